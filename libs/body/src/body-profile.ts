@@ -1,0 +1,28 @@
+import type { How, Note } from '#measure';
+import type { BodyDimension } from './body-dimension.ts';
+import type { Figure } from './body.ts';
+
+/** A value ready for the arithmetic of fit: mm (weight: g), its standard uncertainty, how it was come by, and the words that say so. */
+export interface ProfileValue {
+  readonly value: number;
+  readonly u: number;
+  readonly how: How;
+  /** For a sheet's `because`: "measured at home", "Craft Yarn Council, woman M (from memory)", "estimated from stature and chest". */
+  readonly from: string;
+}
+
+/** Covariances between values that are not independent (estimates), mm²; symmetric, in the order of `names`. Its diagonal is u². */
+export interface ProfileCovariance {
+  readonly names: readonly BodyDimension[];
+  readonly matrix: readonly (readonly number[])[];
+}
+
+/** Measured, estimated and table values side by side; a dimension that is in `values` is usable, one in `missing` says why it is not. */
+export interface BodyProfile {
+  readonly figure: Figure;
+  readonly ageYears: number | null;
+  readonly values: Readonly<Partial<Record<BodyDimension, ProfileValue>>>;
+  readonly covariance: ProfileCovariance | null;
+  readonly missing: Readonly<Partial<Record<BodyDimension, string>>>;
+  readonly notes: readonly Note[];
+}

@@ -1,0 +1,46 @@
+import type { Construction, Layer } from '#garment';
+
+export const SILHOUETTES = ['pullover', 'cardigan', 'vest'] as const;
+export type Silhouette = (typeof SILHOUETTES)[number];
+export const NECKLINES = ['crew', 'v', 'boat', 'scoop'] as const;
+export type Neckline = (typeof NECKLINES)[number];
+export const LENGTHS = ['cropped', 'regular', 'long', 'custom'] as const;
+export type LengthChoice = (typeof LENGTHS)[number];
+export const BASES = ['body', 'garment', 'both'] as const;
+export type Basis = (typeof BASES)[number];
+export const HEMS = ['straight', 'tapered'] as const;
+export type Hem = (typeof HEMS)[number];
+export const EASE_CATEGORIES = ['very-close', 'close', 'classic', 'loose', 'oversized'] as const;
+export type EaseCategory = (typeof EASE_CATEGORIES)[number];
+
+/** A band and a place in it (0 its closer end, 1 its looser), or a plain number of millimetres at the chest. */
+export type EaseChoice = { readonly category: EaseCategory; readonly place: number } | { readonly mm: number };
+
+/** What the maker chose. Lengths in mm; null takes the documented default. */
+export interface Design {
+  readonly silhouette: Silhouette;
+  readonly construction: Construction;
+  readonly neckline: Neckline;
+  readonly length: LengthChoice;
+  /** Centre-back length when `length` is custom: finished back neck edge to hem. */
+  readonly customLengthMm: number | null;
+  readonly basis: Basis;
+  readonly hem: Hem;
+  readonly ease: EaseChoice;
+  /** ΔE on the garment that fits: 0 is "like this one". */
+  readonly easeChangeMm: number;
+  readonly layer: Layer | null;
+  /** Depth of the neck band (and a vest's armhole bands); default 25κ½. */
+  readonly bandMm: number | null;
+  /** Width of a cardigan's front band (default 30κ½) and how far the two overlap (default: its width). */
+  readonly frontBandMm: number | null;
+  readonly overlapMm: number | null;
+  /** Depth of the rib at hem and cuff; default 50κ½. */
+  readonly ribMm: number | null;
+  /** The maker's own neck, finished; null lets the rules decide. */
+  readonly neckWidthMm: number | null;
+  readonly frontNeckDepthMm: number | null;
+  readonly backNeckDepthMm: number | null;
+  /** Added at each joined edge of a piece; 0 for none. */
+  readonly seamAllowanceMm: number;
+}

@@ -1,0 +1,3 @@
+/** How a value was come by, most trusted first; sets its standard uncertainty where none is given. */
+export const HOWS = ['trained', 'home', 'estimated', 'table'] as const;
+export type How = (typeof HOWS)[number];

@@ -1,0 +1,38 @@
+import type { AdvisedDesign, AssembledDimension, Check, Collision, Piece } from '#fit';
+import type { Directions, Fabric } from '#fabric';
+import type { Note } from '#measure';
+
+export const FORMAT = 'easewright/target-sheet';
+export const VERSION = '1.0';
+/** Where the API serves the schema; the schema's `$id`. */
+export const SCHEMA_PATH = '/v1/schemas/target-sheet/1';
+
+/** The unit of every length in a sheet. */
+export type SheetUnit = 'mm' | 'cm' | 'in';
+
+/** The document any planner can take in. Lengths in `unit`; fractions and probabilities are plain numbers. */
+export interface TargetSheet {
+  readonly format: typeof FORMAT;
+  readonly version: string;
+  readonly id: string;
+  /** RFC 3339, UTC. */
+  readonly createdAt: string;
+  readonly title: string;
+  readonly unit: SheetUnit;
+  /** Version of the rule table the sheet was made with. */
+  readonly rulesVersion: string;
+  readonly design: AdvisedDesign;
+  readonly fabric: {
+    readonly thickness: number;
+    readonly u: number;
+    readonly from: Fabric['from'];
+    readonly stretch: Directions | null;
+    readonly growth: Directions | null;
+  };
+  readonly assembled: readonly AssembledDimension[];
+  readonly pieces: readonly Piece[];
+  readonly checks: readonly Check[];
+  readonly collisions: readonly Collision[];
+  readonly cautions: readonly Note[];
+  readonly notes: readonly Note[];
+}

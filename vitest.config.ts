@@ -1,0 +1,14 @@
+import { defineConfig } from 'vitest/config';
+
+/** `source` picks the TypeScript of each lib (package.json, `imports`); both blocks are needed, `ssr` is the one Node tests use. */
+const conditions = ['source', 'module', 'node', 'development|production'];
+
+export default defineConfig({
+  resolve: { conditions },
+  ssr: { resolve: { conditions } },
+  test: {
+    include: ['{apps/api,libs}/**/*.spec.ts', 'tests/**/*.test.ts'],
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+  },
+});
