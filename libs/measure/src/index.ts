@@ -1,4 +1,24 @@
 export { DomainError } from './domain-error.ts';
-export { LENGTH_UNITS, MM_PER_UNIT, type LengthUnit } from './length-unit.ts';
-export type { Note } from './note.ts';
+export { formatLength, inchesText } from './format-length.ts';
 export { HOWS, type How } from './how.ts';
+export { LENGTH_UNITS, MM_PER_UNIT, type LengthUnit } from './length-unit.ts';
+export { GRAMS_PER_UNIT, MASS_UNITS, type MassUnit } from './mass-unit.ts';
+export { normalCdf, normalQuantile } from './normal-distribution.ts';
+export type { Note } from './note.ts';
+export { MAX_LENGTH_MM, lengthFrom, parseLength, unitOf, type ParsedLength } from './parse-length.ts';
+export { MAX_MASS_GRAMS, massFrom, massUnitOf, parseMass, type ParsedMass } from './parse-mass.ts';
+export { propagate, propagateCovariance } from './propagate.ts';
+export { roundTo } from './round-to.ts';
+export {
+  add,
+  divide,
+  exactly,
+  input,
+  multiply,
+  scale,
+  squareRoot,
+  standardUncertainty,
+  subtract,
+  type Correlation,
+  type Uncertain,
+} from './uncertain.ts';
