@@ -1,4 +1,4 @@
-import type { AdvisedDesign, AssembledDimension, Check, Collision, Piece } from '#fit';
+import type { AdvisedDesign, AssembledDimension, Check, Collision, Piece, PieceDimension } from '#fit';
 import type { Directions, Fabric } from '#fabric';
 import type { Note } from '#measure';
 
@@ -8,7 +8,11 @@ export const VERSION = '1.0';
 export const SCHEMA_PATH = '/v1/schemas/target-sheet/1';
 
 /** The unit of every length in a sheet. */
-export type SheetUnit = 'mm' | 'cm' | 'in';
+export const SHEET_UNITS = ['mm', 'cm', 'in'] as const;
+export type SheetUnit = (typeof SHEET_UNITS)[number];
+
+/** A dimension of the finished garment or of a piece. */
+export type AnyDimension = AssembledDimension | PieceDimension;
 
 /** The document any planner can take in. Lengths in `unit`; fractions and probabilities are plain numbers. */
 export interface TargetSheet {

@@ -1,0 +1,72 @@
+import type { AdvisedDesign, Because, Check, PieceDimension } from '#fit';
+import { MM_PER_UNIT } from '#measure';
+import type { AnyDimension, SheetUnit, TargetSheet } from './target-sheet.ts';
+
+/** Millimetres in one of a sheet's units (exact by definition). */
+export const MM_PER_SHEET_UNIT: Readonly<Record<SheetUnit, number>> = {
+  mm: MM_PER_UNIT.mm,
+  cm: MM_PER_UNIT.cm,
+  in: MM_PER_UNIT['[in_i]'],
+};
+
+/** Checks whose need, have, margin and u are ratios, not lengths. */
+export const RATIO_CHECKS: readonly Check['check'][] = ['sleeve-taper', 'negative-ease'];
+
+type Convert = (length: number) => number;
+
+/**
+ * The same sheet with every length in another unit, unrounded. Fractions (stretch, growth), chances, `follows` and the
+ * checks that compare ratios stay as they are; so does what a remedy changes, which is a field of the design.
+ */
+export function inUnit(sheet: TargetSheet, unit: SheetUnit): TargetSheet {
+  if (sheet.unit === unit) return sheet;
+  const convert: Convert = (length) => (length * MM_PER_SHEET_UNIT[sheet.unit]) / MM_PER_SHEET_UNIT[unit];
+  return {
+    ...sheet,
+    unit,
+    design: { ...sheet.design, ease: easeIn(sheet.design.ease, convert) },
+    fabric: { ...sheet.fabric, ...converted(sheet.fabric, ['thickness', 'u'], convert) },
+    assembled: sheet.assembled.map((dimension) => dimensionIn(dimension, convert)),
+    pieces: sheet.pieces.map((piece) => ({
+      ...piece,
+      ...(piece.outline && { outline: piece.outline.map(([x, y]) => [convert(x), convert(y)] as const) }),
+      joins: piece.joins.map((join) => ({ ...join, length: convert(join.length) })),
+      dimensions: piece.dimensions.map((dimension) => pieceDimensionIn(dimension, convert)),
+    })),
+    checks: sheet.checks.map((check) =>
+      RATIO_CHECKS.includes(check.check)
+        ? check
+        : { ...check, ...converted(check, ['need', 'have', 'margin', 'u'], convert) },
+    ),
+  };
+}
+
+const easeIn = (ease: AdvisedDesign['ease'], convert: Convert): AdvisedDesign['ease'] => ({
+  ...ease,
+  ...converted(ease, ['chosen', 'tableTerms', 'flat', 'room'], convert),
+});
+
+const becauseIn = (because: Because, convert: Convert): Because => ({
+  ...because,
+  ...converted(because, ['value', 'u'], convert),
+});
+
+const dimensionIn = <D extends AnyDimension>(dimension: D, convert: Convert): D => ({
+  ...dimension,
+  ...converted(dimension, ['value', 'u', 'low', 'high'], convert),
+  because: dimension.because.map((each) => becauseIn(each, convert)),
+});
+
+const pieceDimensionIn = (dimension: PieceDimension, convert: Convert): PieceDimension => ({
+  ...dimensionIn(dimension, convert),
+  ...converted(dimension, ['allowance', 'asMade'], convert),
+});
+
+/** The named fields that hold a number, converted; null and absent ones are left out, to stay what they are. */
+function converted<T extends object, K extends keyof T>(from: T, names: readonly K[], convert: Convert): Partial<T> {
+  const lengths = names.flatMap((name) => {
+    const length: unknown = from[name];
+    return typeof length === 'number' ? [[name, convert(length)] as const] : [];
+  });
+  return Object.fromEntries(lengths) as Partial<T>;
+}
