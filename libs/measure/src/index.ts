@@ -5,8 +5,17 @@ export { LENGTH_UNITS, MM_PER_UNIT, type LengthUnit } from './length-unit.ts';
 export { GRAMS_PER_UNIT, MASS_UNITS, type MassUnit } from './mass-unit.ts';
 export { normalCdf, normalQuantile } from './normal-distribution.ts';
 export type { Note } from './note.ts';
-export { MAX_LENGTH_MM, lengthFrom, parseLength, unitOf, type ParsedLength } from './parse-length.ts';
-export { MAX_MASS_GRAMS, massFrom, massUnitOf, parseMass, type ParsedMass } from './parse-mass.ts';
+export { MAX_LENGTH_MM } from './length-kind.ts';
+export { MAX_MASS_GRAMS } from './mass-kind.ts';
+export {
+  lengthFrom,
+  parseLength,
+  parseLengthDifference,
+  unitOf,
+  type LengthOptions,
+  type ParsedLength,
+} from './parse-length.ts';
+export { massFrom, massUnitOf, parseMass, type ParsedMass } from './parse-mass.ts';
 export { propagate, propagateCovariance } from './propagate.ts';
 export { roundTo } from './round-to.ts';
 export {

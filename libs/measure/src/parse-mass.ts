@@ -1,7 +1,8 @@
 import { DomainError } from './domain-error.ts';
-import { GRAMS_PER_UNIT, type MassUnit } from './mass-unit.ts';
-import { parseQuantity, type Kind } from './parse-quantity.ts';
-import { WRITTEN_MASSES } from './unit-table.ts';
+import { MASS } from './mass-kind.ts';
+import type { MassUnit } from './mass-unit.ts';
+import { parseQuantity } from './parse-quantity.ts';
+import { sizeFrom, unitCode } from './written-unit.ts';
 
 /** A mass as a maker typed it: in grams, with the unit to show it in again and the text untouched. */
 export interface ParsedMass {
@@ -9,17 +10,6 @@ export interface ParsedMass {
   readonly unit: MassUnit;
   readonly text: string;
 }
-
-/** More than anybody weighs. */
-export const MAX_MASS_GRAMS = 1_000_000;
-
-const MASS: Kind<MassUnit> = {
-  what: 'mass',
-  units: WRITTEN_MASSES,
-  max: MAX_MASS_GRAMS,
-  maxInWords: '1000 kg',
-  examples: '62 kg, 600 g, 140 lb or 11 st 4 lb',
-};
 
 /**
  * Reads a mass from 0 to 1000 kg: `62 kg`, `600 g`, `140 lb`, `11 st 4 lb`, `3.5 oz`. A number alone is in `defaultUnit`.
@@ -34,13 +24,7 @@ export function parseMass(text: string, options: { readonly defaultUnit?: MassUn
 
 /** The unit that a text names: `g`, `kg`, `[lb_av]`, or a spelling of one, such as `lb`. @throws DomainError `unit-unknown` */
 export function massUnitOf(text: string): MassUnit {
-  const name = text.trim().toLowerCase();
-  const unit = Object.values(WRITTEN_MASSES).find(({ spellings }) => spellings.includes(name));
-  if (unit !== undefined && unit.size === GRAMS_PER_UNIT[unit.shownIn]) return unit.shownIn;
-  throw new DomainError(
-    'unit-unknown',
-    `“${text.slice(0, 20)}” is not a unit of mass here. Use g, kg or [lb_av] (lb is understood too).`,
-  );
+  return unitCode(text, MASS);
 }
 
 /**
@@ -49,10 +33,7 @@ export function massUnitOf(text: string): MassUnit {
  * @throws DomainError `unit-unknown`; `mass-out-of-range` when it is not a number from 0 to 1000 kg.
  */
 export function massFrom(value: number, unit: string): number {
-  const grams = value * GRAMS_PER_UNIT[massUnitOf(unit)];
-  if (grams >= 0 && grams <= MAX_MASS_GRAMS) return grams;
-  throw new DomainError(
-    'mass-out-of-range',
-    `${value} ${unit} is not a mass from 0 to 1000 kg; check the number and its unit.`,
-  );
+  const grams = sizeFrom(value, unit, MASS);
+  if (grams >= 0) return grams;
+  throw new DomainError('mass-out-of-range', `${value} ${unit} is not a mass; a mass is not less than nothing.`);
 }

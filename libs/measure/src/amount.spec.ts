@@ -1,0 +1,64 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readAmount } from './amount.ts';
+
+describe('readAmount', () => {
+  it.each([
+    ['17', 17],
+    ['17.5', 17.5],
+    ['44,5', 44.5],
+    ['.5', 0.5],
+    [',5', 0.5],
+    ['17.', 17],
+    ['0,125', 0.125],
+    ['17.125', 17.125],
+    ['1234,5', 1234.5],
+    ['1/2', 0.5],
+    ['17 1/2', 17.5],
+    ['17-1/2', 17.5],
+    ['1 / 3', 1 / 3],
+    ['0/4', 0],
+  ])('%j is %d', (text, value) => {
+    expect(readAmount(text)).toMatchObject({ value });
+  });
+
+  it.each([
+    ['1,234', 'ambiguous', /1234 or 1\.234/],
+    ['999,000', 'ambiguous', /999000 or 999\.000/],
+    ['17 12', 'ambiguous', /more than one number/],
+    ['17.5 1/2', 'ambiguous', /more than one number/],
+    ['1/2/3', 'ambiguous', /more than one number/],
+    ['17-18', 'ambiguous', /more than one number/],
+    ['1.2.3', 'ambiguous', /more than one number/],
+    ['1,234.5', 'ambiguous', /more than one number/],
+    ['3/2', 'ambiguous', /not a part of one/],
+    ['2/2', 'ambiguous', /not a part of one/],
+    ['17 9/8', 'ambiguous', /not a part of one/],
+    ['171/2', 'ambiguous', /17 1\/2$/],
+    ['1/0', 'unreadable', /0 parts/],
+    ['17 1/0', 'unreadable', /0 parts/],
+    ['', 'unreadable', /no number/],
+    ['. ,', 'unreadable', /no number/],
+    ['-', 'unreadable', /no number/],
+  ])('%j is %s', (text, problem, why) => {
+    expect(readAmount(text)).toMatchObject({ problem, why: expect.stringMatching(why) });
+  });
+
+  it('reads every whole number, with either decimal sign and every proper fraction', () => {
+    const proper = fc
+      .integer({ min: 2, max: 64 })
+      .chain((under) => fc.tuple(fc.integer({ min: 0, max: under - 1 }), fc.constant(under)));
+    fc.assert(
+      fc.property(fc.nat({ max: 9999 }), fc.nat({ max: 99 }), proper, (whole, hundredths, [over, under]) => {
+        const digits = String(hundredths).padStart(2, '0');
+        const decimal = whole + hundredths / 100;
+        expect(readAmount(String(whole))).toEqual({ value: whole, whole: true });
+        for (const sign of ['.', ',']) {
+          const read = readAmount(`${whole}${sign}${digits}`);
+          expect('value' in read && read.value).toBeCloseTo(decimal, 9);
+        }
+        expect(readAmount(`${whole} ${over}/${under}`)).toEqual({ value: whole + over / under, whole: false });
+      }),
+    );
+  });
+});

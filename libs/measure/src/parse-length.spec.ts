@@ -1,0 +1,174 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { DomainError } from './domain-error.ts';
+import { LENGTH_UNITS, MM_PER_UNIT } from './length-unit.ts';
+import { lengthFrom, parseLength, parseLengthDifference, unitOf } from './parse-length.ts';
+
+/** 1 in = 25.4 mm, so 17 1/2 in = 444.5 mm and 5 ft 4 in = 64 in = 1625.6 mm. */
+describe('parseLength', () => {
+  it.each([
+    ['17½ in', 444.5, '[in_i]'],
+    ['17½"', 444.5, '[in_i]'],
+    ['17.5"', 444.5, '[in_i]'],
+    ['17 1/2"', 444.5, '[in_i]'],
+    ['17 1/2″', 444.5, '[in_i]'],
+    ["17 1/2''", 444.5, '[in_i]'],
+    ['17-1/2 inches', 444.5, '[in_i]'],
+    ['17-½ Inch', 444.5, '[in_i]'],
+    ['17 1/2 IN.', 444.5, '[in_i]'],
+    ['17\u00A01/2\u2009in', 444.5, '[in_i]'],
+    ['17,5 [in_i]', 444.5, '[in_i]'],
+    ['1/2 in', 12.7, '[in_i]'],
+    ['½in', 12.7, '[in_i]'],
+    ['29 ¼ in', 742.95, '[in_i]'],
+    ['6⅛ in', 155.575, '[in_i]'],
+    ['7⅔ in', 194.7333333333, '[in_i]'],
+    ['44.5cm', 445, 'cm'],
+    ['44,5 cm', 445, 'cm'],
+    ['44 cm 5 mm', 445, 'cm'],
+    ['44 centimetres', 440, 'cm'],
+    ['445mm', 445, 'mm'],
+    ['1.2 m', 1200, 'cm'],
+    ['1m64', 1640, 'cm'],
+    ['1 m 64 cm', 1640, 'cm'],
+    ['5\'4"', 1625.6, '[in_i]'],
+    ['5′4″', 1625.6, '[in_i]'],
+    ["5'4''", 1625.6, '[in_i]'],
+    ["5'4", 1625.6, '[in_i]'],
+    ['5 ft 4 in', 1625.6, '[in_i]'],
+    ['5 ft. 4 in.', 1625.6, '[in_i]'],
+    ['5 feet 4', 1625.6, '[in_i]'],
+    ['5\' 4 1/2"', 1638.3, '[in_i]'],
+    ["5'4½", 1638.3, '[in_i]'],
+    ["5'", 1524, '[in_i]'],
+    ['5.5 ft', 1676.4, '[in_i]'],
+    ['0 cm', 0, 'cm'],
+    ['10 m', 10_000, 'cm'],
+  ])('reads %j as %d mm', (text, mm, unit) => {
+    const read = parseLength(text);
+    expect(read.mm).toBeCloseTo(mm, 9);
+    expect(read).toMatchObject({ unit, text });
+  });
+
+  it.each([
+    ['17 1/2', '[in_i]', 444.5],
+    ['½', '[in_i]', 12.7],
+    ['44,5', 'cm', 445],
+    ['445', 'mm', 445],
+  ] as const)('takes the unit of %j from the default, %s', (text, defaultUnit, mm) => {
+    expect(parseLength(text, { defaultUnit })).toEqual({ mm, unit: defaultUnit, text });
+  });
+
+  it('lets a written unit win over the default', () => {
+    expect(parseLength('445 mm', { defaultUnit: '[in_i]' })).toMatchObject({ mm: 445, unit: 'mm' });
+  });
+
+  it.each([
+    ['17 1/2', 'length-unit-missing', /unit is missing/],
+    ['1,234 mm', 'length-ambiguous', /1234 or 1\.234/],
+    ['17 12 in', 'length-ambiguous', /more than one number/],
+    ['1/2/3', 'length-ambiguous', /more than one number/],
+    ['17.5 1/2 in', 'length-ambiguous', /more than one number/],
+    ['17 3/2 in', 'length-ambiguous', /3\/2 is not a part of one/],
+    ['171/2 in', 'length-ambiguous', /such as 17 1\/2/],
+    ['1/0 in', 'length-unreadable', /0 parts/],
+    ['5 cm 4 in', 'length-ambiguous', /do not make one length/],
+    ['5 in 4 ft', 'length-ambiguous', /do not make one length/],
+    ['17 in 1/2', 'length-ambiguous', /do not make one length/],
+    ['5 ft 4 in 3 mm', 'length-ambiguous', /do not make one length/],
+    ['1m6', 'length-ambiguous', /do not make one length/],
+    ['5.5 ft 4 in', 'length-ambiguous', /do not add up/],
+    ["5'12", 'length-ambiguous', /do not add up/],
+    ['-4 cm', 'length-out-of-range', /not less than nothing/],
+    ['− 4 cm', 'length-out-of-range', /not less than nothing/],
+    ['', 'length-unreadable', /empty/],
+    [' \u00A0 ', 'length-unreadable', /empty/],
+    ['NaN', 'length-unreadable', /no number/],
+    ['Infinity cm', 'length-unreadable', /no number/],
+    ['1e308 mm', 'length-unreadable', /“e” is not one of the units mm, cm, m, in, ft/],
+    ['17 stitches', 'length-unreadable', /“stitches” is not one of the units/],
+    ['17² in', 'length-unreadable', /“²in”|“²”/],
+    ['cm 44', 'length-unreadable', /no number/],
+    ['constructor', 'length-unreadable', /no number/],
+    ['4 constructor', 'length-unreadable', /is not one of the units/],
+    ['10.01 m', 'length-out-of-range', /more than 10 m/],
+    ['9'.repeat(39), 'length-unit-missing', /unit is missing/],
+    ['9'.repeat(36) + ' mm', 'length-out-of-range', /more than 10 m/],
+    ['4'.repeat(41), 'length-unreadable', /longer than 40/],
+  ])('refuses %j as %s', (text, code, message) => {
+    expect(() => parseLength(text)).toThrow(expect.objectContaining({ code, message: expect.stringMatching(message) }));
+  });
+
+  it('says what was read', () => {
+    expect(() => parseLength('17 12 in')).toThrow(/^“17 12 in” was read as a length, but/);
+  });
+
+  it('throws a DomainError or reads a length within range, whatever the text', () => {
+    const typed = fc.stringMatching(/^[0-9½¾.,/' "”″ftcminé²e+\-−–\u00A0]{0,20}$/);
+    fc.assert(
+      fc.property(fc.oneof(typed, fc.string({ unit: 'binary' }), fc.double().map(String)), (text) => {
+        try {
+          const { mm, unit } = parseLength(text, { defaultUnit: 'cm' });
+          expect(mm).toBeGreaterThanOrEqual(0);
+          expect(mm).toBeLessThanOrEqual(10_000);
+          expect(LENGTH_UNITS).toContain(unit);
+        } catch (error) {
+          expect(error).toBeInstanceOf(DomainError);
+          expect((error as DomainError).code).toMatch(/^length-(unreadable|ambiguous|unit-missing|out-of-range)$/);
+        }
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  it('reads back what it is given, in every unit', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...LENGTH_UNITS), fc.integer({ min: 0, max: 30_000 }), (unit, hundredths) => {
+        const { mm } = parseLength(`${(hundredths / 100).toFixed(2)} ${unit}`);
+        expect(mm).toBeCloseTo((hundredths / 100) * MM_PER_UNIT[unit], 9);
+      }),
+    );
+  });
+});
+
+describe('parseLengthDifference', () => {
+  it.each([
+    ['-2 in', -50.8],
+    ['−2½ in', -63.5],
+    ['+5 cm', 50],
+    ['5 cm', 50],
+    [' - 1 cm', -10],
+    ['-0 cm', 0],
+  ])('reads %j as %d mm', (text, mm) => {
+    expect(parseLengthDifference(text)).toMatchObject({ mm, text });
+  });
+
+  it('takes one sign only', () => {
+    expect(() => parseLengthDifference('--5 cm')).toThrow(expect.objectContaining({ code: 'length-out-of-range' }));
+  });
+});
+
+describe('lengthFrom and unitOf', () => {
+  it('knows the UCUM codes and their spellings', () => {
+    expect(['mm', 'cm', '[in_i]', 'in', 'IN', ' inches '].map(unitOf)).toEqual([
+      'mm',
+      'cm',
+      ...Array(4).fill('[in_i]'),
+    ]);
+    expect(lengthFrom(17.5, 'in')).toBe(444.5);
+    expect(lengthFrom(-7.5, 'cm')).toBe(-75);
+  });
+
+  it.each(['m', 'ft', 'furlong', '', '__proto__', 'constructor'])(
+    'names the units it takes when asked for %j',
+    (unit) => {
+      expect(() => lengthFrom(1, unit)).toThrow(
+        expect.objectContaining({ code: 'unit-unknown', message: expect.stringContaining('mm, cm or [in_i]') }),
+      );
+    },
+  );
+
+  it.each([NaN, Infinity, -Infinity, 1e308, 10_001, -10_001])('refuses %d mm', (value) => {
+    expect(() => lengthFrom(value, 'mm')).toThrow(expect.objectContaining({ code: 'length-out-of-range' }));
+  });
+});

@@ -1,0 +1,71 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { DomainError } from './domain-error.ts';
+import { massFrom, massUnitOf, parseMass } from './parse-mass.ts';
+
+/** 1 lb = 453.59237 g, 1 st = 14 lb, 16 oz = 1 lb; so 11 st 4 lb = 158 lb = 71667.59446 g. */
+describe('parseMass', () => {
+  it.each([
+    ['62 kg', 62_000, 'kg'],
+    ['62,5kg', 62_500, 'kg'],
+    ['600 g', 600, 'g'],
+    ['158 lb', 71_667.59446, '[lb_av]'],
+    ['158 lbs.', 71_667.59446, '[lb_av]'],
+    ['158 [lb_av]', 71_667.59446, '[lb_av]'],
+    ['11 st 4 lb', 71_667.59446, '[lb_av]'],
+    ['11 stone 4', 71_667.59446, '[lb_av]'],
+    ['11st', 69_853.22498, '[lb_av]'],
+    ['8 oz', 226.796185, '[lb_av]'],
+    ['1 lb 8 oz', 680.388555, '[lb_av]'],
+  ])('reads %j as %d g', (text, grams, unit) => {
+    const read = parseMass(text);
+    expect(read.grams).toBeCloseTo(grams, 8);
+    expect(read).toMatchObject({ unit, text });
+  });
+
+  it('takes a number alone in the default unit', () => {
+    expect(parseMass('62', { defaultUnit: 'kg' })).toEqual({ grams: 62_000, unit: 'kg', text: '62' });
+  });
+
+  it.each([
+    ['62', 'mass-unit-missing', /62 kg, 600 g, 140 lb or 11 st 4 lb/],
+    ['11 st 14 lb', 'mass-ambiguous', /do not add up/],
+    ['11 st 4 kg', 'mass-ambiguous', /do not make one mass/],
+    ['1,234 g', 'mass-ambiguous', /1234 or 1\.234/],
+    ['62 cm', 'mass-unreadable', /“cm” is not one of the units g, kg, oz, lb, st/],
+    ['-1 kg', 'mass-out-of-range', /not less than nothing/],
+    ['1001 kg', 'mass-out-of-range', /more than 1000 kg/],
+    ['', 'mass-unreadable', /empty/],
+  ])('refuses %j as %s', (text, code, message) => {
+    expect(() => parseMass(text)).toThrow(expect.objectContaining({ code, message: expect.stringMatching(message) }));
+  });
+
+  it('throws nothing but a DomainError', () => {
+    fc.assert(
+      fc.property(fc.stringMatching(/^[0-9.,/ kglbstoz½-]{0,12}$/), (text) => {
+        try {
+          expect(parseMass(text).grams).toBeGreaterThanOrEqual(0);
+        } catch (error) {
+          expect(error).toBeInstanceOf(DomainError);
+        }
+      }),
+    );
+  });
+});
+
+describe('massFrom and massUnitOf', () => {
+  it('knows the UCUM codes and lb', () => {
+    expect(['g', 'kg', '[lb_av]', 'lb'].map(massUnitOf)).toEqual(['g', 'kg', '[lb_av]', '[lb_av]']);
+    expect(massFrom(62, 'kg')).toBe(62_000);
+  });
+
+  it.each(['st', 'oz', 'mm', ''])('names the units it takes when asked for %j', (unit) => {
+    expect(() => massFrom(1, unit)).toThrow(
+      expect.objectContaining({ code: 'unit-unknown', message: expect.stringContaining('g, kg or [lb_av]') }),
+    );
+  });
+
+  it.each([NaN, -1, 1e308])('refuses %d kg', (value) => {
+    expect(() => massFrom(value, 'kg')).toThrow(expect.objectContaining({ code: 'mass-out-of-range' }));
+  });
+});

@@ -1,0 +1,56 @@
+import { DomainError } from './domain-error.ts';
+
+/** A unit that a maker may write, and how it goes with others. `U` is the kind of unit the answer is shown in. */
+export interface WrittenUnit<U extends string> {
+  /** Lower-case, as `tidyText` leaves them; the first is the one to write. */
+  readonly spellings: readonly string[];
+  /** Millimetres or grams in one. */
+  readonly size: number;
+  /** The unit it is shown in again. */
+  readonly shownIn: U;
+  /** The smaller unit that may follow (5 ft 4 in), how many make one, and how its number looks without its name (5'4, 1m64). */
+  readonly then?: { readonly unit: string; readonly count: number; readonly unnamed: RegExp };
+}
+
+/** What kind of quantity a text is read as. Errors have the codes `<what>-unreadable`, `-ambiguous`, `-unit-missing`, `-out-of-range`. */
+export interface Kind<U extends string> {
+  readonly what: 'length' | 'mass';
+  readonly written: Readonly<Record<string, WrittenUnit<U>>>;
+  /** mm or g in one of each unit the product keeps. */
+  readonly sizes: Readonly<Record<U, number>>;
+  /** The largest that is believed, in mm or g, and in words. */
+  readonly max: number;
+  readonly maxInWords: string;
+  /** Texts that would be right, and the names of units, for the messages. */
+  readonly examples: string;
+  readonly accepted: string;
+}
+
+/** The unit of that spelling, or undefined. */
+export function writtenUnit<U extends string>(spelling: string, kind: Kind<U>): WrittenUnit<U> | undefined {
+  return Object.values(kind.written).find(({ spellings }) => spellings.includes(spelling));
+}
+
+/** The code of the unit that a text names, by any spelling. @throws DomainError `unit-unknown` */
+export function unitCode<U extends string>(text: string, kind: Kind<U>): U {
+  const unit = writtenUnit(text.trim().toLowerCase(), kind);
+  if (unit !== undefined && unit.size === kind.sizes[unit.shownIn]) return unit.shownIn;
+  throw new DomainError(
+    'unit-unknown',
+    `“${text.slice(0, 20)}” is not a unit of ${kind.what} here. Use ${kind.accepted}.`,
+  );
+}
+
+/**
+ * A number and the name of its unit, in mm or g; its sign is kept.
+ *
+ * @throws DomainError `unit-unknown`; `<what>-out-of-range` when it is not a number, or beyond the largest either way.
+ */
+export function sizeFrom<U extends string>(value: number, unit: string, kind: Kind<U>): number {
+  const size = value * kind.sizes[unitCode(unit, kind)];
+  if (Math.abs(size) <= kind.max) return size;
+  throw new DomainError(
+    `${kind.what}-out-of-range`,
+    `${value} ${unit} is not a ${kind.what} up to ${kind.maxInWords}; check the number and its unit.`,
+  );
+}
