@@ -10,6 +10,8 @@ export interface BodyMeasure {
   readonly value: number;
   readonly how: How;
   readonly u?: number;
+  /** Where it was read, in a sheet's words, when `how` does not say enough: "Craft Yarn Council, woman M (from memory)". */
+  readonly from?: string;
 }
 
 /** A body as recorded. `ageYears` in years, fractions allowed; null where it was not said. At most one measure a dimension. */

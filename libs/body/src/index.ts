@@ -4,3 +4,8 @@ export type { BodyProfile, ProfileCovariance, ProfileValue } from './body-profil
 export { defaultU, type DefaultU } from './default-u.ts';
 export type { Estimate, Estimates, Estimator, EstimatorInput, KnownValue } from './estimator.ts';
 export { howText } from './how-text.ts';
+export type { Lies } from './sizes/nearest-row.ts';
+export type { Mark, PublishedSizes, SizeMeasure, SizeRange, SizeRow } from './sizes/published-sizes.ts';
+export { rowBodyMeasures } from './sizes/row-body-measures.ts';
+export { rowForAge, rowForChest, type RowFound } from './sizes/row-for-chest.ts';
+export { publishedSizes, sizeRow, sizeTable } from './sizes/size-tables.ts';

@@ -1,0 +1,60 @@
+import { DomainError } from '#measure';
+import type { BodyDimension } from '../body-dimension.ts';
+import astmMisses from './astm-d5585-misses.json' with { type: 'json' };
+import councilBaby from './craft-yarn-council-baby.json' with { type: 'json' };
+import councilChild from './craft-yarn-council-child.json' with { type: 'json' };
+import councilMan from './craft-yarn-council-man.json' with { type: 'json' };
+import councilWoman from './craft-yarn-council-woman.json' with { type: 'json' };
+import enMenChest from './en-13402-3-men-chest.json' with { type: 'json' };
+import enMenLetters from './en-13402-3-men-letters.json' with { type: 'json' };
+import enWomenBust from './en-13402-3-women-bust.json' with { type: 'json' };
+import enWomenHip from './en-13402-3-women-hip.json' with { type: 'json' };
+import enWomenLetters from './en-13402-3-women-letters.json' with { type: 'json' };
+import headGirthByAge from './head-girth-by-age.json' with { type: 'json' };
+import type { PublishedSizes, SizeRow } from './published-sizes.ts';
+import { readPrintedTable } from './read-printed-table.ts';
+
+const TABLES: readonly PublishedSizes[] = [
+  councilWoman,
+  councilMan,
+  councilChild,
+  councilBaby,
+  headGirthByAge,
+  enWomenLetters,
+  enWomenBust,
+  enWomenHip,
+  enMenLetters,
+  enMenChest,
+  astmMisses,
+].map(readPrintedTable);
+
+/** Every published table the product holds, each with its publisher, the mark of each line, and its traps. */
+export function publishedSizes(): readonly PublishedSizes[] {
+  return TABLES;
+}
+
+/** The table of that id. @throws DomainError `unknown-size-table`, listing those there are. */
+export function sizeTable(id: string): PublishedSizes {
+  const table = TABLES.find((candidate) => candidate.id === id);
+  if (table === undefined) {
+    const known = TABLES.map((candidate) => candidate.id).join(', ');
+    throw new DomainError('unknown-size-table', `There is no size table "${id}". There are: ${known}.`);
+  }
+  return table;
+}
+
+/** The row of a size, by its printed name ("M", "6", "12 months"). @throws DomainError `unknown-size`, listing those there are. */
+export function sizeRow(table: PublishedSizes, size: string): SizeRow {
+  const row = table.rows.find((candidate) => candidate.size === size);
+  if (row === undefined) {
+    const known = table.rows.map((candidate) => candidate.size).join(', ');
+    throw new DomainError('unknown-size', `${table.label} has no size "${size}". It has: ${known}.`);
+  }
+  return row;
+}
+
+/** Where a row's value is from: "Craft Yarn Council, woman M (from memory)". */
+export function rowSource(row: SizeRow, dimension: BodyDimension): string {
+  const mark = sizeTable(row.table).measures.find((measure) => measure.name === dimension)?.mark;
+  return mark === undefined ? row.label : `${row.label} (${mark})`;
+}
