@@ -1,0 +1,89 @@
+import { MM_PER_UNIT } from '#measure';
+import { escapeToken } from './json-pointer.ts';
+import { layOut } from './json-shape.ts';
+import { parseOurName } from './our-name.ts';
+import type { PlannerTakes, TakesFault } from './planner-takes.ts';
+
+/** The coarsest step anybody rounds a sweater to: ten centimetres. */
+const COARSEST_STEP_MM = 100;
+/** The finest that is not the same as none: a hundredth of a millimetre. */
+const FINEST_STEP_MM = 0.01;
+
+/** Millimetres in the units a sheet can have. */
+const MM_PER = { mm: MM_PER_UNIT.mm, cm: MM_PER_UNIT.cm, in: MM_PER_UNIT['[in_i]'] } as const;
+
+/** Everything that is wrong with what a planner is said to take, each with its place; empty when a sheet can be mapped. */
+export function checkTakes(takes: PlannerTakes): TakesFault[] {
+  return [...stepFaults(takes), ...ourNameFaults(takes), ...theirNameFaults(takes), ...requiredFaults(takes)];
+}
+
+const fault = (code: string, pointer: string, message: string): TakesFault => ({ code, pointer, message });
+const atName = (ourName: string): string => `/names/${escapeToken(ourName)}`;
+
+function stepFaults({ roundingStep: step, unit, format }: PlannerTakes): TakesFault[] {
+  if (step === null) return [];
+  if (format === 'sheet') {
+    const why = 'A sheet goes unrounded and says how far each length may be rounded: leave the rounding step out.';
+    return [fault('rounding-a-sheet', '/roundingStep', why)];
+  }
+  const mm = step * MM_PER[unit];
+  if (mm >= FINEST_STEP_MM && mm <= COARSEST_STEP_MM) return [];
+  const [least, most] = [FINEST_STEP_MM, COARSEST_STEP_MM].map((limit) =>
+    Number((limit / MM_PER[unit]).toPrecision(2)),
+  );
+  return [
+    fault(
+      'rounding-step',
+      '/roundingStep',
+      `${step} ${unit} is no step to round to: ${least} to ${most} ${unit}, or none.`,
+    ),
+  ];
+}
+
+function ourNameFaults({ names, required }: PlannerTakes): TakesFault[] {
+  const message = (name: string) =>
+    `"${name}" is none of the sheet's names: write place/dimension, such as assembled/chest-width or sleeve/sleeve-length.`;
+  const mapped = Object.keys(names).map((name) => ({ name, pointer: atName(name) }));
+  const wanted = required.map((name, index) => ({ name, pointer: `/required/${index}` }));
+  return [...mapped, ...wanted]
+    .filter(({ name }) => parseOurName(name) === null)
+    .map(({ name, pointer }) => fault('unknown-name', pointer, message(name)));
+}
+
+function theirNameFaults({ names, format }: PlannerTakes): TakesFault[] {
+  if (format === 'flat') {
+    return layOut(names).faults.map(({ ourName, message }) => fault('their-name', atName(ourName), `${message}.`));
+  }
+  if (format === 'csv') return columnFaults(names);
+  if (Object.keys(names).length === 0) return [];
+  return [
+    fault('naming-a-sheet', '/names', 'A sheet has its own names: leave the names out, or choose flat JSON or CSV.'),
+  ];
+}
+
+function columnFaults(names: PlannerTakes['names']): TakesFault[] {
+  const first = new Map<string, string>();
+  return Object.entries(names).flatMap(([ourName, column]) => {
+    if (column.trim() === '') return [fault('their-name', atName(ourName), `${ourName} needs the name of a column.`)];
+    const other = first.get(column);
+    if (other !== undefined)
+      return [fault('their-name', atName(ourName), `The column "${column}" is filled by ${other} already.`)];
+    first.set(column, ourName);
+    return [];
+  });
+}
+
+function requiredFaults({ names, required }: PlannerTakes): TakesFault[] {
+  if (Object.keys(names).length === 0) return [];
+  return required.flatMap((name, index) =>
+    Object.hasOwn(names, name)
+      ? []
+      : [
+          fault(
+            'required-not-named',
+            `/required/${index}`,
+            `${name} is required but has no name on the planner's side.`,
+          ),
+        ],
+  );
+}

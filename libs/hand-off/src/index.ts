@@ -1,0 +1,11 @@
+export { checkTakes } from './check-takes.ts';
+export {
+  namesOf,
+  parseOurName,
+  PARTS,
+  SHEET_FACTS,
+  type DimensionName,
+  type Part,
+  type SheetFact,
+} from './our-name.ts';
+export { PLANNER_FORMATS, type Json, type PlannerFormat, type PlannerTakes, type TakesFault } from './planner-takes.ts';

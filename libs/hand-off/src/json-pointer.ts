@@ -1,0 +1,27 @@
+/** Keys that reach into an object's own machinery; never a field. */
+const RESERVED = new Set(['__proto__', 'constructor', 'prototype']);
+
+/** A token of a pointer that is an element of a list: 0, 1, 2 … without leading zeros (RFC 6901, section 4). */
+export const isIndex = (token: string): boolean => /^(?:0|[1-9][0-9]*)$/.test(token);
+
+/** One token written into a JSON Pointer: `~` as `~0`, `/` as `~1` (RFC 6901, section 3). */
+export const escapeToken = (token: string): string => token.replaceAll('~', '~0').replaceAll('/', '~1');
+
+export type ParsedPointer = { readonly tokens: readonly string[] } | { readonly wrong: string };
+
+/**
+ * Reads a JSON Pointer (RFC 6901) that names a field to fill. Refused, in words: the whole document (`""`), no leading
+ * slash, a `~` that is neither `~0` nor `~1`, the `-` after a list's end, and keys such as `__proto__`.
+ */
+export function parsePointer(pointer: string): ParsedPointer {
+  if (!pointer.startsWith('/')) return { wrong: `"${pointer}" must start with a slash: "/${pointer}"` };
+  if (/~(?![01])/.test(pointer)) return { wrong: `in "${pointer}" a ~ must be written ~0` };
+  const tokens = pointer
+    .slice(1)
+    .split('/')
+    .map((token) => token.replaceAll('~1', '/').replaceAll('~0', '~'));
+  const reserved = tokens.find((token) => RESERVED.has(token));
+  if (reserved !== undefined) return { wrong: `"${reserved}" cannot be the name of a field` };
+  if (tokens.includes('-')) return { wrong: `in "${pointer}" give the number of the element for "-"` };
+  return { tokens };
+}

@@ -1,0 +1,40 @@
+import type { TargetSheet } from '#target-sheet';
+import { parseOurName, SHEET_FACTS, type Part } from './our-name.ts';
+import { tidy } from './round-to-step.ts';
+import { isOnPiece, placedDimensions, type Needs, type SheetDimension } from './sheet-dimension.ts';
+
+/** What a sheet answers to one of our names: a value, or why there is none and the measures that would give it. */
+export type Found = { readonly value: number | string } | { readonly reason: string; readonly needs: Needs };
+
+/** Looks one of our names up in a sheet. Lengths in the sheet's unit. */
+export function lookUp(sheet: TargetSheet, name: string): Found {
+  const parsed = parseOurName(name);
+  if (parsed === null) return { reason: `${name} is none of the sheet's names.`, needs: [] };
+  if (typeof parsed === 'string') return { value: SHEET_FACTS[parsed](sheet) };
+  const placed = placedDimensions(sheet).find(
+    ({ place, dimension }) => place === parsed.place && dimension.name === parsed.dimension,
+  );
+  if (!placed) {
+    const { construction, silhouette } = sheet.design;
+    return {
+      reason: `This sheet (${silhouette}, ${construction}) has no ${parsed.place}/${parsed.dimension}.`,
+      needs: [],
+    };
+  }
+  const { noAdvice } = placed.dimension;
+  if (noAdvice) return noAdvice;
+  const value = partOf(placed.dimension, parsed.part);
+  return value === null ? { reason: `The sheet gives no ${name}.`, needs: [] } : { value: tidy(value) };
+}
+
+function partOf(dimension: SheetDimension, part: Part): number | null {
+  switch (part) {
+    case 'value':
+      return dimension.value;
+    case 'as-made':
+      return isOnPiece(dimension) ? dimension.asMade : null;
+    case 'low':
+    case 'high':
+      return dimension[part] ?? null;
+  }
+}

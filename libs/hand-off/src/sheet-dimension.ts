@@ -1,0 +1,35 @@
+import type { TargetSheet } from '#target-sheet';
+
+export type AssembledDimension = TargetSheet['assembled'][number];
+export type PieceDimension = TargetSheet['pieces'][number]['dimensions'][number];
+export type SheetDimension = AssembledDimension | PieceDimension;
+/** The names of the body's measures a dimension without a value needs. */
+export type Needs = NonNullable<SheetDimension['noAdvice']>['needs'];
+
+/** A dimension and where it stands: `assembled` or the name of its piece. */
+export interface PlacedDimension {
+  readonly place: string;
+  readonly dimension: SheetDimension;
+}
+
+/** Every dimension of a sheet, the assembled ones first, then piece by piece. */
+export function placedDimensions(sheet: TargetSheet): PlacedDimension[] {
+  return [
+    ...sheet.assembled.map((dimension) => ({ place: 'assembled', dimension })),
+    ...sheet.pieces.flatMap(({ piece, dimensions }) => dimensions.map((dimension) => ({ place: piece, dimension }))),
+  ];
+}
+
+export const isOnPiece = (dimension: SheetDimension): dimension is PieceDimension => 'asMade' in dimension;
+
+/** The sheet with some of its dimensions put in the place of others. */
+export function withDimensions(
+  sheet: TargetSheet,
+  replacement: <D extends SheetDimension>(dimension: D) => D,
+): TargetSheet {
+  return {
+    ...sheet,
+    assembled: sheet.assembled.map(replacement),
+    pieces: sheet.pieces.map((piece) => ({ ...piece, dimensions: piece.dimensions.map(replacement) })),
+  };
+}
