@@ -9,3 +9,10 @@ export {
 } from './target-sheet.ts';
 export type { SheetInput } from './sheet-input.ts';
 export { MM_PER_SHEET_UNIT, RATIO_CHECKS, inUnit } from './in-unit.ts';
+export { MAX_TITLE, targetSheetSchema } from './schema/target-sheet-schema.ts';
+export type { JsonSchema } from './schema/json-schema.ts';
+export { validateAgainst, type Flaw } from './schema/validate.ts';
+export { readSheet } from './read-sheet.ts';
+export { DIMENSION_MEANINGS } from './dimension-meanings.ts';
+export { CHECK_MEANINGS } from './check-meanings.ts';
+export { csvLine, toCsv } from './csv.ts';

@@ -1,0 +1,47 @@
+import { DomainError } from '#measure';
+import { targetSheetSchema } from './schema/target-sheet-schema.ts';
+import { validateAgainst } from './schema/validate.ts';
+import { FORMAT, VERSION, type TargetSheet } from './target-sheet.ts';
+
+/** The major version this code reads: the first number of its own. */
+const MAJOR = Number(VERSION.split('.')[0]);
+/** How many flaws a refusal names. */
+const NAMED = 3;
+
+/**
+ * A sheet from parsed JSON, as it is: fields a newer minor version added are kept. Its structure is checked against the
+ * schema, not its sums.
+ *
+ * @throws DomainError `sheet-format-unknown`, `sheet-version-too-new`, or `sheet-invalid` with the first flaw's pointer.
+ */
+export function readSheet(json: unknown): TargetSheet {
+  const { format, version } = headOf(json);
+  if (format !== FORMAT)
+    throw new DomainError(
+      'sheet-format-unknown',
+      `This is no target sheet: its "format" should be "${FORMAT}".`,
+      isRecord(json) ? '/format' : '',
+    );
+  const major = typeof version === 'string' ? Number(/^(\d+)\.\d+$/.exec(version)?.[1]) : NaN;
+  if (major > MAJOR)
+    throw new DomainError(
+      'sheet-version-too-new',
+      `This sheet is of version ${String(version)}; versions ${MAJOR}.0 and up to the next whole number can be read here. Ask for it in version ${MAJOR}, or update Easewright.`,
+      '/version',
+    );
+  const flaws = validateAgainst(targetSheetSchema, json);
+  const [first] = flaws;
+  if (!first) return json as TargetSheet;
+  const named = flaws.slice(0, NAMED).map(({ pointer, message }) => `${pointer || 'the sheet'} ${message}`);
+  const more = flaws.length > NAMED ? `; and ${flaws.length - NAMED} more` : '';
+  throw new DomainError(
+    'sheet-invalid',
+    `This target sheet cannot be read: ${named.join('; ')}${more}.`,
+    first.pointer,
+  );
+}
+
+const isRecord = (json: unknown): json is Readonly<Record<string, unknown>> =>
+  typeof json === 'object' && json !== null && !Array.isArray(json);
+const headOf = (json: unknown): { format?: unknown; version?: unknown } =>
+  isRecord(json) ? { format: json['format'], version: json['version'] } : {};

@@ -1,0 +1,41 @@
+import { CHECKS, VERDICTS } from '#fit';
+import { CHECK_MEANINGS } from '../check-meanings.ts';
+import { bodyDimensionName } from './dimension-schema.ts';
+import { listOf, number, objectOf, oneOf, text } from './json-schema.ts';
+
+const meanings = CHECKS.map((name) => `${name}: ${CHECK_MEANINGS[name]}`).join('; ') + '.';
+const sized = 'in the sheet’s unit; a plain ratio for negative-ease and sleeve-taper';
+
+const remedySchema = objectOf('A change of the design that would mend it.', {
+  text: text('In words.'),
+  change: {
+    type: 'object',
+    description: 'Design fields and their new values; lengths in millimetres, whatever the sheet’s unit.',
+    additionalProperties: { type: ['number', 'string'] },
+  },
+});
+
+export const checkSchema = objectOf(
+  'Whether it goes on and stays on: holds where need ≤ have. The numbers are absent where the verdict is unknown or n/a.',
+  {
+    check: oneOf(meanings, CHECKS),
+    verdict: oneOf(
+      'fine; tight: holds, but the chance of failing is above 5 %; fails; unknown: a measure is missing; n/a: does not apply.',
+      VERDICTS,
+    ),
+    need: number(`What is needed, ${sized}.`),
+    have: number(`What there is, ${sized}.`),
+    margin: number(`have − need, ${sized}.`),
+    u: number(`Standard uncertainty of the margin, ${sized}.`, { minimum: 0 }),
+    chanceOfFailing: number('Probability that it does not hold, the making included.', { minimum: 0, maximum: 1 }),
+    advice: text('What to change, in words; may be empty.'),
+    needs: listOf('The body measures that would settle it.', bodyDimensionName),
+    remedies: listOf('Changes of the design that would mend it.', remedySchema),
+  },
+  ['need', 'have', 'margin', 'u', 'chanceOfFailing', 'needs', 'remedies'],
+);
+
+export const collisionSchema = objectOf('Two wishes that cannot both be had.', {
+  wishes: { ...listOf('The two wishes.', text('One wish, in words.')), minItems: 2, maxItems: 2 },
+  dimension: text('The dimension where they collide.'),
+});

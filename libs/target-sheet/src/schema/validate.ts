@@ -1,0 +1,103 @@
+import type { JsonSchema } from './json-schema.ts';
+
+/** What is wrong, and where: a JSON Pointer (RFC 6901) into the value. */
+export interface Flaw {
+  readonly pointer: string;
+  readonly message: string;
+}
+
+type Defs = Readonly<Record<string, JsonSchema>>;
+
+/** Every flaw of a JSON value by a schema written in our part of JSON Schema 2020-12; an empty list when it is valid. */
+export function validateAgainst(schema: JsonSchema, value: unknown): Flaw[] {
+  return [...flaws(schema, value, '', schema.$defs ?? {})];
+}
+
+function* flaws(schema: JsonSchema, value: unknown, pointer: string, defs: Defs): Generator<Flaw> {
+  if (schema.$ref !== undefined) yield* flaws(resolve(schema.$ref, defs), value, pointer, defs);
+  const wrong = [wrongKind, wrongNumber, wrongString, wrongSize].flatMap((look) => look(schema, value) ?? []);
+  yield* wrong.map((message) => ({ pointer, message }));
+  if (Array.isArray(value)) yield* itemFlaws(schema, value, pointer, defs);
+  else if (isObject(value)) yield* fieldFlaws(schema, value, pointer, defs);
+  if (schema.if) {
+    const holds = flaws(schema.if, value, pointer, defs).next().done === true;
+    yield* flaws((holds ? schema.then : schema.else) ?? {}, value, pointer, defs);
+  }
+}
+
+function resolve(ref: string, defs: Defs): JsonSchema {
+  const found = defs[ref.replace('#/$defs/', '')];
+  if (!found) throw new TypeError(`The schema has no ${ref}.`);
+  return found;
+}
+
+function* itemFlaws(schema: JsonSchema, list: readonly unknown[], pointer: string, defs: Defs): Generator<Flaw> {
+  if (!schema.items) return;
+  for (const [index, item] of list.entries()) yield* flaws(schema.items, item, `${pointer}/${index}`, defs);
+}
+
+function* fieldFlaws(
+  schema: JsonSchema,
+  value: Readonly<Record<string, unknown>>,
+  pointer: string,
+  defs: Defs,
+): Generator<Flaw> {
+  for (const name of schema.required ?? []) {
+    if (!Object.hasOwn(value, name)) yield { pointer, message: `has no ${name}` };
+  }
+  for (const [name, inside] of Object.entries(value)) {
+    const at = `${pointer}/${name.replaceAll('~', '~0').replaceAll('/', '~1')}`;
+    const known = Object.hasOwn(schema.properties ?? {}, name) ? schema.properties?.[name] : undefined;
+    const rule = known ?? schema.additionalProperties ?? true;
+    if (rule === false) yield { pointer: at, message: 'is not a field here' };
+    else if (rule !== true) yield* flaws(rule, inside, at, defs);
+  }
+}
+
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+function typesOf(value: unknown): readonly string[] {
+  if (value === null) return ['null'];
+  if (Array.isArray(value)) return ['array'];
+  if (typeof value === 'number') return Number.isInteger(value) ? ['integer', 'number'] : ['number'];
+  return [typeof value];
+}
+
+type Look = (schema: JsonSchema, value: unknown) => string | undefined;
+
+const wrongKind: Look = (schema, value) => {
+  const types = [schema.type ?? []].flat();
+  if (types.length > 0 && !types.some((type) => typesOf(value).includes(type)))
+    return `must be ${types.join(' or ')}, but is ${typesOf(value).at(-1)}`;
+  if (schema.const !== undefined && value !== schema.const) return `must be ${JSON.stringify(schema.const)}`;
+  if (schema.enum && !schema.enum.some((word) => word === value))
+    return `must be one of ${schema.enum.map((word) => word ?? 'null').join(', ')}`;
+  return undefined;
+};
+
+const wrongNumber: Look = (schema, value) => {
+  if (typeof value !== 'number') return undefined;
+  if (!Number.isFinite(value)) return 'must be a finite number';
+  if (schema.minimum !== undefined && value < schema.minimum) return `must be at least ${schema.minimum}`;
+  if (schema.maximum !== undefined && value > schema.maximum) return `must be at most ${schema.maximum}`;
+  return undefined;
+};
+
+const wrongString: Look = (schema, value) => {
+  if (typeof value !== 'string') return undefined;
+  const { minLength = 0, maxLength = Infinity, pattern } = schema;
+  const length = [...value].length;
+  if (length < minLength) return `must have at least ${minLength} characters`;
+  if (length > maxLength) return `must have at most ${maxLength} characters`;
+  if (pattern !== undefined && !new RegExp(pattern, 'u').test(value)) return `must look like ${pattern}`;
+  return undefined;
+};
+
+const wrongSize: Look = (schema, value) => {
+  if (!Array.isArray(value)) return undefined;
+  const { minItems = 0, maxItems = Infinity } = schema;
+  if (value.length < minItems) return `must have at least ${minItems} items`;
+  if (value.length > maxItems) return `must have at most ${maxItems} items`;
+  return undefined;
+};
