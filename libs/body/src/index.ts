@@ -1,9 +1,12 @@
 export { BODY_DIMENSIONS, type BodyDimension } from './body-dimension.ts';
+export { bodyProblems } from './body-problems.ts';
 export { FIGURES, type Body, type BodyMeasure, type Figure } from './body.ts';
 export type { BodyProfile, ProfileCovariance, ProfileValue } from './body-profile.ts';
 export { defaultU, type DefaultU } from './default-u.ts';
 export type { Estimate, Estimates, Estimator, EstimatorInput, KnownValue } from './estimator.ts';
 export { howText } from './how-text.ts';
+export { humanLimits, type Limits } from './human-limits.ts';
+export { resolveBody, type ResolveOptions } from './resolve-body.ts';
 export type { Lies } from './sizes/nearest-row.ts';
 export type { Mark, PublishedSizes, SizeMeasure, SizeRange, SizeRow } from './sizes/published-sizes.ts';
 export { rowBodyMeasures } from './sizes/row-body-measures.ts';

@@ -1,0 +1,50 @@
+import type { Body, Figure } from './body.ts';
+import type { BodyDimension } from './body-dimension.ts';
+import type { BodyProfile, ProfileValue } from './body-profile.ts';
+import type { Estimator } from './estimator.ts';
+import { missingFrom, type ProfileValues } from './profile-values.ts';
+import { rowProfileValues } from './row-profile-values.ts';
+import { rowForChest } from './sizes/row-for-chest.ts';
+import { sizeTable } from './sizes/size-tables.ts';
+
+type Adult = Exclude<Figure, 'child' | 'baby'>;
+
+/** What an estimator says of the dimensions that were not measured; where it says "measure it", that is the answer. */
+export function estimatedProfile(
+  figure: Adult,
+  ageYears: Body['ageYears'],
+  measured: ProfileValues,
+  estimator: Estimator,
+): BodyProfile {
+  const known = (Object.entries(measured) as [BodyDimension, ProfileValue][]).map(([name, { value, u }]) => ({
+    name,
+    value,
+    u,
+  }));
+  const { estimates, covariance, from } = estimator.estimate({ figure, ageYears, known });
+  const values: Partial<Record<BodyDimension, ProfileValue>> = {};
+  const reasons = new Map<BodyDimension, string>();
+  for (const estimate of estimates) {
+    if ('measureIt' in estimate) reasons.set(estimate.name, estimate.measureIt);
+    else values[estimate.name] = { value: estimate.value, u: estimate.u, how: 'estimated', from };
+  }
+  const all = { ...values, ...measured };
+  const missing = missingFrom(all, (name) => reasons.get(name) ?? 'It cannot be estimated: measure it.');
+  return { figure, ageYears, values: all, covariance, missing, notes: [] };
+}
+
+/**
+ * The fall-back without an estimator: the published table's row by chest. No table has an adult's neck base, wrist, hand, head, shoulder or
+ * scye girth; they stay missing.
+ */
+export function tableProfile(figure: Adult, ageYears: Body['ageYears'], measured: ProfileValues): BodyProfile {
+  const chest = measured['chest-girth'];
+  if (chest === undefined) {
+    const missing = missingFrom(measured, () => 'Sizes are read by chest: measure it, or give the chest girth.');
+    return { figure, ageYears, values: measured, covariance: null, missing, notes: [] };
+  }
+  const { row, note } = rowForChest(figure, chest.value);
+  const values = row === null ? measured : { ...rowProfileValues(row, 'chest'), ...measured };
+  const reason = row === null ? note.text : `${sizeTable(row.table).label}, does not give it: measure it.`;
+  return { figure, ageYears, values, covariance: null, missing: missingFrom(values, () => reason), notes: [note] };
+}

@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import type { ProfileValue } from '../body-profile.ts';
+import { applyFormulas } from './apply-formulas.ts';
+import { childFormulas } from './child-formulas.ts';
+
+const measured = (value: number, u: number): ProfileValue => ({ value, u, how: 'home', from: 'measured at home' });
+
+describe('applyFormulas', () => {
+  it('works a 6-year-old out from chest, scye depth and age', () => {
+    const { values } = applyFormulas(
+      { 'chest-girth': measured(635, 15), 'scye-depth': measured(127, 10) },
+      childFormulas(6),
+    );
+    expect(values['neck-base-girth']!.value).toBeCloseTo(290.975, 9); // 110 + 0.285 × 635
+    expect(values['wrist-girth']!.value).toBeCloseTo(127.2, 9); // 108 + 3.2 × 6
+    expect(values['hand-girth']!.value).toBeCloseTo(152.64, 9); // 1.2 × 127.2
+    expect(values['shoulder-girth']!.value).toBeCloseTo(717.55, 9); // 1.13 × 635
+    expect(values['scye-girth']!.value).toBe(254); // 2 × 127
+    expect(values['head-girth']!.value).toBe(511);
+    expect(values['nape-to-cuff']).toBeUndefined(); // no across back, no arm
+    expect(values['neck-base-girth']!.u).toBeCloseTo(15, 9); // as the formula says: the chest's own 0.285 × 15 is within it
+  });
+
+  it('is never surer than what it rests on', () => {
+    const { values } = applyFormulas({ 'chest-girth': measured(635, 100) }, childFormulas(null));
+    expect(values['neck-base-girth']!.u).toBeCloseTo(28.5, 9); // 0.285 × 100 > 15
+  });
+
+  it('gives the covariance of what hangs together', () => {
+    const { values, covariance } = applyFormulas({ 'chest-girth': measured(635, 15) }, childFormulas(6));
+    const { names, matrix } = covariance!;
+    const of = (a: (typeof names)[number], b: (typeof names)[number]) => matrix[names.indexOf(a)]![names.indexOf(b)]!;
+    names.forEach((name) => expect(of(name, name)).toBeCloseTo(values[name]!.u ** 2, 9));
+    expect(of('chest-girth', 'neck-base-girth')).toBeCloseTo(0.285 * 225, 9);
+    expect(of('neck-base-girth', 'shoulder-girth')).toBeCloseTo(0.285 * 1.13 * 225, 9);
+    expect(of('wrist-girth', 'hand-girth')).toBeCloseTo(1.2 * 64, 9);
+    expect(of('wrist-girth', 'neck-base-girth')).toBe(0);
+  });
+
+  it('leaves what was measured alone', () => {
+    const known = { 'wrist-girth': measured(150, 5) };
+    const { values } = applyFormulas(known, childFormulas(6));
+    expect(values['wrist-girth']).toBe(known['wrist-girth']);
+    expect(values['hand-girth']!.value).toBeCloseTo(180, 9); // 1.2 × the measured 150
+  });
+});

@@ -1,0 +1,23 @@
+import { BODY_DIMENSIONS, type BodyDimension } from './body-dimension.ts';
+import type { Body } from './body.ts';
+import type { BodyProfile, ProfileValue } from './body-profile.ts';
+import { defaultU } from './default-u.ts';
+import { howText } from './how-text.ts';
+
+export type ProfileValues = BodyProfile['values'];
+
+/** What was measured, ready for the arithmetic of fit: the given uncertainty or the default of its way of measuring. */
+export function measuredValues({ measures }: Body): ProfileValues {
+  const values: Partial<Record<BodyDimension, ProfileValue>> = {};
+  for (const { name, value, how, u, from } of measures) {
+    values[name] = { value, u: u ?? defaultU(name, how).u, how, from: from ?? howText(how) };
+  }
+  return values;
+}
+
+/** A reason for every dimension that has no value. */
+export function missingFrom(values: ProfileValues, reason: (name: BodyDimension) => string): BodyProfile['missing'] {
+  return Object.fromEntries(
+    BODY_DIMENSIONS.filter((name) => values[name] === undefined).map((name) => [name, reason(name)]),
+  );
+}
