@@ -32,7 +32,8 @@ export function applyFormulas(
   }
 
   const names = [...shares.keys()];
-  const matrix = names.map((a) => names.map((b) => dot(sharesOf(a), sharesOf(b))));
+  const rows = names.map(sharesOf);
+  const matrix = rows.map((a) => rows.map((b) => dot(a, b)));
   return { values, covariance: names.length === 0 ? null : { names, matrix } };
 }
 
@@ -51,5 +52,7 @@ function combine(terms: readonly (readonly [shares: Shares, times: number])[]): 
 
 /** The covariance of two values, mm². */
 function dot(a: Shares, b: Shares): number {
-  return [...a].reduce((sum, [cause, share]) => sum + share * (b.get(cause) ?? 0), 0);
+  let sum = 0;
+  for (const [cause, share] of a) sum += share * (b.get(cause) ?? 0);
+  return sum;
 }
