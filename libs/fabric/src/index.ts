@@ -1,3 +1,5 @@
+export { asMade } from './as-made.ts';
+export { EXPECTED_THICKNESS, EXPECTED_THICKNESS_SOURCE, type ThicknessRange } from './expected-thickness.ts';
 export {
   CRAFTS,
   FIBRES,
@@ -10,3 +12,18 @@ export {
   type Fibre,
   type Stitch,
 } from './fabric.ts';
+export {
+  flatFromInner,
+  flatFromMid,
+  girths,
+  innerFromFlat,
+  midFromFlat,
+  outerFromInner,
+  type Girths,
+  type OneGirth,
+} from './girth.ts';
+export { resolveFabric } from './resolve-fabric.ts';
+export { usableOf, usableStretch } from './stretch.ts';
+export { weightOf } from './weight-of.ts';
+export { FIBRE_DENSITY, PACKING, packedDiameterMm, texOf, yarnDiameterMm, type PackedYarn } from './yarn-diameter.ts';
+export { categoriesOfWraps, YARN_WEIGHTS, type Band, type OtherPrinting, type YarnWeight } from './yarn-weights.ts';

@@ -1,0 +1,42 @@
+import type { Note } from '#measure';
+import { checkFabric } from './check-fabric.ts';
+import type { Craft, Fabric, FabricInput, Stitch } from './fabric.ts';
+import { usableOf } from './stretch.ts';
+import { thicknessOf } from './thickness.ts';
+
+const USUAL_STITCH: Readonly<Record<Craft, Stitch>> = { knit: 'stockinette', crochet: 'single-crochet' };
+
+/** Usable stretch of a rib that was not measured, across (assumed). */
+const RIB_USABLE: Readonly<Record<Craft, number>> = { knit: 0.5, crochet: 0.15 };
+
+const NO_SWATCH: Note = {
+  code: 'growth-unknown',
+  text: 'No swatch was measured before and after washing, so the fabric is taken not to grow or shrink. Wash and hang a swatch, and measure it both times.',
+};
+const NO_RIB: Note = {
+  code: 'rib-assumed',
+  text: 'The stretch of the rib was not measured; the usual for the craft is taken. Pull a finished strip of rib along a ruler to measure it.',
+  source: 'assumed',
+};
+
+/**
+ * What a maker knows of her yarn and swatch, ready for the arithmetic of fit: the thickness with its uncertainty and where
+ * it is from (measured, yarn, category, in order of trust), growth, stretch, and notes on what would make it surer.
+ *
+ * @throws DomainError `thickness-unknown`, or those of `checkFabric`; each points to the field
+ */
+export function resolveFabric(input: FabricInput): Fabric {
+  checkFabric(input);
+  const { craft, growth, stretch, ribStretch, massPerAreaGsm } = input;
+  const { notes, ...thickness } = thicknessOf(input, input.stitch ?? USUAL_STITCH[craft]);
+  return {
+    craft,
+    ...thickness,
+    growth,
+    stretch,
+    ribUsable: ribStretch === null ? RIB_USABLE[craft] : usableOf(ribStretch),
+    ribMeasured: ribStretch !== null,
+    massPerAreaGsm,
+    notes: [...notes, ...(growth === null ? [NO_SWATCH] : []), ...(ribStretch === null ? [NO_RIB] : [])],
+  };
+}
