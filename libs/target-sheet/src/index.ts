@@ -16,3 +16,4 @@ export { readSheet } from './read-sheet.ts';
 export { DIMENSION_MEANINGS } from './dimension-meanings.ts';
 export { CHECK_MEANINGS } from './check-meanings.ts';
 export { csvLine, toCsv } from './csv.ts';
+export { toText } from './to-text.ts';

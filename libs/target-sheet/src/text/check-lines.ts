@@ -1,0 +1,38 @@
+import { VERDICTS, type Check, type Verdict } from '#fit';
+import { RATIO_CHECKS } from '../in-unit.ts';
+import { decimalText, type MakersUnit } from './length-text.ts';
+import { inWords, wrap } from './lines.ts';
+
+const WORST_FIRST: readonly Verdict[] = ['fails', 'tight', 'unknown', 'fine'];
+const WIDTH = Math.max(...VERDICTS.map((verdict) => verdict.length)) + 4;
+
+/** Checks of a sheet in mm, the worst first, each with what to change; those that do not apply in one line. */
+export function checkLines(checks: readonly Check[], unit: MakersUnit): string[] {
+  const unasked = checks.filter(({ verdict }) => verdict === 'n/a').map(({ check }) => inWords(check));
+  return [
+    ...WORST_FIRST.flatMap((verdict) =>
+      checks.filter((each) => each.verdict === verdict).flatMap((each) => oneCheck(each, unit)),
+    ),
+    ...(unasked.length > 0 ? wrap(`${unasked.join(', ')}.`, '  does not apply: ') : []),
+  ];
+}
+
+function oneCheck(check: Check, unit: MakersUnit): string[] {
+  const lead = `  ${check.verdict === 'fails' ? 'FAILS' : check.verdict}`.padEnd(WIDTH);
+  const measured = [compared(check, unit), chance(check)].filter((part) => part !== '').join('; ');
+  return [
+    ...wrap(`${inWords(check.check)}${measured && `: ${measured}`}`, lead),
+    ...(check.advice === '' ? [] : wrap(check.advice, ' '.repeat(WIDTH))),
+  ];
+}
+
+function compared({ check, need, have }: Check, unit: MakersUnit): string {
+  if (need === undefined || have === undefined) return '';
+  if (RATIO_CHECKS.includes(check)) return `${need.toFixed(2)} against ${have.toFixed(2)}`;
+  return `needs ${decimalText(need, unit)} ${unit}, has ${decimalText(have, unit)} ${unit}`;
+}
+
+function chance({ chanceOfFailing, verdict }: Check): string {
+  if (chanceOfFailing === undefined || verdict === 'fine') return '';
+  return `chance of failing ${Math.round(chanceOfFailing * 100)} %`;
+}
