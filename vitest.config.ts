@@ -8,6 +8,7 @@ export default defineConfig({
   ssr: { resolve: { conditions } },
   test: {
     include: ['{apps/api,libs}/**/*.spec.ts', 'tests/**/*.test.ts'],
+    globalSetup: 'tests/support/postgres.ts',
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

@@ -1,0 +1,33 @@
+import 'reflect-metadata';
+import { NestFactory } from '@nestjs/core';
+import type { NestExpressApplication } from '@nestjs/platform-express';
+import { AppModule } from './app.module.ts';
+import { serveDocs } from './docs/serve-docs.ts';
+import { checkHost } from './http/check-host.ts';
+import { problemHandler } from './http/problem.filter.ts';
+import { readBody } from './http/read-body.ts';
+import { securityHeaders } from './http/security-headers.ts';
+import { servePage } from './page/serve-page.ts';
+import { settingsFrom, type Environment } from './settings/settings.ts';
+import { openDatabase } from './storage/open-database.ts';
+
+/**
+ * Builds the application from an environment and from nothing else, so that one process can hold several. It is not listening yet.
+ *
+ * @throws StartError when a setting is wrong or the database cannot be used
+ */
+export async function makeApp(env: Environment): Promise<NestExpressApplication> {
+  const settings = settingsFrom(env);
+  const dataSource = await openDatabase(settings.database);
+  const app = await NestFactory.create<NestExpressApplication>(AppModule.over(dataSource), {
+    bodyParser: false,
+    abortOnError: false,
+    logger: ['error', 'warn'],
+  });
+  app.disable('x-powered-by');
+  app.disable('etag');
+  app.use(securityHeaders, checkHost(settings.allowedHosts), ...readBody(), problemHandler);
+  serveDocs(app);
+  servePage(app, settings.pageFolder);
+  return app;
+}

@@ -1,0 +1,14 @@
+import { Injectable } from '@nestjs/common';
+import { BODY } from '../records/record.entity.ts';
+import { KeptRecords } from '../records/kept-records.ts';
+import { RecordRepository } from '../records/record.repository.ts';
+import { UnitOfWork } from '../storage/unit-of-work.ts';
+import type { BodyDocument } from './body-document.ts';
+
+/** The bodies a maker keeps. */
+@Injectable()
+export class Bodies extends KeptRecords<BodyDocument> {
+  constructor(work: UnitOfWork) {
+    super('body', new RecordRepository(BODY), work);
+  }
+}

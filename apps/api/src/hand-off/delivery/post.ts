@@ -1,0 +1,69 @@
+import http, { type IncomingMessage } from 'node:http';
+import https from 'node:https';
+import type { AddressPolicy } from '../addresses/address-policy.ts';
+import { AddressClosed, checkedLookup } from '../addresses/checked-lookup.ts';
+import { literalAddress } from '../addresses/planner-address.ts';
+import { failureOf, type Failure } from './failure.ts';
+import { readAnswer } from './read-answer.ts';
+
+/** What came of one POST: the planner's answer, or why there was none. */
+export type PostResult =
+  | { readonly status: number; readonly retryAfter: string | null; readonly answer: string }
+  | { readonly failure: Failure };
+
+/** From opening the connection to the end of the answer (Standard Webhooks 1.0.0: 15 to 30 s). */
+const TIMEOUT_MS = 20_000;
+/** How many connections to one planner stay open between hand-offs. */
+const KEPT_OPEN = 8;
+
+/**
+ * Sends bodies to planners: no redirect is followed, and a connection is only opened to an address that the policy
+ * allows, checked as it is opened.
+ */
+export class PlannerPost {
+  private readonly agents = {
+    'http:': new http.Agent({ keepAlive: true, maxFreeSockets: KEPT_OPEN }),
+    'https:': new https.Agent({ keepAlive: true, maxFreeSockets: KEPT_OPEN }),
+  };
+
+  constructor(
+    private readonly policy: AddressPolicy,
+    private readonly timeoutMs = TIMEOUT_MS,
+  ) {}
+
+  async send(address: string, headers: Readonly<Record<string, string>>, body: string): Promise<PostResult> {
+    try {
+      const response = await this.respond(new URL(address), headers, Buffer.from(body));
+      return {
+        status: response.statusCode ?? 0,
+        retryAfter: response.headers['retry-after'] ?? null,
+        answer: await readAnswer(response),
+      };
+    } catch (error) {
+      return { failure: failureOf(error) };
+    }
+  }
+
+  /** Closes the connections that are kept open. */
+  close(): void {
+    for (const agent of Object.values(this.agents)) agent.destroy();
+  }
+
+  private respond(url: URL, headers: Readonly<Record<string, string>>, body: Buffer): Promise<IncomingMessage> {
+    const secure = url.protocol === 'https:';
+    const mayConnect = (address: string): boolean =>
+      secure ? this.policy.allows(address) : this.policy.allowsUnencrypted(address);
+    const literal = literalAddress(url);
+    if (literal !== null && !mayConnect(literal)) throw new AddressClosed(`${literal} is not open`);
+    return new Promise((resolve, reject) => {
+      const request = (secure ? https : http).request(url, {
+        method: 'POST',
+        agent: this.agents[secure ? 'https:' : 'http:'],
+        lookup: checkedLookup(mayConnect),
+        signal: AbortSignal.timeout(this.timeoutMs),
+        headers: { 'user-agent': 'easewright', ...headers, 'content-length': String(body.length) },
+      });
+      request.once('response', resolve).once('error', reject).end(body);
+    });
+  }
+}

@@ -1,0 +1,107 @@
+import { applyDecorators } from '@nestjs/common';
+import { ApiProperty, type ApiPropertyOptions } from '@nestjs/swagger';
+import { Type } from 'class-transformer';
+import {
+  ArrayMaxSize,
+  IsArray,
+  IsBoolean,
+  IsDefined,
+  IsIn,
+  IsInt,
+  IsNumber,
+  IsObject,
+  IsOptional,
+  IsString,
+  Matches,
+  Max,
+  MaxLength,
+  Min,
+  ValidateNested,
+} from 'class-validator';
+import { EachIsObject } from './siblings.ts';
+
+type Class = new () => object;
+
+interface Common {
+  /** Absent and null both mean "not said". */
+  readonly optional?: boolean;
+  readonly description?: string;
+  readonly example?: unknown;
+  readonly default?: unknown;
+}
+
+/** A field, described once: what OpenAPI says of it and what is refused. The first check that fails is the one that speaks. */
+function field({ optional = false, ...words }: Common, schema: object, checks: PropertyDecorator[]): PropertyDecorator {
+  const api = { ...words, ...schema, required: !optional, ...(optional && { nullable: true }) } as ApiPropertyOptions;
+  return applyDecorators(ApiProperty(api), optional ? IsOptional() : IsDefined({ message: 'is missing' }), ...checks);
+}
+
+/** One line of text without control characters. */
+export function TextField({ max, ...common }: Common & { readonly max: number }): PropertyDecorator {
+  return field(common, { type: 'string', maxLength: max, pattern: '^\\P{Cc}*$' }, [
+    IsString({ message: 'must be a text' }),
+    MaxLength(max, { message: `must not be longer than ${max} characters` }),
+    Matches(/^\P{Cc}*$/u, { message: 'must be one line, without control characters' }),
+  ]);
+}
+
+/** One of a closed list of words. */
+export function ChoiceField(values: readonly string[], common: Common = {}): PropertyDecorator {
+  return field(common, { type: 'string', enum: [...values] }, [
+    IsIn(values, { message: `must be one of ${values.join(', ')}` }),
+  ]);
+}
+
+/** A finite number from `min` to `max`, both included. */
+export function NumberField({
+  min,
+  max,
+  ...common
+}: Common & { readonly min: number; readonly max: number }): PropertyDecorator {
+  const wrong = { message: `must be a number from ${min} to ${max}` };
+  return field(common, { type: 'number', minimum: min, maximum: max }, [
+    IsNumber({ allowNaN: false, allowInfinity: false }, wrong),
+    Min(min, wrong),
+    Max(max, wrong),
+  ]);
+}
+
+/** A whole number from `min` to `max`, both included. */
+export function WholeNumberField({
+  min,
+  max,
+  ...common
+}: Common & { readonly min: number; readonly max: number }): PropertyDecorator {
+  const wrong = { message: `must be a whole number from ${min} to ${max}` };
+  return field(common, { type: 'integer', minimum: min, maximum: max }, [
+    IsInt(wrong),
+    Min(min, wrong),
+    Max(max, wrong),
+  ]);
+}
+
+export function YesNoField(common: Common = {}): PropertyDecorator {
+  return field(common, { type: 'boolean' }, [IsBoolean({ message: 'must be true or false' })]);
+}
+
+/** An object with fields of its own. */
+export function ObjectField(type: () => Class, common: Common = {}): PropertyDecorator {
+  return applyDecorators(
+    field(common, { type: () => type() }, [IsObject({ message: 'must be an object: { … }' }), ValidateNested()]),
+    Type(type),
+  );
+}
+
+/** A list of objects, at most `max`. */
+export function ListField(type: () => Class, { max, ...common }: Common & { readonly max: number }): PropertyDecorator {
+  const schema = { type: () => type(), isArray: true, maxItems: max };
+  return applyDecorators(
+    field(common, schema, [
+      IsArray({ message: 'must be a list: [ … ]' }),
+      ArrayMaxSize(max, { message: `must not have more than ${max} items` }),
+      EachIsObject(),
+      ValidateNested({ each: true }),
+    ]),
+    Type(type),
+  );
+}

@@ -1,0 +1,36 @@
+import { createParamDecorator, type ExecutionContext } from '@nestjs/common';
+import type { Request } from 'express';
+import { DomainError } from '#measure';
+
+/** The request's If-Match header. */
+export const IfMatch = createParamDecorator((_: unknown, context: ExecutionContext): string | undefined => {
+  return context.switchToHttp().getRequest<Request>().headers['if-match'];
+});
+
+export function etagOf(version: number): string {
+  return `"${version}"`;
+}
+
+/**
+ * Sees that the maker changes the version she has read.
+ *
+ * @throws DomainError `if-match-unreadable`, `changed-since`
+ */
+export function expectVersion(ifMatch: string, version: number): void {
+  if (ifMatch.trim() === '*') return;
+  const tags = ifMatch.split(',').map((tag) => tag.trim());
+  if (!tags.every((tag) => /^(W\/)?"[^"]*"$/.test(tag))) {
+    throw new DomainError('if-match-unreadable', 'If-Match takes the ETag of what you read, in its quotes: "3".');
+  }
+  if (tags.includes(etagOf(version))) return;
+  throw new DomainError(
+    'changed-since',
+    `It has been changed since you read it. Read it again; it is now at ${etagOf(version)}.`,
+  );
+}
+
+/** @throws DomainError `if-match-missing` */
+export function requireIfMatch(ifMatch: string | undefined): string {
+  if (ifMatch !== undefined) return ifMatch;
+  throw new DomainError('if-match-missing', 'Say which version you change: send its ETag in the header If-Match.');
+}

@@ -1,0 +1,18 @@
+import type { DomainError } from '#measure';
+import { HttpProblem } from './problem.ts';
+
+/** Codes that mean something to HTTP. Every other code is a value that cannot be used: 422, with a pointer to it. */
+const STATUS: Readonly<Record<string, number>> = {
+  'not-found': 404,
+  'changed-since': 412,
+  'if-match-missing': 428,
+  'if-match-unreadable': 400,
+  'cursor-unreadable': 400,
+  'confirmation-missing': 400,
+};
+
+export function problemOfDomain(error: DomainError): HttpProblem {
+  const status = STATUS[error.code] ?? 422;
+  const errors = status === 422 ? [{ pointer: error.pointer, detail: error.message }] : [];
+  return new HttpProblem(status, error.code, error.message, errors);
+}

@@ -1,0 +1,43 @@
+import { HttpException, Logger } from '@nestjs/common';
+import { DomainError } from '#measure';
+import { HttpProblem } from './problem.ts';
+import { problemOfDomain } from './problem-of-domain.ts';
+
+const logger = new Logger('Fault');
+
+/** The problem that an error means. Nothing of a request is logged: for a fault of ours, its kind and its place in the code. */
+export function problemOf(error: unknown): HttpProblem {
+  if (error instanceof HttpProblem) return error;
+  if (error instanceof DomainError) return problemOfDomain(error);
+  const status = error instanceof HttpException ? error.getStatus() : statusOf(error);
+  if (status < 500) return problemOfStatus(status);
+  logger.error(placeOf(error));
+  return new HttpProblem(500, 'fault', 'This is a fault of the service, not of your request. Nothing was written.');
+}
+
+/** Errors of express and its body parser carry the status they mean. */
+function statusOf(error: unknown): number {
+  const status: unknown = (error as { status?: unknown } | null)?.status;
+  return typeof status === 'number' && status >= 400 ? status : 500;
+}
+
+function problemOfStatus(status: number): HttpProblem {
+  switch (status) {
+    case 404:
+      return new HttpProblem(404, 'not-found', 'There is nothing at this address, or not with this method. See /docs.');
+    case 413:
+      return new HttpProblem(413, 'too-large', 'The body is larger than 64 kB.');
+    case 415:
+      return new HttpProblem(415, 'encoding-unknown', 'The body is in an encoding that is not read here.');
+    default:
+      return new HttpProblem(status, 'unreadable', 'The request cannot be read.');
+  }
+}
+
+/** The kind of an error and the lines of code it came through; never its message, which may quote what a maker entered. */
+function placeOf(error: unknown): string {
+  if (!(error instanceof Error)) return typeof error;
+  const code: unknown = (error as { code?: unknown }).code;
+  const frames = (error.stack ?? '').split('\n').filter((line) => /^\s+at /.test(line));
+  return [`${error.name} ${typeof code === 'string' ? code : ''}`, ...frames].join('\n');
+}

@@ -1,0 +1,45 @@
+import { ValidateBy, isObject, type ValidationArguments } from 'class-validator';
+
+/** Which list an element was read from, so that it can be compared with the others. */
+const listOf = new WeakMap<object, readonly object[]>();
+
+/** Every element is an object (an array in an array passes `@ValidateNested` unseen). Lets `DiffersFromSiblings` see the list. */
+export function EachIsObject(): PropertyDecorator {
+  return ValidateBy({
+    name: 'eachIsObject',
+    validator: {
+      validate: (list: unknown) => {
+        if (!Array.isArray(list) || wrongItems(list).length > 0) return false;
+        for (const item of list as object[]) listOf.set(item, list as object[]);
+        return true;
+      },
+      defaultMessage: (args?: ValidationArguments) =>
+        `item ${wrongItems(args?.value as unknown[])
+          .slice(0, 5)
+          .join(', ')} must be an object: { … }`,
+    },
+  });
+}
+
+function wrongItems(list: readonly unknown[]): number[] {
+  return list.flatMap((item, index) => (isObject(item) ? [] : [index]));
+}
+
+/** Refuses an element that names what an earlier one names already, by the properties given. */
+export function DiffersFromSiblings(...keys: readonly string[]): PropertyDecorator {
+  const twin = (args?: ValidationArguments): number => {
+    const item = args?.object as Record<string, unknown>;
+    const siblings = (listOf.get(item) ?? []) as readonly Record<string, unknown>[];
+    return siblings
+      .slice(0, siblings.indexOf(item))
+      .findIndex((other) => keys.every((key) => other[key] === item[key]));
+  };
+  return ValidateBy({
+    name: 'differsFromSiblings',
+    validator: {
+      validate: (_: unknown, args?: ValidationArguments) => twin(args) === -1,
+      defaultMessage: (args?: ValidationArguments) =>
+        `“${String(args?.value)}” is given already, in item ${twin(args)}; give it once`,
+    },
+  });
+}

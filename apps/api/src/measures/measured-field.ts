@@ -1,0 +1,89 @@
+import { applyDecorators } from '@nestjs/common';
+import { ApiProperty, type ApiPropertyOptions } from '@nestjs/swagger';
+import { ValidateBy, type ValidationArguments } from 'class-validator';
+import { DomainError } from '#measure';
+import type { Measured } from './measured.ts';
+import type { QuantityKind } from './quantity-kind.ts';
+import { readMeasured } from './read-measured.ts';
+
+/** Which sizes are believed, in mm or g, both ends included, and how that is said: "longer than 0, up to 5 m". */
+export interface Limits {
+  readonly min: number;
+  readonly max: number;
+  readonly words: string;
+}
+
+/** How the measured thing that holds the field is read; a body's weight is read otherwise than its lengths. */
+export interface Reading {
+  readonly kind: QuantityKind;
+  readonly limits: Limits;
+}
+
+const LONGEST_TEXT = 40;
+
+const PARTS = {
+  value: { type: 'number', description: 'A number in `unit`.' },
+  unit: {
+    type: 'string',
+    description: 'UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.',
+  },
+  text: {
+    type: 'string',
+    maxLength: LONGEST_TEXT,
+    description: 'Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.',
+    example: '17 1/2 in',
+  },
+  u: { type: 'number', minimum: 0, description: 'Standard uncertainty, in the same unit, where it is known.' },
+} as const;
+
+type Part = keyof typeof PARTS;
+
+/**
+ * One of the four fields of something measured. Each is optional by itself; together they must be readable as one size, and
+ * the field that is at fault says so.
+ */
+export function MeasuredField(
+  part: Part,
+  units: readonly string[],
+  readingOf: (object: Measured) => Reading,
+): PropertyDecorator {
+  const fault = (args?: ValidationArguments): string | null => {
+    const measured = (args?.object ?? {}) as Measured;
+    const own = FAULTS[part](measured[part], units);
+    if (own !== null) return own;
+    if (Object.entries(FAULTS).some(([name, faultOf]) => faultOf(measured[name as Part], units) !== null)) return null;
+    return faultOfWhole(measured, readingOf(measured), part);
+  };
+  const api = { ...PARTS[part], ...(part === 'unit' && { enum: [...units] }), required: false, nullable: true };
+  return applyDecorators(
+    ApiProperty(api as ApiPropertyOptions),
+    ValidateBy({
+      name: 'measured',
+      validator: {
+        validate: (_: unknown, args?) => fault(args) === null,
+        defaultMessage: (args?) => fault(args) ?? '',
+      },
+    }),
+  );
+}
+
+const FAULTS: Readonly<Record<Part, (value: unknown, units: readonly string[]) => string | null>> = {
+  value: (value) => (value == null || Number.isFinite(value) ? null : 'must be a number'),
+  unit: (unit, units) => (unit == null || units.includes(unit as string) ? null : `must be one of ${units.join(', ')}`),
+  text: (text) =>
+    text == null || (typeof text === 'string' && text.length <= LONGEST_TEXT)
+      ? null
+      : `must be a text of at most ${LONGEST_TEXT} characters`,
+  u: (u) => (u == null || (Number.isFinite(u) && (u as number) >= 0) ? null : 'must be a number, 0 or more'),
+};
+
+function faultOfWhole(measured: Measured, { kind, limits }: Reading, part: Part): string | null {
+  try {
+    const { size } = readMeasured(measured, kind);
+    const speaks = measured.text == null ? 'value' : 'text';
+    return part !== speaks || (size >= limits.min && size <= limits.max) ? null : `must be ${limits.words}`;
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return error.pointer === `/${part}` ? error.message : null;
+  }
+}

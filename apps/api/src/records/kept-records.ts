@@ -1,0 +1,62 @@
+import { DomainError } from '#measure';
+import type { EntityManager } from 'typeorm';
+import { v7 as uuid } from 'uuid';
+import { expectVersion, requireIfMatch } from '../http/if-match.ts';
+import { idOfCursor, pageOf, type Page, type PageQuery } from '../http/page.ts';
+import type { UnitOfWork } from '../storage/unit-of-work.ts';
+import type { RecordRow } from './record.entity.ts';
+import type { RecordRepository } from './record.repository.ts';
+
+/** A maker's records of one kind: made, read, changed by whole documents, erased. */
+export class KeptRecords<D extends object> {
+  constructor(
+    private readonly what: string,
+    readonly rows: RecordRepository<D>,
+    private readonly work: UnitOfWork,
+  ) {}
+
+  async create(makerId: string, document: D): Promise<RecordRow<D>> {
+    const now = new Date().toISOString();
+    const row = { id: uuid(), makerId, version: 1, createdAt: now, updatedAt: now, document };
+    await this.work.write((manager) => this.rows.insert(manager, row));
+    return row;
+  }
+
+  /** @throws DomainError `not-found` */
+  read(makerId: string, id: string): Promise<RecordRow<D>> {
+    return this.work.read((manager) => this.need(manager, makerId, id));
+  }
+
+  async list(makerId: string, { limit, cursor }: PageQuery): Promise<Page<RecordRow<D>>> {
+    const before = cursor === undefined ? undefined : idOfCursor(cursor);
+    return pageOf(await this.work.read((manager) => this.rows.page(manager, makerId, limit, before)), limit);
+  }
+
+  /** @throws DomainError `not-found`, `if-match-missing`, `changed-since` */
+  async replace(makerId: string, id: string, document: D, ifMatch: string | undefined): Promise<RecordRow<D>> {
+    const expected = requireIfMatch(ifMatch);
+    return this.work.write(async (manager) => {
+      const old = await this.need(manager, makerId, id);
+      expectVersion(expected, old.version);
+      const next = { ...old, version: old.version + 1, updatedAt: new Date().toISOString(), document };
+      if (await this.rows.replace(manager, next)) return next;
+      throw new DomainError('changed-since', 'It was changed at the same moment. Read it again.');
+    });
+  }
+
+  /** Erases it. If-Match is heeded where it is sent. @throws DomainError `not-found`, `changed-since` */
+  async remove(makerId: string, id: string, ifMatch: string | undefined): Promise<void> {
+    await this.work.write(async (manager) => {
+      const old = await this.need(manager, makerId, id);
+      if (ifMatch !== undefined) expectVersion(ifMatch, old.version);
+      await this.rows.delete(manager, makerId, id);
+    });
+  }
+
+  /** For use within a unit of work. @throws DomainError `not-found` */
+  async need(manager: EntityManager, makerId: string, id: string): Promise<RecordRow<D>> {
+    const row = await this.rows.find(manager, makerId, id);
+    if (row !== null) return row;
+    throw new DomainError('not-found', `There is no ${this.what} with this id.`);
+  }
+}

@@ -1,0 +1,21 @@
+import type { DataSourceOptions } from 'typeorm';
+import type { DatabaseSettings } from '../settings/settings.ts';
+import { ENTITIES } from './entities.ts';
+import { MIGRATIONS } from './migrations/index.ts';
+
+/** How long SQLite waits for a lock that another process holds. */
+const BUSY_TIMEOUT_MS = 5000;
+
+/** The one place that knows the database drivers. Another embedded driver is a change here and in `embedded.ts` only. */
+export function driverOptions(database: DatabaseSettings): DataSourceOptions {
+  const common = {
+    entities: ENTITIES,
+    migrations: MIGRATIONS,
+    synchronize: false,
+    migrationsRun: false,
+    logging: false,
+  };
+  return database.kind === 'sqlite'
+    ? { ...common, type: 'sqlite', database: database.file, enableWAL: true, busyTimeout: BUSY_TIMEOUT_MS }
+    : { ...common, type: 'postgres', url: database.url, applicationName: 'easewright', connectTimeoutMS: 5000 };
+}

@@ -1,0 +1,70 @@
+import { MigrationExecutor, type DataSource, type Migration, type QueryRunner } from 'typeorm';
+
+type Counts = ReadonlyMap<string, number>;
+
+/**
+ * Runs every pending migration, each in its own transaction, and compares the row counts of all tables before and after:
+ * a migration that loses or invents rows is rolled back.
+ *
+ * Foreign keys are off while SQLite rebuilds a table (dropping the old one would otherwise take its children along)
+ * and checked before the commit.
+ */
+export async function migrate(dataSource: DataSource): Promise<void> {
+  const pending = await new MigrationExecutor(dataSource).getPendingMigrations();
+  for (const migration of pending) await inTransaction(dataSource, (runner) => step(dataSource, runner, migration));
+}
+
+/** Takes back the newest migration. What its tables held is gone. */
+export async function undoLastMigration(dataSource: DataSource): Promise<void> {
+  await inTransaction(dataSource, (runner) => new MigrationExecutor(dataSource, runner).undoLastMigration());
+}
+
+async function inTransaction(dataSource: DataSource, work: (runner: QueryRunner) => Promise<void>): Promise<void> {
+  const runner = dataSource.createQueryRunner();
+  await runner.beforeMigration();
+  await runner.startTransaction();
+  try {
+    await work(runner);
+    await runner.commitTransaction();
+  } catch (error) {
+    await runner.rollbackTransaction();
+    throw error;
+  } finally {
+    await runner.afterMigration();
+    await runner.release();
+  }
+}
+
+async function step(dataSource: DataSource, runner: QueryRunner, migration: Migration): Promise<void> {
+  const before = await countRows(runner);
+  await new MigrationExecutor(dataSource, runner).executeMigration(migration);
+  compare(migration.name, before, await countRows(runner));
+  if (dataSource.options.type !== 'sqlite') return;
+  const broken = await runner.manager.query<unknown[]>('PRAGMA foreign_key_check');
+  if (broken.length > 0)
+    throw new Error(`The migration ${migration.name} leaves ${broken.length} rows without what they refer to.`);
+}
+
+async function countRows(runner: QueryRunner): Promise<Counts> {
+  const counts = new Map<string, number>();
+  for (const { name } of await runner.manager.query<{ name: string }[]>(TABLES[runner.connection.options.type] ?? '')) {
+    const [row] = await runner.manager.query<{ rows: string | number }[]>(`SELECT count(*) AS rows FROM "${name}"`);
+    counts.set(name, Number(row?.rows));
+  }
+  return counts;
+}
+
+const TABLES: Readonly<Record<string, string>> = {
+  sqlite: `SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%' AND name <> 'migrations'`,
+  postgres: `SELECT tablename AS name FROM pg_tables WHERE schemaname = current_schema() AND tablename <> 'migrations'`,
+};
+
+function compare(migration: string, before: Counts, after: Counts): void {
+  for (const [table, rows] of before) {
+    const left = after.get(table) ?? 0;
+    if (left !== rows)
+      throw new Error(
+        `The migration ${migration} would leave ${left} of ${rows} rows in ${table}; it was rolled back.`,
+      );
+  }
+}

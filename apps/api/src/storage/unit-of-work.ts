@@ -1,0 +1,45 @@
+import { AsyncLocalStorage } from 'node:async_hooks';
+import { Injectable } from '@nestjs/common';
+import { DataSource, type EntityManager } from 'typeorm';
+import { compact } from './embedded.ts';
+import { WriteQueue } from './write-queue.ts';
+
+type Work<T> = (manager: EntityManager) => Promise<T>;
+
+/**
+ * The only way to the database. On SQLite every unit waits for the one before it, reads too, since on its one connection a read
+ * would see half-written work; PostgreSQL has a pool and needs no queue.
+ *
+ * Units do not nest: what must be written together is one `write`, and repositories take its manager.
+ */
+@Injectable()
+export class UnitOfWork {
+  private readonly queue: WriteQueue | null;
+  private readonly inside = new AsyncLocalStorage<true>();
+
+  constructor(private readonly dataSource: DataSource) {
+    this.queue = dataSource.options.type === 'sqlite' ? new WriteQueue() : null;
+  }
+
+  /** All of it is written, or nothing. */
+  write<T>(work: Work<T>): Promise<T> {
+    return this.enter(() => this.dataSource.transaction(work));
+  }
+
+  /** Sees only what is committed. */
+  read<T>(work: Work<T>): Promise<T> {
+    return this.enter(() => work(this.dataSource.manager));
+  }
+
+  /** After an erasure: leaves no trace in the file of an embedded database. A server's own clean-up is its operator's. */
+  async forget(): Promise<void> {
+    if (this.queue !== null) await this.enter(() => compact(this.dataSource));
+  }
+
+  private enter<T>(work: () => Promise<T>): Promise<T> {
+    if (this.inside.getStore())
+      throw new Error('A unit of work was started inside another; hand its manager on instead.');
+    const guarded = () => this.inside.run(true, work);
+    return this.queue === null ? guarded() : this.queue.run(guarded);
+  }
+}
