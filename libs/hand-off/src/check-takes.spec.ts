@@ -56,6 +56,11 @@ describe('checkTakes', () => {
       'their-name /names/front~1width',
     ],
     ['a nameless column', { format: 'csv' as const, names: { 'back/width': ' ' } }, 'their-name /names/back~1width'],
+    [
+      'a column that is a formula',
+      { format: 'csv' as const, names: { 'back/width': '=w' } },
+      'their-name /names/back~1width',
+    ],
     ['required but not sent', { required: ['front/width'] }, 'required-not-named /required/0'],
   ])('refuses %s', (_what, more, expected) => expect(faults(more)).toEqual([expected]));
 });

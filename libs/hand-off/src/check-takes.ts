@@ -1,4 +1,4 @@
-import { MM_PER_UNIT } from '#measure';
+import { MM_PER_SHEET_UNIT } from '#target-sheet';
 import { escapeToken } from './json-pointer.ts';
 import { layOut } from './json-shape.ts';
 import { parseOurName } from './our-name.ts';
@@ -8,9 +8,6 @@ import type { PlannerTakes, TakesFault } from './planner-takes.ts';
 const COARSEST_STEP_MM = 100;
 /** The finest that is not the same as none: a hundredth of a millimetre. */
 const FINEST_STEP_MM = 0.01;
-
-/** Millimetres in the units a sheet can have. */
-const MM_PER = { mm: MM_PER_UNIT.mm, cm: MM_PER_UNIT.cm, in: MM_PER_UNIT['[in_i]'] } as const;
 
 /** Everything that is wrong with what a planner is said to take, each with its place; empty when a sheet can be mapped. */
 export function checkTakes(takes: PlannerTakes): TakesFault[] {
@@ -26,10 +23,10 @@ function stepFaults({ roundingStep: step, unit, format }: PlannerTakes): TakesFa
     const why = 'A sheet goes unrounded and says how far each length may be rounded: leave the rounding step out.';
     return [fault('rounding-a-sheet', '/roundingStep', why)];
   }
-  const mm = step * MM_PER[unit];
+  const mm = step * MM_PER_SHEET_UNIT[unit];
   if (mm >= FINEST_STEP_MM && mm <= COARSEST_STEP_MM) return [];
   const [least, most] = [FINEST_STEP_MM, COARSEST_STEP_MM].map((limit) =>
-    Number((limit / MM_PER[unit]).toPrecision(2)),
+    Number((limit / MM_PER_SHEET_UNIT[unit]).toPrecision(2)),
   );
   return [
     fault(
@@ -65,6 +62,15 @@ function columnFaults(names: PlannerTakes['names']): TakesFault[] {
   const first = new Map<string, string>();
   return Object.entries(names).flatMap(([ourName, column]) => {
     if (column.trim() === '') return [fault('their-name', atName(ourName), `${ourName} needs the name of a column.`)];
+    if (/^[=+\-@]/.test(column)) {
+      return [
+        fault(
+          'their-name',
+          atName(ourName),
+          `A spreadsheet would run "${column}" as a formula; begin the column with a letter.`,
+        ),
+      ];
+    }
     const other = first.get(column);
     if (other !== undefined)
       return [fault('their-name', atName(ourName), `The column "${column}" is filled by ${other} already.`)];

@@ -1,8 +1,7 @@
-import type { TargetSheet } from '#target-sheet';
+import type { AnyDimension, TargetSheet } from '#target-sheet';
 
-export type AssembledDimension = TargetSheet['assembled'][number];
+export type SheetDimension = AnyDimension;
 export type PieceDimension = TargetSheet['pieces'][number]['dimensions'][number];
-export type SheetDimension = AssembledDimension | PieceDimension;
 /** The names of the body's measures a dimension without a value needs. */
 export type Needs = NonNullable<SheetDimension['noAdvice']>['needs'];
 
