@@ -1,4 +1,4 @@
-import { DomainError } from '#measure';
+import { DomainError, type Note } from '#measure';
 import { EXPECTED_THICKNESS, EXPECTED_THICKNESS_SOURCE } from './expected-thickness.ts';
 import type { Fabric, FabricInput, Stitch } from './fabric.ts';
 import { thicknessFromDiameter, thicknessFromWraps, YARN_RELATIVE_U } from './stitch-factor.ts';
@@ -42,18 +42,22 @@ export function thicknessOf(input: FabricInput, stitch: Stitch): Thickness {
 /** A measured thickness stands; where the yarn makes it very unlikely, a note asks. */
 function measured({ thicknessMm, thicknessU }: FabricInput, reckoned: Thickness | null): Thickness | null {
   if (thicknessMm === null) return null;
-  const times = reckoned === null ? 1 : thicknessMm / reckoned.thicknessMm;
-  const doubt = {
-    code: 'thickness-doubtful',
-    text: `The thickness, ${thicknessMm} mm, is ${times.toFixed(1)} times what the yarn (${reckoned?.fromText}) gives. It is used as measured. If it was of four layers, divide it by four.`,
-  };
   return {
     thicknessMm,
     thicknessU: thicknessU ?? MEASURED_U_MM,
     from: 'measured',
     fromText: 'measured, four layers divided by four',
-    notes: times > DOUBTFUL_TIMES || times < 1 / DOUBTFUL_TIMES ? [doubt] : [],
+    notes: reckoned === null ? [] : doubts(thicknessMm, reckoned),
   };
+}
+
+function doubts(thicknessMm: number, reckoned: Thickness): readonly Note[] {
+  const times = thicknessMm / reckoned.thicknessMm;
+  if (times <= DOUBTFUL_TIMES && times >= 1 / DOUBTFUL_TIMES) return [];
+  const slip =
+    times > 1 ? 'If it is of four layers, divide it by four.' : 'If it was divided by four already, give it as it was.';
+  const text = `The thickness, ${thicknessMm} mm, is ${times.toFixed(1)} times what the yarn (${reckoned.fromText}) gives. It is used as measured. ${slip}`;
+  return [{ code: 'thickness-doubtful', text }];
 }
 
 function fromWraps({ wrapsPerInch, weightCategory }: FabricInput, stitch: Stitch): Thickness | null {
