@@ -1,0 +1,76 @@
+import { useId, type ReactNode } from 'react';
+import { say } from '../messages.ts';
+
+/** A row of a drawing's table: a name and its values as shown. */
+export type NumberRow = readonly [name: string, ...values: string[]];
+
+/** A picture with a name, a description, and the same numbers as a table. */
+export function Drawing({
+  title,
+  description,
+  viewBox,
+  children,
+  columns,
+  rows,
+  className = '',
+}: {
+  readonly title: string;
+  readonly description: string;
+  readonly viewBox: string;
+  readonly children: ReactNode;
+  readonly columns?: readonly string[];
+  readonly rows?: readonly NumberRow[];
+  readonly className?: string;
+}) {
+  const id = useId();
+  return (
+    <figure className={`drawing ${className}`}>
+      <svg role="img" aria-labelledby={`${id}-title`} aria-describedby={`${id}-description`} viewBox={viewBox}>
+        <title id={`${id}-title`}>{title}</title>
+        <desc id={`${id}-description`}>{description}</desc>
+        {children}
+      </svg>
+      {rows !== undefined && columns !== undefined && (
+        <details className="numbers">
+          <summary>{say.numbers}</summary>
+          <NumberTable caption={title} columns={columns} rows={rows} />
+        </details>
+      )}
+    </figure>
+  );
+}
+
+export function NumberTable({
+  caption,
+  columns,
+  rows,
+}: {
+  readonly caption: string;
+  readonly columns: readonly string[];
+  readonly rows: readonly NumberRow[];
+}) {
+  return (
+    <table>
+      <caption>{caption}</caption>
+      <thead>
+        <tr>
+          {columns.map((column) => (
+            <th key={column} scope="col">
+              {column}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(([name, ...values], i) => (
+          <tr key={`${name}-${i}`}>
+            <th scope="row">{name}</th>
+            {values.map((value, j) => (
+              <td key={j}>{value}</td>
+            ))}
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,116 @@
+import type { Construction, GarmentDimension } from '#garment';
+import type { Neckline } from '#fit';
+import { smooth, straight, type Point } from './geometry.ts';
+
+/** Flat measures of a garment for a drawing, mm. What is absent is filled in proportion. */
+export type FlatMeasures = Readonly<Partial<Record<GarmentDimension, number>>>;
+
+/** Where the corners of a sweater laid flat are: x from its middle, y down from the high points of the shoulders; right half. */
+export interface FlatCorners {
+  readonly neck: Point;
+  readonly frontNeck: Point;
+  readonly backNeck: Point;
+  readonly shoulder: Point;
+  readonly underarm: Point;
+  readonly hem: Point;
+  readonly cuffOuter: Point;
+  readonly cuffInner: Point;
+  /** Where the sleeve's upper edge begins. */
+  readonly sleeveTop: Point;
+}
+
+const SLEEVE_ANGLE = 0.62;
+const SHOULDER_FALL = 0.2;
+
+/** The corners, from what is known; the rest in the proportions of an ordinary sweater (for the drawing alone). */
+export function flatCorners(
+  construction: Construction,
+  given: FlatMeasures,
+  sleeveFrom: 'seam' | 'centre-back' = 'seam',
+): FlatCorners {
+  const width = given['chest-width'] ?? 500;
+  const length = given['shoulder-to-hem'] ?? width * 1.2;
+  const neckHalf = (given['neck-width'] ?? width * 0.36) / 2;
+  const wide = construction === 'drop-shoulder' || construction === 'raglan';
+  const shoulderHalf =
+    construction === 'drop-shoulder' ? width / 2 : (given['cross-back-width'] ?? width * (wide ? 1 : 0.8)) / 2;
+  const depth = given['armhole-depth'] ?? width * (construction === 'drop-shoulder' ? 0.48 : 0.42);
+  const fall = construction === 'set-in' ? SHOULDER_FALL * Math.max(0, shoulderHalf - neckHalf) : 0;
+  const neck: Point = [neckHalf, 0];
+  const shoulder: Point = construction === 'raglan' ? neck : [shoulderHalf, fall];
+  const underarm: Point = [width / 2, (construction === 'raglan' ? 0 : fall) + depth];
+  const across = construction === 'raglan' ? neckHalf : shoulderHalf;
+  const sleeve = given['sleeve-length'] ?? width * 0.95;
+  const sleeveLength = sleeveFrom === 'centre-back' && given['sleeve-length'] !== undefined ? sleeve - across : sleeve;
+  const cuff = given['cuff-width'] ?? width * 0.19;
+  const [down, out] = [Math.sin(SLEEVE_ANGLE), Math.cos(SLEEVE_ANGLE)];
+  const cuffOuter: Point = [shoulder[0] + sleeveLength * out, shoulder[1] + sleeveLength * down];
+  return {
+    neck,
+    frontNeck: [0, given['front-neck-depth'] ?? width * 0.16],
+    backNeck: [0, given['back-neck-depth'] ?? width * 0.045],
+    shoulder,
+    underarm,
+    hem: [(given['hem-width'] ?? width * 0.96) / 2, length],
+    cuffOuter,
+    cuffInner: [cuffOuter[0] - cuff * down, cuffOuter[1] + cuff * out],
+    sleeveTop: shoulder,
+  };
+}
+
+/** The parts of the drawing as SVG paths: body, both sleeves, the back of the neck. */
+export interface FlatShape {
+  readonly body: string;
+  readonly sleeves: readonly string[];
+  readonly backNeck: string;
+  readonly seams: readonly string[];
+}
+
+const flip = (points: readonly Point[]): Point[] => points.map(([x, y]): Point => [-x, y]);
+
+/** Half the front neck edge, from the right high point to the middle. */
+export function neckEdge(neckline: Neckline, at: Pick<FlatCorners, 'neck' | 'frontNeck'>): Point[] {
+  const [half, depth] = [at.neck[0], at.frontNeck[1]];
+  if (neckline === 'v') return [at.neck, [0, depth]];
+  return Array.from({ length: 9 }, (_, i): Point => {
+    const turn = (i / 8) * (Math.PI / 2);
+    return [half * Math.cos(turn), depth * Math.sin(turn)];
+  });
+}
+
+export function flatShape(
+  construction: Construction,
+  at: FlatCorners,
+  neckline: Neckline = 'crew',
+  sleeves = true,
+): FlatShape {
+  const edge = neckEdge(neckline, at);
+  const armhole = armholeOf(construction, at);
+  const right: Point[] = [...edge].reverse().concat(armhole, [at.hem]);
+  const body = straight([...right, ...flip(right).reverse()], true);
+  const sleeve: Point[] = [...armhole, at.cuffInner, at.cuffOuter];
+  const neckBack = neckEdge('crew', { neck: at.neck, frontNeck: at.backNeck });
+  return {
+    body,
+    sleeves: sleeves ? [straight(sleeve, true), straight(flip(sleeve), true)] : [],
+    backNeck: smooth([...neckBack, ...flip(neckBack).reverse().slice(1)]),
+    seams: [straight(armhole), straight(flip(armhole))],
+  };
+}
+
+/** From the shoulder to the underarm, as the sleeve is joined. */
+function armholeOf(construction: Construction, at: FlatCorners): Point[] {
+  const { shoulder, underarm } = at;
+  switch (construction) {
+    case 'drop-shoulder':
+    case 'raglan':
+      return [shoulder, underarm];
+    case 'squared-drop':
+      return [shoulder, [shoulder[0], underarm[1]], underarm];
+    case 'set-in': {
+      const [dx, dy] = [underarm[0] - shoulder[0], underarm[1] - shoulder[1]];
+      const bend = (share: number, drop: number): Point => [shoulder[0] + dx * share, shoulder[1] + dy * drop];
+      return [shoulder, bend(-0.06, 0.3), bend(-0.04, 0.62), bend(0.18, 0.84), bend(0.5, 0.96), underarm];
+    }
+  }
+}

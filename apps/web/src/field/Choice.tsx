@@ -1,0 +1,39 @@
+import { useId, type ReactNode } from 'react';
+
+/** One of a few: native radios, each a large target. */
+export function Choice<T extends string>({
+  legend,
+  options,
+  value,
+  onValue,
+  hidden = false,
+}: {
+  readonly legend: string;
+  readonly options: readonly {
+    readonly value: T;
+    readonly label: string;
+    readonly drawing?: ReactNode;
+    readonly hint?: string;
+  }[];
+  readonly value: T | null;
+  readonly onValue: (value: T) => void;
+  /** The legend is for those who listen; those who look see it from the place. */
+  readonly hidden?: boolean;
+}) {
+  const name = useId();
+  return (
+    <fieldset className="choice">
+      <legend className={hidden ? 'listen' : ''}>{legend}</legend>
+      <div className="options">
+        {options.map((option) => (
+          <label key={option.value} className="option">
+            <input type="radio" name={name} checked={option.value === value} onChange={() => onValue(option.value)} />
+            {option.drawing}
+            <span>{option.label}</span>
+            {option.hint !== undefined && <small>{option.hint}</small>}
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}

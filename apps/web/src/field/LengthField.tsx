@@ -1,0 +1,67 @@
+import { useState, type ReactNode } from 'react';
+import { say } from '../messages.ts';
+import { retyped, type Tape, type Typed } from '../notebook/typed.ts';
+import { showLength, showNumber, showSmall } from '../reading/numbers.ts';
+import { read, unitOf, type Quantity } from '../reading/read.ts';
+import { TextField } from './TextField.tsx';
+
+const other = (tape: Tape): Tape => (tape === 'cm' ? 'in' : 'cm');
+const POUND_GRAMS = 453.59237;
+
+/** The value on the other tape, so that both are always to be seen. */
+function onOtherTape(value: number, quantity: Quantity, tape: Tape): string {
+  if (quantity === 'mass')
+    return tape === 'cm' ? `${showNumber(value / POUND_GRAMS)} lb` : `${showNumber(value / 1000, 1)} kg`;
+  return quantity === 'small' ? showSmall(value, other(tape)) : showLength(value, other(tape));
+}
+
+/** A length, thickness, difference or weight: the text stays as it was written, and the line beneath says how it was read. */
+export function LengthField({
+  label,
+  typed,
+  tape,
+  onTyped,
+  quantity = 'length',
+  whenEmpty,
+  id,
+  mark,
+}: {
+  readonly label: string;
+  readonly typed: Typed | undefined;
+  readonly tape: Tape;
+  readonly onTyped: (typed: Typed) => void;
+  readonly quantity?: Quantity;
+  /** Shown beneath while nothing is written: an estimate, or what will be taken instead. */
+  readonly whenEmpty?: ReactNode;
+  readonly id?: string;
+  readonly mark?: string;
+}) {
+  const [writing, setWriting] = useState(false);
+  const reading = read(typed, quantity);
+  const unit = unitOf(quantity, reading.is === 'empty' ? tape : (typed?.tape ?? tape));
+  const below =
+    reading.is === 'empty' ? (
+      (whenEmpty ?? ' ')
+    ) : reading.is === 'value' ? (
+      say.field.equals(onOtherTape(reading.value, quantity, typed?.tape ?? tape))
+    ) : writing ? (
+      say.field.notYet
+    ) : (
+      <span className="wrong">{reading.why}</span>
+    );
+  return (
+    <div className="length" onFocus={() => setWriting(true)} onBlur={() => setWriting(false)}>
+      <TextField
+        label={label}
+        value={typed?.text ?? ''}
+        onValue={(text) => onTyped(retyped(typed, text, tape))}
+        unit={unit}
+        below={below}
+        wrong={reading.is === 'wrong' && !writing}
+        numeric={unit !== 'in'}
+        {...(id === undefined ? {} : { id })}
+        {...(mark === undefined ? {} : { mark })}
+      />
+    </div>
+  );
+}

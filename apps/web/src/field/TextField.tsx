@@ -1,0 +1,55 @@
+import { useId, type ReactNode } from 'react';
+
+/** A ruled line to write on, its name above, and what was understood beneath. The line beneath keeps its place when it is empty. */
+export function TextField({
+  label,
+  value,
+  onValue,
+  unit,
+  below,
+  wrong = false,
+  numeric = false,
+  id,
+  mark,
+}: {
+  readonly label: string;
+  readonly value: string;
+  readonly onValue: (text: string) => void;
+  readonly unit?: string;
+  readonly below?: ReactNode;
+  readonly wrong?: boolean;
+  readonly numeric?: boolean;
+  readonly id?: string;
+  /** A letter that finds the field in a drawing. */
+  readonly mark?: string;
+}) {
+  const own = useId();
+  const field = id ?? own;
+  return (
+    <div className="field">
+      <label htmlFor={field}>
+        {mark !== undefined && <span className="mark">{mark}</span>}
+        {label}
+      </label>
+      <span className="ruled">
+        <input
+          id={field}
+          type="text"
+          value={value}
+          inputMode={numeric ? 'decimal' : 'text'}
+          autoComplete="off"
+          spellCheck={false}
+          aria-describedby={below === undefined ? undefined : `${field}-below`}
+          aria-invalid={wrong || undefined}
+          onChange={(event) => onValue(event.target.value)}
+        />
+        {unit !== undefined && <span className="unit">{unit}</span>}
+      </span>
+      {below !== undefined && (
+        <span className="below" id={`${field}-below`}>
+          {below}
+        </span>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,17 @@
+/** Yes or no. */
+export function Tick({
+  label,
+  value,
+  onValue,
+}: {
+  readonly label: string;
+  readonly value: boolean;
+  readonly onValue: (value: boolean) => void;
+}) {
+  return (
+    <label className="option tick">
+      <input type="checkbox" checked={value} onChange={(event) => onValue(event.target.checked)} />
+      <span>{label}</span>
+    </label>
+  );
+}

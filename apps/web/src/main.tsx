@@ -1,0 +1,16 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import './tokens.css';
+import './base.css';
+import './fields.css';
+import './drawings.css';
+import './sections.css';
+import { Page } from './page/Page.tsx';
+
+const place = document.getElementById('page');
+if (place)
+  createRoot(place).render(
+    <StrictMode>
+      <Page />
+    </StrictMode>,
+  );

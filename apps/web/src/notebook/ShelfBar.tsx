@@ -1,0 +1,106 @@
+import { Select } from '../field/Select.tsx';
+import { TextField } from '../field/TextField.tsx';
+import { say } from '../messages.ts';
+import { useReach } from '../store/reach.ts';
+import { added, isBlank, onShelf, removed, restored, type Kind, type Kinds } from './kinds.ts';
+import { isChanged, openEntry, withEntry, withNotes, type Entry, type Shelf } from './shelf.ts';
+import { change, takeAway } from './use-notebook.ts';
+
+/** Which body, garment or yarn is open; its name; where it is kept. */
+export function ShelfBar<K extends Kind>({
+  kind,
+  shelf,
+  nameLabel,
+}: {
+  readonly kind: K;
+  readonly shelf: Shelf<Kinds[K]>;
+  readonly nameLabel: string;
+}) {
+  const open = openEntry(shelf);
+  const nameOf = (entry: Entry<Kinds[K]>): string =>
+    entry.notes.name.trim() || say.shelf.unnamed(shelf.entries.indexOf(entry) + 1);
+  const remove = (): void =>
+    takeAway(
+      say.shelf.removed(nameOf(open)),
+      (notebook) => removed(notebook, kind, open.key),
+      (notebook) => restored(notebook, kind, open),
+    );
+  return (
+    <div className="shelf">
+      <div className="shelf-line">
+        {shelf.entries.length > 1 && (
+          <Select
+            label={say.shelf.which}
+            value={open.key}
+            options={shelf.entries.map((entry) => ({ value: entry.key, label: nameOf(entry) }))}
+            onValue={(key) => change((notebook) => onShelf(notebook, kind, (it) => ({ ...it, open: key })))}
+          />
+        )}
+        <TextField
+          label={nameLabel}
+          value={open.notes.name}
+          onValue={(name) =>
+            change((notebook) => onShelf(notebook, kind, (it) => withNotes(it, (notes) => ({ ...notes, name }))))
+          }
+        />
+        <button type="button" className="quiet" onClick={() => change((notebook) => added(notebook, kind))}>
+          {say.shelf.add}
+        </button>
+        <button type="button" className="quiet" onClick={remove}>
+          {say.shelf.remove}
+        </button>
+      </div>
+      <Whereabouts kind={kind} entry={open} />
+    </div>
+  );
+}
+
+/** Where the entry is kept, in words; and what to do where two versions differ. */
+function Whereabouts<K extends Kind>({ kind, entry }: { readonly kind: K; readonly entry: Entry<Kinds[K]> }) {
+  const reach = useReach();
+  const { conflict, stored, refused } = entry;
+  const states = say.shelf.state;
+  const words = conflict
+    ? states.conflict
+    : refused !== null
+      ? states.refused(refused)
+      : !isChanged(entry)
+        ? states.stored
+        : stored === null && isBlank(kind, entry.notes)
+          ? states.empty
+          : reach === 'lost'
+            ? states.unreachable
+            : states.here;
+  const settle = (how: (entry: Entry<Kinds[K]>) => Entry<Kinds[K]>): void =>
+    change((notebook) => onShelf(notebook, kind, (shelf) => withEntry(shelf, entry.key, how)));
+  return (
+    <div className="whereabouts">
+      <p role="status">{words}</p>
+      {conflict && stored && (
+        <>
+          <button
+            type="button"
+            onClick={() =>
+              settle((it) => ({ ...it, conflict: null, stored: { ...stored, etag: conflict.etag, seen: '' } }))
+            }
+          >
+            {say.shelf.keepMine}
+          </button>
+          <button
+            type="button"
+            onClick={() =>
+              settle((it) => ({
+                ...it,
+                notes: conflict.notes,
+                conflict: null,
+                stored: { id: stored.id, etag: conflict.etag, seen: JSON.stringify(conflict.notes) },
+              }))
+            }
+          >
+            {say.shelf.takeTheirs}
+          </button>
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,48 @@
+import { blankBody, blankGarment, blankYarn } from './blank.ts';
+import type { BodyNotes, GarmentNotes, Notebook, YarnNotes } from './notebook.ts';
+import { newEntry, withAdded, withoutEntry, type Entry, type Shelf } from './shelf.ts';
+import type { Tape } from './typed.ts';
+
+/** The three shelves, and what lies on each. */
+export interface Kinds {
+  readonly bodies: BodyNotes;
+  readonly garments: GarmentNotes;
+  readonly yarns: YarnNotes;
+}
+export const KINDS = ['bodies', 'garments', 'yarns'] as const satisfies readonly (keyof Kinds)[];
+export type Kind = keyof Kinds;
+
+const BLANK: { readonly [K in Kind]: (tape: Tape) => Kinds[K] } = {
+  bodies: () => blankBody(),
+  garments: blankGarment,
+  yarns: blankYarn,
+};
+
+export const shelfOf = <K extends Kind>(notebook: Notebook, kind: K): Shelf<Kinds[K]> =>
+  notebook[kind] as unknown as Shelf<Kinds[K]>;
+
+export const onShelf = <K extends Kind>(
+  notebook: Notebook,
+  kind: K,
+  how: (shelf: Shelf<Kinds[K]>) => Shelf<Kinds[K]>,
+): Notebook => ({ ...notebook, [kind]: how(shelfOf(notebook, kind)) });
+
+export const blankEntry = <K extends Kind>(kind: K, tape: Tape): Entry<Kinds[K]> =>
+  newEntry<Kinds[K]>(crypto.randomUUID(), BLANK[kind](tape));
+
+/** True while nothing was written on it. */
+export function isBlank<K extends Kind>(kind: K, notes: Kinds[K]): boolean {
+  const plain = (value: unknown): string =>
+    JSON.stringify(value, (key, inner: unknown) => (key === 'tape' ? undefined : inner));
+  return plain(notes) === plain(BLANK[kind]('cm'));
+}
+
+export const added = <K extends Kind>(notebook: Notebook, kind: K): Notebook =>
+  onShelf(notebook, kind, (shelf) => withAdded(shelf, blankEntry(kind, notebook.tape)));
+
+export const removed = <K extends Kind>(notebook: Notebook, kind: K, key: string): Notebook =>
+  onShelf(notebook, kind, (shelf) => withoutEntry(shelf, key, blankEntry(kind, notebook.tape)));
+
+/** Brought back as something the store does not know: it is stored anew. */
+export const restored = <K extends Kind>(notebook: Notebook, kind: K, entry: Entry<Kinds[K]>): Notebook =>
+  onShelf(notebook, kind, (shelf) => withAdded(shelf, newEntry(entry.key, entry.notes)));

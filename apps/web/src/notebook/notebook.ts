@@ -1,0 +1,110 @@
+import type { BodyDimension, Figure } from '#body';
+import type { Craft, Fibre, Stitch } from '#fabric';
+import type { Basis, EaseCategory, Hem, LengthChoice, Neckline, Silhouette } from '#fit';
+import type { Construction, Garment, GarmentDimension, Layer } from '#garment';
+import type { How } from '#measure';
+import type { Shelf } from './shelf.ts';
+import type { Tape, Typed } from './typed.ts';
+
+export interface WrittenMeasure extends Typed {
+  /** How it was come by; at home where it says nothing. */
+  readonly how?: How;
+  /** The day it was written, YYYY-MM-DD. */
+  readonly on?: string;
+  /** The text she has confirmed; it is not asked about again. */
+  readonly confirmed?: string;
+}
+
+export interface BodyNotes {
+  readonly name: string;
+  readonly figure: Figure;
+  /** Years, as typed. */
+  readonly age: string;
+  readonly measures: Readonly<Partial<Record<BodyDimension, WrittenMeasure>>>;
+}
+
+export interface LayerNotes {
+  readonly sleeves: Layer['sleeves'];
+  readonly thickness: Typed;
+}
+
+export interface GarmentNotes {
+  readonly name: string;
+  readonly construction: Construction;
+  readonly measures: Readonly<Partial<Record<GarmentDimension, Typed>>>;
+  readonly sleeveFrom: 'seam' | 'centre-back';
+  /** Of one layer of its fabric. */
+  readonly thickness: Typed;
+  readonly layer: LayerNotes | null;
+  readonly wornStretched: boolean;
+  readonly wears: Garment['wears'];
+}
+
+/** A length of the swatch before and after. */
+export interface Pair {
+  readonly before: Typed;
+  readonly after: Typed;
+}
+
+export interface YarnNotes {
+  readonly name: string;
+  readonly craft: Craft;
+  readonly stitch: Stitch | null;
+  /** The height of four layers of the swatch under a small book. */
+  readonly fourLayers: Typed;
+  readonly wraps: string;
+  readonly metresPer100g: string;
+  readonly fibre: Fibre | null;
+  readonly category: number | null;
+  /** Stitches to 10 cm (4 in), from the label or the swatch. */
+  readonly stitches: string;
+  readonly washedAcross: Pair;
+  readonly washedAlong: Pair;
+  readonly pulledAcross: Pair;
+  readonly pulledAlong: Pair;
+  readonly pulledRib: Pair;
+  /** The whole swatch: its two sides are the washed ones, its weight in grams or ounces. */
+  readonly swatchGrams: string;
+}
+
+export interface DesignNotes {
+  readonly title: string;
+  readonly silhouette: Silhouette;
+  readonly construction: Construction;
+  readonly neckline: Neckline;
+  readonly length: LengthChoice;
+  readonly hem: Hem;
+  readonly basis: Basis;
+  readonly ease: EaseCategory | 'own';
+  /** 0 the closer end of the band, 1 its looser. */
+  readonly place: number;
+  readonly ownEase: Typed;
+  readonly easeChange: Typed;
+  readonly layer: LayerNotes | null;
+  readonly lengths: Readonly<Partial<Record<DesignLength, Typed>>>;
+}
+
+/** The lengths of a design that she may set herself; what she leaves empty the rules decide. */
+export const DESIGN_LENGTHS = [
+  'customLength',
+  'band',
+  'frontBand',
+  'overlap',
+  'rib',
+  'neckWidth',
+  'frontNeckDepth',
+  'backNeckDepth',
+  'seamAllowance',
+] as const;
+export type DesignLength = (typeof DESIGN_LENGTHS)[number];
+
+/** Everything on the page that she wrote or chose. */
+export interface Notebook {
+  readonly tape: Tape;
+  readonly bodies: Shelf<BodyNotes>;
+  readonly garments: Shelf<GarmentNotes>;
+  readonly yarns: Shelf<YarnNotes>;
+  readonly design: DesignNotes;
+  /** Finished pieces, keyed `piece/dimension`. */
+  readonly made: Readonly<Record<string, Typed>>;
+}

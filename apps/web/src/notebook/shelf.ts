@@ -1,0 +1,66 @@
+/** What the store holds of an entry: its id, the version last seen, and the entry as it was then, as JSON text. */
+export interface Stored {
+  readonly id: string;
+  readonly etag: string;
+  readonly seen: string;
+}
+
+/** One body, garment or yarn. */
+export interface Entry<T> {
+  readonly key: string;
+  readonly notes: T;
+  readonly stored: Stored | null;
+  /** The store's version, where both were changed. */
+  readonly conflict: { readonly notes: T; readonly etag: string } | null;
+  /** Why the store did not take it, in its words. */
+  readonly refused: string | null;
+}
+
+/** Several of one kind, one of them open. Never empty. */
+export interface Shelf<T> {
+  readonly open: string;
+  readonly entries: readonly Entry<T>[];
+  /** Removed here, still to be removed from the store. */
+  readonly removed: readonly { readonly id: string; readonly etag: string }[];
+}
+
+export function newEntry<T>(key: string, notes: T): Entry<T> {
+  return { key, notes, stored: null, conflict: null, refused: null };
+}
+
+export function newShelf<T>(key: string, notes: T): Shelf<T> {
+  return { open: key, entries: [newEntry(key, notes)], removed: [] };
+}
+
+export function openEntry<T>(shelf: Shelf<T>): Entry<T> {
+  const entry = shelf.entries.find(({ key }) => key === shelf.open) ?? shelf.entries[0];
+  if (entry === undefined) throw new Error('A shelf is never empty.');
+  return entry;
+}
+
+export function withEntry<T>(shelf: Shelf<T>, key: string, change: (entry: Entry<T>) => Entry<T>): Shelf<T> {
+  return { ...shelf, entries: shelf.entries.map((entry) => (entry.key === key ? change(entry) : entry)) };
+}
+
+/** The open entry with changed notes. */
+export function withNotes<T>(shelf: Shelf<T>, change: (notes: T) => T): Shelf<T> {
+  return withEntry(shelf, openEntry(shelf).key, (entry) => ({ ...entry, notes: change(entry.notes), refused: null }));
+}
+
+export function withAdded<T>(shelf: Shelf<T>, entry: Entry<T>): Shelf<T> {
+  return { ...shelf, open: entry.key, entries: [...shelf.entries, entry] };
+}
+
+/** Without an entry; `spare` takes its place where it was the last. */
+export function withoutEntry<T>(shelf: Shelf<T>, key: string, spare: Entry<T>): Shelf<T> {
+  const gone = shelf.entries.find((entry) => entry.key === key);
+  const rest = shelf.entries.filter((entry) => entry.key !== key);
+  const entries = rest.length > 0 ? rest : [spare];
+  const removed = gone?.stored ? [...shelf.removed, { id: gone.stored.id, etag: gone.stored.etag }] : shelf.removed;
+  return { open: shelf.open === key ? (entries[0] ?? spare).key : shelf.open, entries, removed };
+}
+
+/** True where the entry differs from what the store was last seen to hold. */
+export function isChanged<T>(entry: Entry<T>): boolean {
+  return entry.stored === null || entry.stored.seen !== JSON.stringify(entry.notes);
+}

@@ -1,0 +1,55 @@
+import { useSyncExternalStore } from 'react';
+import { keepHere, keptHere, whenKeptElsewhere } from './keep-here.ts';
+import type { Notebook } from './notebook.ts';
+
+let current: Notebook = keptHere();
+let undo: { readonly said: string; readonly back: (notebook: Notebook) => Notebook } | null = null;
+const listeners = new Set<() => void>();
+
+const tell = (): void => listeners.forEach((listener) => listener());
+const listen = (listener: () => void): (() => void) => {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+};
+
+whenKeptElsewhere((notebook) => {
+  current = notebook;
+  tell();
+});
+
+export const notebook = (): Notebook => current;
+
+/** Changes the notebook, and keeps it in this browser at once. */
+export function change(how: (notebook: Notebook) => Notebook): void {
+  const next = how(current);
+  if (next === current) return;
+  current = next;
+  keepHere(current);
+  tell();
+}
+
+/** A change that takes something away: `said` is shown with a button that does `back`. */
+export function takeAway(
+  said: string,
+  how: (notebook: Notebook) => Notebook,
+  back: (notebook: Notebook) => Notebook,
+): void {
+  undo = { said, back };
+  change(how);
+}
+
+export function bringBack(): void {
+  const taken = undo;
+  undo = null;
+  if (taken) change(taken.back);
+  tell();
+}
+
+export function forgetUndo(): void {
+  undo = null;
+  tell();
+}
+
+export const whenChanged = listen;
+export const useNotebook = (): Notebook => useSyncExternalStore(listen, notebook);
+export const useUndo = (): string | null => useSyncExternalStore(listen, () => undo?.said ?? null);

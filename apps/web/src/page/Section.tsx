@@ -1,0 +1,19 @@
+import type { ReactNode } from 'react';
+
+/** One part of the page, with its mark on the tape. */
+export function Section({
+  id,
+  title,
+  children,
+}: {
+  readonly id: string;
+  readonly title: string;
+  readonly children: ReactNode;
+}) {
+  return (
+    <section id={id} className="part" aria-labelledby={`${id}-title`}>
+      <h2 id={`${id}-title`}>{title}</h2>
+      {children}
+    </section>
+  );
+}

@@ -1,0 +1,23 @@
+import type { SheetInput } from '#target-sheet';
+import { openEntry } from '../notebook/shelf.ts';
+import type { Notebook } from '../notebook/notebook.ts';
+import { toBody } from './to-body.ts';
+import { toDesign } from './to-design.ts';
+import { toFabric } from './to-fabric.ts';
+import { toGarment } from './to-garment.ts';
+import { toMade } from './to-made.ts';
+
+/** From what is written to what a sheet is made of: mm and g inside. */
+export function toSheetInput(notebook: Notebook, title: string): SheetInput {
+  const { body } = toBody(openEntry(notebook.bodies).notes);
+  return {
+    title,
+    body: body.measures.length === 0 && body.ageYears === null ? null : { ...body, estimate: true },
+    garment: toGarment(openEntry(notebook.garments).notes),
+    fabric: toFabric(openEntry(notebook.yarns).notes).input,
+    design: toDesign(notebook.design),
+    made: toMade(notebook.made),
+    rules: {},
+    unit: notebook.tape,
+  };
+}

@@ -1,0 +1,18 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+/** The page, built to where the API serves it. Assets are files, never `data:` addresses: the page's policy allows its own origin alone. */
+export default defineConfig({
+  root: import.meta.dirname,
+  base: './',
+  plugins: [react()],
+  resolve: { conditions: ['source', 'module', 'browser', 'development|production'] },
+  build: {
+    outDir: '../../dist/apps/web',
+    emptyOutDir: true,
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    target: 'es2022',
+  },
+  server: { proxy: { '/v1': 'http://127.0.0.1:4114' } },
+});
