@@ -1,12 +1,10 @@
 import { Module, type DynamicModule } from '@nestjs/common';
 import { APP_FILTER, APP_PIPE } from '@nestjs/core';
 import type { DataSource } from 'typeorm';
-import { BodiesModule } from './bodies/bodies.module.ts';
-import { FabricsModule } from './fabrics/fabrics.module.ts';
-import { GarmentsModule } from './garments/garments.module.ts';
 import { HealthController } from './health/health.controller.ts';
 import { InputPipe } from './http/input.pipe.ts';
 import { ProblemFilter } from './http/problem.filter.ts';
+import { RecordsModule } from './records/records.module.ts';
 import { StorageModule } from './storage/storage.module.ts';
 
 /** The whole API over an opened database. */
@@ -15,7 +13,7 @@ export class AppModule {
   static over(dataSource: DataSource): DynamicModule {
     return {
       module: AppModule,
-      imports: [StorageModule.over(dataSource), BodiesModule, GarmentsModule, FabricsModule],
+      imports: [StorageModule.over(dataSource), RecordsModule],
       controllers: [HealthController],
       providers: [
         { provide: APP_PIPE, useClass: InputPipe },

@@ -13,6 +13,14 @@ const OPTIONS: ValidatorOptions = {
 /** Makes the DTO of a body or a query and gathers every wrong field of it. @throws HttpProblem 422 (body) or 400 (query) */
 @Injectable()
 export class InputPipe implements PipeTransform {
+  /** For a body whose class the handler's types do not tell. */
+  static of(dto: new () => object): PipeTransform {
+    const pipe = new InputPipe();
+    return {
+      transform: (value: unknown, { type }: ArgumentMetadata) => pipe.transform(value, { metatype: dto, type }),
+    };
+  }
+
   transform(value: unknown, { metatype, type }: ArgumentMetadata): unknown {
     if (metatype === undefined || !isDto(metatype)) return value;
     if (type === 'body' && !isPlainObject(value)) {

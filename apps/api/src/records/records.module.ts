@@ -1,0 +1,50 @@
+import { Module } from '@nestjs/common';
+import { bodyDocument } from '../bodies/body-document.ts';
+import { BodyDto } from '../bodies/body.dto.ts';
+import { Bodies } from '../bodies/bodies.ts';
+import { BodyPage, KeptBody } from '../bodies/kept-body.dto.ts';
+import { fabricDocument } from '../fabrics/fabric-document.ts';
+import { FabricDto } from '../fabrics/fabric.dto.ts';
+import { Fabrics } from '../fabrics/fabrics.ts';
+import { FabricPage, KeptFabric } from '../fabrics/kept-fabric.dto.ts';
+import { garmentDocument } from '../garments/garment-document.ts';
+import { GarmentDto } from '../garments/garment.dto.ts';
+import { Garments } from '../garments/garments.ts';
+import { GarmentPage, KeptGarment } from '../garments/kept-garment.dto.ts';
+import { recordsController } from './records.controller.ts';
+
+const BodiesController = recordsController({
+  path: 'bodies',
+  what: 'a body',
+  dto: BodyDto,
+  kept: KeptBody,
+  page: BodyPage,
+  records: Bodies,
+  document: bodyDocument,
+});
+const GarmentsController = recordsController({
+  path: 'garments',
+  what: 'a garment that fits',
+  dto: GarmentDto,
+  kept: KeptGarment,
+  page: GarmentPage,
+  records: Garments,
+  document: garmentDocument,
+});
+const FabricsController = recordsController({
+  path: 'fabrics',
+  what: 'a fabric',
+  dto: FabricDto,
+  kept: KeptFabric,
+  page: FabricPage,
+  records: Fabrics,
+  document: fabricDocument,
+});
+
+/** What a maker keeps: bodies, garments that fit, fabrics. */
+@Module({
+  controllers: [BodiesController, GarmentsController, FabricsController],
+  providers: [Bodies, Garments, Fabrics],
+  exports: [Bodies, Garments, Fabrics],
+})
+export class RecordsModule {}
