@@ -1,17 +1,58 @@
+import { DomainError } from '#measure';
 import rulesJson from './rules.json' with { type: 'json' };
 
 /** One number of the model that a maker can see and override. `source` names the publication, or says practice, from memory or assumed. */
 export interface Rule {
   readonly name: string;
   readonly value: number;
-  readonly unit: 'mm' | '1' | 'mm/mm';
+  /** mm, or 1 for a share. */
+  readonly unit: string;
+  /** What a child's size does to it: nothing, times κ (`size`), times (1 + κ)/2 (`half`). */
+  readonly scale: string;
   /** What it does, in one line. */
   readonly what: string;
   readonly source: string;
-  /** Sensible limits for an override. */
+  /** Limits of an override. */
   readonly min: number;
   readonly max: number;
 }
 
 export type RuleName = keyof typeof rulesJson;
 export type Rules = Readonly<Record<RuleName, number>>;
+
+/** Changes whenever a rule's value, or what is done with it, does. Kept with every sheet. */
+export const RULES_VERSION = '1';
+
+/** The rule table, in the order of the road: ease, girths, armholes, lengths, necks, constructions, checks. */
+export const RULES: readonly Rule[] = Object.entries(rulesJson).map(([name, rule]) => ({ name, ...rule }));
+
+const DEFAULTS: Rules = Object.fromEntries(RULES.map((rule) => [rule.name, rule.value])) as Rules;
+
+/**
+ * The rules with a maker's own numbers in their place.
+ * @throws DomainError `rule-unknown` or `rule-out-of-range`, its pointer the rule's name.
+ */
+export function rulesWith(overrides: Readonly<Record<string, number>>): Rules {
+  const names = Object.keys(overrides);
+  if (names.length === 0) return DEFAULTS;
+  const rules: Record<string, number> = { ...DEFAULTS };
+  for (const name of names) {
+    const rule = RULES.find((each) => each.name === name);
+    if (!rule)
+      throw new DomainError('rule-unknown', `There is no rule "${name}"; the rule table lists them all.`, `/${name}`);
+    const value = overrides[name]!;
+    if (!(value >= rule.min && value <= rule.max))
+      throw new DomainError(
+        'rule-out-of-range',
+        `Rule "${name}" was given ${value}; it takes ${rule.min} to ${rule.max}${rule.unit === 'mm' ? ' mm' : ''}.`,
+        `/${name}`,
+      );
+    rules[name] = value;
+  }
+  return rules as Rules;
+}
+
+/** Where a rule's number is from, for a sheet's `because`. */
+export function ruleSource(name: RuleName): string {
+  return rulesJson[name].source;
+}

@@ -1,0 +1,92 @@
+import { normalCdf } from '#measure';
+import type { AdvisedDesign } from './advice.ts';
+import type { Decisions } from './decisions.ts';
+import { bandOf, type EaseBand, easeBands, easeLies } from './ease.ts';
+import type { FitRequest } from './fit-request.ts';
+import type { Nudging } from './nudging.ts';
+import type { Leeway } from './rounding.ts';
+import { scaled } from './scale.ts';
+import { S } from './slots.ts';
+
+const known = (x: number): number | null => (Number.isNaN(x) ? null : x);
+
+/** Standard uncertainty of the ease in the table's terms of the finished garment, mm, the making included. */
+function easeUncertainty({ body, garment, design, rules }: FitRequest, nudging: Nudging, d: Decisions): number {
+  const layer = 2 * Math.PI * (design.layer?.u ?? 0);
+  const making = rules.making * nudging.base[S.bodyFlat]!;
+  const wearer = body?.values['chest-girth']?.u ?? 0;
+  if (!d.taken.chest || !garment) return Math.hypot(wearer, layer, making);
+  const reference = referenceUncertainty(garment);
+  return Math.hypot(wearer, layer, making, reference);
+}
+
+function referenceUncertainty(garment: NonNullable<FitRequest['garment']>): number {
+  const width = garment.values['chest-width']?.u ?? 0;
+  return Math.hypot(2 * width, 4 * garment.thicknessU);
+}
+
+/** The band that was chosen, or the one a plain number (or a garment's own ease) lies in. */
+function bandOfChoice(
+  request: FitRequest,
+  nudging: Nudging,
+  d: Decisions,
+  bands: readonly EaseBand[],
+): EaseBand | null {
+  const choice = request.design.ease;
+  if (!d.easeFromGarment && 'category' in choice) return bands.find(({ category }) => category === choice.category)!;
+  return bandOf(nudging.base[S.ease]!, bands);
+}
+
+/** How far the girth may be rounded for the ease's sake, mm: to the ends of its band, or a fixed way outside every band. */
+export function easeLeeway(request: FitRequest, nudging: Nudging, d: Decisions): Leeway {
+  const bands = easeBands(request.rules, d.kappa);
+  const band = bandOfChoice(request, nudging, d, bands);
+  const ease = nudging.base[S.easeInTable]!;
+  if (!band || Number.isNaN(ease)) {
+    const room = scaled('bare-ease-room', request.rules, Number.isNaN(d.kappa) ? 1 : d.kappa);
+    return { down: -room, up: room };
+  }
+  return { down: Math.min(band.from - ease, 0), up: Math.max(band.to - ease, 0) };
+}
+
+/** What the ease came to, in the terms of the sheet. */
+export function advisedEase(request: FitRequest, nudging: Nudging, d: Decisions): AdvisedDesign['ease'] {
+  const v = nudging.base;
+  const choice = request.design.ease;
+  const bands = easeBands(request.rules, d.kappa);
+  const ease = v[S.easeInTable]!;
+  const named = !d.easeFromGarment && 'category' in choice;
+  const band = named ? bandOfChoice(request, nudging, d, bands) : null;
+  return {
+    category: named ? choice.category : null,
+    place: named ? choice.place : null,
+    chosen: known(v[S.ease]!),
+    tableTerms: known(ease),
+    lies: Number.isNaN(ease) ? null : easeLies(ease, bands),
+    flat: known(v[S.flatEase]!),
+    room: known(v[S.room]!),
+    chanceOfBand: band && !Number.isNaN(ease) ? chanceWithin(band, ease, easeUncertainty(request, nudging, d)) : null,
+  };
+}
+
+function chanceWithin(band: EaseBand, ease: number, u: number): number {
+  if (u === 0) return ease >= band.from && ease <= band.to ? 1 : 0;
+  return normalCdf((band.to - ease) / u) - normalCdf((band.from - ease) / u);
+}
+
+/**
+ * How far the garment that fits and the chosen ease disagree (model section 3, basis `both`): mm, and its standard uncertainty.
+ * Null unless both are there.
+ */
+export function easeDisagreement(
+  request: FitRequest,
+  nudging: Nudging,
+  d: Decisions,
+): { readonly difference: number; readonly u: number } | null {
+  const { garment, body, design } = request;
+  const difference = nudging.base[S.easeOfReference]! - nudging.base[S.ease]!;
+  if (design.basis !== 'both' || !d.taken.chest || !garment || Number.isNaN(difference)) return null;
+  const layer = 2 * Math.PI * (garment.layer?.u ?? 0);
+  const u = Math.hypot(referenceUncertainty(garment), body?.values['chest-girth']?.u ?? 0, layer);
+  return { difference, u };
+}

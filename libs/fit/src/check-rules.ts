@@ -1,0 +1,215 @@
+import type { BodyDimension } from '#body';
+import type { CheckName } from './advice.ts';
+import type { Decisions } from './decisions.ts';
+import { S } from './slots.ts';
+
+/** One check of model section 8: where its need and have are, when it applies, and what it says. */
+export interface CheckRule {
+  readonly check: CheckName;
+  readonly need: number;
+  readonly have: number;
+  readonly applies: (d: Decisions, v: Float64Array) => boolean;
+  /** A comfort check is tight at worst and draws nothing in. */
+  readonly comfort: boolean;
+  /** A girth: the making adds its share of `have` to the uncertainty. */
+  readonly girth: boolean;
+  /** The main fabric's stretch counts, so that without a measured one it may be unknown. */
+  readonly stretches: (d: Decisions) => boolean;
+  /** The body dimensions without which it is unknown. */
+  readonly needs: readonly BodyDimension[];
+  /** The dimension of the sheet it is about, and the two wishes that collide where it fails. */
+  readonly dimension: string;
+  readonly wishes: readonly [string, string];
+}
+
+const hasSleeve = (d: Decisions): boolean => d.silhouette !== 'vest';
+const pulledOn = (d: Decisions): boolean => d.silhouette !== 'cardigan';
+const never = (): boolean => false;
+const always = (): boolean => true;
+const whenClose = (d: Decisions): boolean => d.closeFitting;
+const sleeveSolved = (d: Decisions): boolean => d.construction === 'set-in' || d.construction === 'raglan';
+
+function rule(
+  check: CheckName,
+  need: number,
+  have: number,
+  dimension: string,
+  wishes: readonly [string, string],
+  rest: Partial<CheckRule>,
+): CheckRule {
+  const plain = { applies: always, comfort: false, girth: false, stretches: never, needs: [] };
+  return { check, need, have, dimension, wishes, ...plain, ...rest };
+}
+
+/** Something was made whose seams or reach can be compared. */
+function seamsCompare(d: Decisions): boolean {
+  const made = d.made;
+  return (made.back && made.front) || (made.armhole && (made.sleeveTop || made.cap || made.sleeveRaglan));
+}
+
+/** All checks, in the order in which a garment is put on and worn. */
+export const CHECK_RULES: readonly CheckRule[] = [
+  rule('head-through-neck', S.headNeed, S.headHave, 'neck-opening', ['the head passes', 'the neck as chosen'], {
+    applies: pulledOn,
+    girth: true,
+    needs: ['head-girth', 'neck-base-girth'],
+  }),
+  rule('hand-through-cuff', S.handNeed, S.handHave, 'cuff-width', ['the hand passes', 'a cuff this close'], {
+    applies: hasSleeve,
+    girth: true,
+    needs: ['hand-girth', 'wrist-girth'],
+  }),
+  rule('cuff-stays', S.cuffNeed, S.cuffHave, 'cuff-width', ['the cuff stays above the hand', 'a cuff this wide'], {
+    applies: hasSleeve,
+    girth: true,
+    comfort: true,
+    needs: ['hand-girth', 'wrist-girth'],
+  }),
+  rule('upper-arm', S.armNeed, S.armHave, 'sleeve-top-width', ['room for the upper arm', 'a sleeve this close'], {
+    applies: hasSleeve,
+    girth: true,
+    stretches: whenClose,
+    needs: ['upper-arm-girth'],
+  }),
+  rule(
+    'armhole',
+    S.armholeNeed,
+    S.armholeHave,
+    'armhole-depth',
+    ['room round the shoulder', 'an armhole this shallow'],
+    {
+      applies: (d) => d.construction !== 'raglan',
+      girth: true,
+      stretches: whenClose,
+      needs: ['scye-girth', 'scye-depth'],
+    },
+  ),
+  rule(
+    'over-the-shoulders',
+    S.overNeed,
+    S.overHave,
+    'chest-width',
+    ['it goes on over the shoulders', 'an ease this close'],
+    {
+      applies: pulledOn,
+      girth: true,
+      stretches: always,
+      needs: ['shoulder-girth', 'chest-girth'],
+    },
+  ),
+  rule('hip', S.hipNeed, S.hipHave, 'hem-width', ['room for the hip', 'a hem this close'], {
+    applies: (d) => d.hipReached,
+    girth: true,
+    stretches: whenClose,
+    needs: ['hip-girth'],
+  }),
+  rule(
+    'negative-ease',
+    S.stretchNeed,
+    S.stretchHave,
+    'chest-width',
+    ['a garment smaller than the body', 'this fabric’s stretch'],
+    {
+      applies: (_, v) => !(v[S.stretchNeed]! <= 0),
+      stretches: always,
+      needs: ['chest-girth'],
+    },
+  ),
+  rule(
+    'neck-on-shoulders',
+    S.neckOnNeed,
+    S.neckOnHave,
+    'neck-width',
+    ['the neck stays on the shoulders', 'a neck this wide'],
+    {
+      needs: ['across-back', 'neck-base-girth'],
+    },
+  ),
+  rule(
+    'body-below-underarm',
+    S.bodyBelowNeed,
+    S.bodyBelowHave,
+    'body-to-underarm',
+    ['some body below the underarm', 'a length this short'],
+    {
+      needs: ['scye-depth', 'back-waist-length'],
+    },
+  ),
+  rule(
+    'sleeve-below-underarm',
+    S.sleeveBelowNeed,
+    S.sleeveBelowHave,
+    'underarm-seam',
+    ['some sleeve below the underarm', 'a sleeve this short'],
+    {
+      applies: hasSleeve,
+      needs: ['nape-to-cuff'],
+    },
+  ),
+  rule(
+    'under-the-arm',
+    S.underArmNeed,
+    S.underArmHave,
+    'underarm-seam',
+    ['the arm’s own length below the underarm', 'this armhole'],
+    {
+      applies: (d) => hasSleeve(d) && sleeveSolved(d),
+      comfort: true,
+      needs: ['underarm-length', 'scye-depth'],
+    },
+  ),
+  rule(
+    'neck-depth',
+    S.neckDepthNeed,
+    S.neckDepthHave,
+    'front-neck-depth',
+    ['a V above the bust line', 'a V this deep'],
+    {
+      applies: (d) => d.neckline === 'v',
+      comfort: true,
+      needs: ['scye-depth'],
+    },
+  ),
+  rule(
+    'sleeve-taper',
+    S.taperNeed,
+    S.taperHave,
+    'sleeve-top-width',
+    ['a sleeve that narrows gently', 'a top this wide'],
+    {
+      applies: hasSleeve,
+      comfort: true,
+      needs: ['nape-to-cuff', 'wrist-girth'],
+    },
+  ),
+  rule(
+    'front-and-back',
+    S.frontBackNeed,
+    S.frontBackHave,
+    'shoulder-to-hem',
+    ['a front that does not ride up', 'equal front and back'],
+    {
+      comfort: true,
+      needs: ['front-waist-length', 'back-waist-length'],
+    },
+  ),
+  rule('seam', S.seamNeed, S.seamHave, 'width', ['edges that join', 'the pieces as made'], {
+    applies: (d) => seamsCompare(d) || (hasSleeve(d) && d.construction === 'raglan'),
+  }),
+  rule(
+    'nape-to-cuff',
+    S.cuffReachNeed,
+    S.cuffReachHave,
+    'neck-to-cuff',
+    ['the wished way from nape to cuff', 'the sleeve as made'],
+    {
+      applies: (d) => d.made.sleeve,
+      needs: ['nape-to-cuff'],
+    },
+  ),
+];
+
+/** A seam check over no made piece compares a raglan's own two depths: a matter of comfort. */
+export function isComfort(rule: CheckRule, d: Decisions): boolean {
+  return rule.comfort || (rule.check === 'seam' && !seamsCompare(d));
+}

@@ -1,0 +1,58 @@
+import type { BodyProfile } from '#body';
+import { normalCdf } from '#measure';
+import type { Check, Verdict } from './advice.ts';
+import { adviceFor } from './check-advice.ts';
+import { CHECK_RULES, type CheckRule, isComfort } from './check-rules.ts';
+import type { Decisions } from './decisions.ts';
+import type { Nudging } from './nudging.ts';
+import { remediesFor } from './remedies.ts';
+
+/** A check with what came of it. */
+export interface Checked {
+  readonly rule: CheckRule;
+  readonly comfort: boolean;
+  readonly check: Check;
+}
+
+/** Works out every check of a sheet. Uncertainties take in correlation and, for girths, the making. */
+export function checkAll(nudging: Nudging, d: Decisions, body: BodyProfile | null): Checked[] {
+  return CHECK_RULES.map((rule) => ({ rule, comfort: isComfort(rule, d), check: checkOne(rule, nudging, d, body) }));
+}
+
+function checkOne(rule: CheckRule, nudging: Nudging, d: Decisions, body: BodyProfile | null): Check {
+  const v = nudging.base;
+  const name = rule.check;
+  if (!rule.applies(d, v)) return { check: name, verdict: 'n/a', advice: adviceFor(name, 'n/a', 0, d) };
+  const need = v[rule.need]!;
+  const have = v[rule.have]!;
+  if (Number.isNaN(need) || Number.isNaN(have)) {
+    const needs = rule.needs.filter((dimension) => !body?.values[dimension]);
+    return { check: name, verdict: 'unknown', advice: adviceFor(name, 'unknown', 0, d), needs };
+  }
+  const margin = have - need;
+  const making = rule.girth ? d.rules.making * have : name === 'negative-ease' ? d.rules.making * (1 + need) : 0;
+  const u = Math.hypot(nudging.uncertainty(rule.have, rule.need), making);
+  const chanceOfFailing = u > 0 ? normalCdf(-margin / u) : margin < 0 ? 1 : 0;
+  const verdict = verdictOf(rule, margin, chanceOfFailing, d);
+  const advice = adviceFor(name, verdict, margin, d);
+  const remedies = verdict === 'fails' || verdict === 'tight' ? remediesFor(rule, nudging, d) : [];
+  return {
+    check: name,
+    verdict,
+    need,
+    have,
+    margin,
+    u,
+    chanceOfFailing,
+    advice,
+    ...(remedies.length > 0 && { remedies }),
+  };
+}
+
+function verdictOf(rule: CheckRule, margin: number, chance: number, d: Decisions): Verdict {
+  if (margin < 0) {
+    if (rule.stretches(d) && !d.mainMeasured) return 'unknown';
+    return isComfort(rule, d) ? 'tight' : 'fails';
+  }
+  return chance > d.rules['tight-chance'] ? 'tight' : 'fine';
+}

@@ -1,0 +1,69 @@
+import type { Construction } from '#garment';
+import type { Hem, Neckline, Silhouette } from './design.ts';
+import type { Rules } from './rules.ts';
+
+/** Which dimensions are taken from the garment that fits. */
+export interface TakenOver {
+  readonly chest: boolean;
+  readonly hem: boolean;
+  readonly upperArm: boolean;
+  readonly wrist: boolean;
+  readonly acrossBack: boolean;
+  readonly armhole: boolean;
+  readonly length: boolean;
+  readonly nape: boolean;
+  readonly neckWidth: boolean;
+  readonly frontNeck: boolean;
+  readonly backNeck: boolean;
+}
+
+/** Which numbers come from pieces already made. */
+export interface Made {
+  readonly back: boolean;
+  readonly front: boolean;
+  readonly armhole: boolean;
+  readonly sleeveTop: boolean;
+  readonly cap: boolean;
+  readonly sleeveRaglan: boolean;
+  readonly cuff: boolean;
+  readonly sleeve: boolean;
+  readonly bodyToUnderarm: boolean;
+  readonly neckWidth: boolean;
+}
+
+/** Everything of the model that is a choice and not a number: decided once, before anything is nudged. */
+export interface Decisions {
+  readonly silhouette: Silhouette;
+  readonly construction: Construction;
+  readonly neckline: Neckline;
+  readonly hem: Hem;
+  readonly rules: Rules;
+  /** κ and κ½ of model and rules. */
+  readonly kappa: number;
+  readonly half: number;
+  readonly easeFromGarment: boolean;
+  readonly taken: TakenOver;
+  readonly made: Made;
+  readonly ownNeckWidth: boolean;
+  readonly ownFrontNeck: boolean;
+  readonly ownBackNeck: boolean;
+  readonly customLength: boolean;
+  /** What a named length is said from: a man's hip (measured, or so far below his waist), else the waist. */
+  readonly lengthFrom: 'waist' | 'hip' | 'hip below waist';
+  readonly hipReached: boolean;
+  /** The hip is wider than the chest and the hem straight: the hip governs the whole body. */
+  readonly hipGoverns: boolean;
+  /** How far the layer's sleeves reach, 0 or 1; the reference garment's likewise. */
+  readonly layerArm: number;
+  readonly layerWrist: number;
+  readonly refLayerArm: number;
+  readonly refLayerWrist: number;
+  readonly refConstruction: Construction;
+  readonly sleeveFromCentreBack: boolean;
+  readonly refWidthGiven: boolean;
+  readonly ribUsable: number;
+  readonly mainUsable: number;
+  readonly mainMeasured: boolean;
+  /** The main fabric's stretch counts at arm, armhole and hip. */
+  readonly closeFitting: boolean;
+}

@@ -1,0 +1,185 @@
+import type { AssembledDimension, NoAdvice, Piece, PieceDimension } from './advice.ts';
+import { because } from './because.ts';
+import type { Checked } from './checking.ts';
+import type { Decisions } from './decisions.ts';
+import { assembledPlan, type Driver, type Planned, type PlannedOnPiece, piecePlans } from './dimension-plan.ts';
+import type { MissingMeasures } from './missing.ts';
+import type { Nudging } from './nudging.ts';
+import { drawPiece } from './outline.ts';
+import { drawnIn, type Holding, type Leeway } from './rounding.ts';
+import { S } from './slots.ts';
+
+/** What the writing of dimensions needs to know besides the numbers. */
+export interface Writing {
+  readonly nudging: Nudging;
+  readonly decisions: Decisions;
+  readonly checked: readonly Checked[];
+  /** The ease band as far as it may be rounded, down and up, mm of girth. */
+  readonly band: Leeway;
+  readonly missing: MissingMeasures | null;
+  readonly growth: { readonly across: number; readonly along: number };
+  readonly seamAllowance: number;
+  /** No cap joins the armhole: the sleeve has no advice. */
+  readonly noSleeve: NoAdvice | null;
+}
+
+/** A driver worked out: how far it may go, and how every number follows it. */
+interface Driven {
+  readonly leeway: Leeway;
+  readonly slopes: Float64Array;
+}
+
+/** Writes the dimensions of a sheet, each driver worked out once. */
+export class DimensionWriter {
+  readonly #w: Writing;
+  readonly #holding: readonly Holding[];
+  readonly #driven = new Map<number, Driven>();
+  readonly #assembled: readonly Planned[];
+  readonly #pieces: ReturnType<typeof piecePlans>;
+  readonly #followNames: readonly { readonly name: string; readonly slot: number }[];
+
+  constructor(writing: Writing) {
+    this.#w = writing;
+    this.#holding = writing.checked
+      .filter(({ check, comfort }) => !comfort && (check.verdict === 'fine' || check.verdict === 'tight'))
+      .map(({ rule }) => ({ need: rule.need, have: rule.have }));
+    this.#assembled = assembledPlan(writing.decisions);
+    this.#pieces = piecePlans(writing.decisions);
+    this.#followNames = followNames([...this.#assembled, ...this.#pieces.flatMap((piece) => piece.dimensions)]);
+  }
+
+  assembled(): AssembledDimension[] {
+    return this.#assembled.map((planned) => this.#core(planned, SLEEVE_SLOTS.has(planned.slot)));
+  }
+
+  pieces(): Piece[] {
+    const { nudging, decisions, noSleeve } = this.#w;
+    return this.#pieces.map(({ piece, make, workedFrom, dimensions }) => {
+      const none = piece === 'sleeve' && noSleeve !== null;
+      const drawn = none ? null : drawPiece(piece, nudging.base, decisions);
+      return {
+        piece,
+        make,
+        mirrored: 0,
+        workedFrom,
+        ...(drawn && { outline: drawn.outline }),
+        joins: drawn?.joins ?? [],
+        dimensions: dimensions.map((planned) => this.#onPiece(planned, none)),
+      };
+    });
+  }
+
+  #onPiece(planned: PlannedOnPiece, ofSleeve: boolean): PieceDimension {
+    const core = this.#core(planned, ofSleeve);
+    const { axis, fabric, joinedEnds } = planned;
+    const allowance = joinedEnds * this.#w.seamAllowance;
+    const asMade = core.value === null ? null : (core.value + allowance) / (1 + this.#w.growth[axis]);
+    return { ...core, axis, fabric, allowance, asMade };
+  }
+
+  #core(planned: Planned, ofSleeve: boolean): AssembledDimension {
+    const { nudging, decisions, missing, noSleeve } = this.#w;
+    const { name, slot } = planned;
+    const value = nudging.base[slot]!;
+    const none = ofSleeve && noSleeve ? noSleeve : null;
+    if (none || Number.isNaN(value)) {
+      const noAdvice = none ?? missing?.reasonFor(slot) ?? { needs: [], reason: 'No shape joins these edges.' };
+      return { name, value: null, because: [], noAdvice };
+    }
+    const { slope, driven } = this.#drivenBy(planned.driver, slot);
+    const a = slope * driven.leeway.down;
+    const b = slope * driven.leeway.up;
+    return {
+      name,
+      value,
+      u: nudging.uncertainty(slot),
+      low: Math.max(value + Math.min(a, b), Math.min(value, 0)),
+      high: value + Math.max(a, b),
+      ...this.#follows(name, slot, slope, driven.slopes),
+      because: because(slot, nudging, decisions),
+    };
+  }
+
+  /** A driver that does not move the number leaves it to be rounded alone. */
+  #drivenBy(driver: Driver, slot: number): { slope: number; driven: Driven } {
+    const driven = this.#drive(driver);
+    const slope = driver.slot === slot ? 1 : driven.slopes[slot]!;
+    if (slope !== 0 && !Number.isNaN(slope)) return { slope, driven };
+    return { slope: 1, driven: this.#drive({ slot, range: 'length' }) };
+  }
+
+  #drive(driver: Driver): Driven {
+    const before = this.#driven.get(driver.slot);
+    if (before) return before;
+    const { nudging, decisions } = this.#w;
+    const wanted = isMade(driver.slot, decisions) ? { down: 0, up: 0 } : this.#wanted(driver);
+    const driven = {
+      leeway: drawnIn(driver.slot, wanted, nudging, this.#holding),
+      slopes: nudging.followers(driver.slot),
+    };
+    this.#driven.set(driver.slot, driven);
+    return driven;
+  }
+
+  #wanted({ range }: Driver): Leeway {
+    const { band, decisions } = this.#w;
+    if (range === 'length') return { down: -decisions.rules['length-room'], up: decisions.rules['length-room'] };
+    return { down: band.down * range.ofBand, up: band.up * range.ofBand };
+  }
+
+  #follows(name: string, slot: number, slope: number, slopes: Float64Array): { follows?: Record<string, number> } {
+    const follows: Record<string, number> = {};
+    let any = false;
+    for (const follower of this.#followNames) {
+      if (follower.slot === slot || follower.name === name) continue;
+      const rate = slopes[follower.slot]! / slope;
+      if (rate === 0 || Number.isNaN(rate)) continue;
+      follows[follower.name] = Math.round(rate * 1e6) / 1e6;
+      any = true;
+    }
+    return any ? { follows } : {};
+  }
+}
+
+/** Every name once, at the place where it is told first. */
+function followNames(planned: readonly Planned[]): { name: string; slot: number }[] {
+  const names = new Map<string, number>();
+  for (const { name, slot } of planned) if (!names.has(name)) names.set(name, slot);
+  return [...names].map(([name, slot]) => ({ name, slot }));
+}
+
+const SLEEVE_SLOTS: ReadonlySet<number> = new Set([
+  S.sleeve,
+  S.underarmSeam,
+  S.sleeveTopFlat,
+  S.cuffFlat,
+  S.reachedNapeToCuff,
+]);
+
+/** Whether a number is fixed by a piece already made: it cannot be rounded any more. */
+function isMade(slot: number, { made, construction }: Decisions): boolean {
+  const dropped = construction === 'drop-shoulder' || construction === 'squared-drop';
+  switch (slot) {
+    case S.mid:
+      return made.back || made.front;
+    case S.armhole:
+    case S.raglan:
+      return made.armhole || made.cap || made.sleeveRaglan || (made.sleeveTop && dropped);
+    case S.sleeveGirth:
+      return made.sleeveTop;
+    case S.cap:
+      return made.cap;
+    case S.sleeveRaglan:
+      return made.sleeveRaglan;
+    case S.cuff:
+      return made.cuff;
+    case S.sleeve:
+      return made.sleeve;
+    case S.length:
+      return made.bodyToUnderarm;
+    case S.neckWidth:
+      return made.neckWidth;
+    default:
+      return false;
+  }
+}

@@ -1,0 +1,47 @@
+import { EASE_CATEGORIES, type EaseCategory, type EaseChoice } from './design.ts';
+import { ruleSource, type Rules } from './rules.ts';
+import { scaled } from './scale.ts';
+
+/** An ease band at this size, mm. */
+export interface EaseBand {
+  readonly category: EaseCategory;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The five bands, closest first. Source: Craft Yarn Council, Standards & Guidelines (from memory), see the rule table. */
+export function easeBands(rules: Rules, kappa: number): readonly EaseBand[] {
+  return EASE_CATEGORIES.map((category) => ({
+    category,
+    from: scaled(`ease-${category}-from`, rules, kappa),
+    to: scaled(`ease-${category}-to`, rules, kappa),
+  }));
+}
+
+/** The chosen ease E, mm. */
+export function chosenEase(choice: EaseChoice, bands: readonly EaseBand[]): number {
+  if ('mm' in choice) return choice.mm;
+  const band = bands.find((each) => each.category === choice.category)!;
+  return band.from + choice.place * (band.to - band.from);
+}
+
+/** The chosen ease in the words of a sheet, and where its number is from. */
+export function easeWords(choice: EaseChoice): { readonly label: string; readonly from: string } {
+  if ('mm' in choice) return { label: 'ease', from: 'chosen' };
+  return { label: `ease, ${choice.category.replace('-', ' ')}`, from: ruleSource(`ease-${choice.category}-from`) };
+}
+
+/** The band an ease lies in; a shared end belongs to the closer-fitting one; null between and outside the bands. */
+export function bandOf(ease: number, bands: readonly EaseBand[]): EaseBand | null {
+  return bands.find((band) => ease >= band.from - 1e-9 && ease <= band.to + 1e-9) ?? null;
+}
+
+/** Where an ease lies, in words: a band's name, "between close and classic", or beyond an end. */
+export function easeLies(ease: number, bands: readonly EaseBand[]): string {
+  const within = bandOf(ease, bands);
+  if (within) return within.category;
+  const looser = bands.findIndex((band) => ease < band.from);
+  if (looser === 0) return `closer than ${bands[0]!.category}`;
+  if (looser === -1) return 'oversized';
+  return `between ${bands[looser - 1]!.category} and ${bands[looser]!.category}`;
+}

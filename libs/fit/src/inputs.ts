@@ -1,0 +1,177 @@
+import type { BodyDimension, BodyProfile } from '#body';
+import type { GarmentDimension, GarmentProfile } from '#garment';
+import { easeBands, chosenEase, easeWords } from './ease.ts';
+import type { FitRequest } from './fit-request.ts';
+import { ruleSource, type RuleName } from './rules.ts';
+import { scaled } from './scale.ts';
+import { INPUT_COUNT, type InputName, S } from './slots.ts';
+
+/** One input of the model as a sheet tells of it. `body` names the dimension it is. */
+export interface Input {
+  readonly slot: number;
+  readonly label: string;
+  readonly from: string;
+  readonly u: number;
+  readonly body: BodyDimension | null;
+}
+
+/** All that goes into the model: the numbers in their places (NaN where not known), and what is known of each. */
+export interface Inputs {
+  readonly values: Float64Array;
+  readonly described: readonly Input[];
+}
+
+/** Body dimensions that enter the model, by their place. */
+export const BODY_INPUTS: readonly (readonly [InputName, BodyDimension])[] = [
+  ['chest', 'chest-girth'],
+  ['hip', 'hip-girth'],
+  ['upperArm', 'upper-arm-girth'],
+  ['wrist', 'wrist-girth'],
+  ['acrossBack', 'across-back'],
+  ['nape', 'nape-to-cuff'],
+  ['scye', 'scye-depth'],
+  ['neckBase', 'neck-base-girth'],
+  ['head', 'head-girth'],
+  ['hand', 'hand-girth'],
+  ['shoulderGirth', 'shoulder-girth'],
+  ['scyeGirth', 'scye-girth'],
+  ['underarm', 'underarm-length'],
+  ['backWaist', 'back-waist-length'],
+  ['backHip', 'back-hip-length'],
+  ['frontWaist', 'front-waist-length'],
+];
+
+const GARMENT_INPUTS: readonly (readonly [InputName, GarmentDimension])[] = [
+  ['refChest', 'chest-width'],
+  ['refHem', 'hem-width'],
+  ['refShoulderToHem', 'shoulder-to-hem'],
+  ['refBackNeck', 'back-neck-depth'],
+  ['refFrontNeck', 'front-neck-depth'],
+  ['refNeckWidth', 'neck-width'],
+  ['refCrossBack', 'cross-back-width'],
+  ['refArmhole', 'armhole-depth'],
+  ['refSleeveTop', 'sleeve-top-width'],
+  ['refSleeve', 'sleeve-length'],
+  ['refCuff', 'cuff-width'],
+];
+
+/** A table of inputs being filled. */
+class Filling {
+  readonly values = new Float64Array(INPUT_COUNT).fill(NaN);
+  readonly described: Input[] = [];
+
+  add(name: InputName, value: number, label: string, from: string, u = 0, body: BodyDimension | null = null): void {
+    const slot = S[name];
+    this.values[slot] = value;
+    this.described.push({ slot, label, from, u, body });
+  }
+}
+
+const words = (name: string): string => name.replaceAll('-', ' ');
+
+function addBody(filling: Filling, body: BodyProfile): void {
+  for (const [name, dimension] of BODY_INPUTS) {
+    const known = body.values[dimension];
+    if (known) filling.add(name, known.value, words(dimension), known.from, known.u, dimension);
+  }
+}
+
+function addGarment(filling: Filling, garment: GarmentProfile): void {
+  for (const [name, dimension] of GARMENT_INPUTS) {
+    const known = garment.values[dimension];
+    if (known) filling.add(name, known.value, `the garment's ${words(dimension)}`, known.from, known.u);
+  }
+  filling.add('refThickness', garment.thicknessMm, "the garment's own fabric", 'given', garment.thicknessU);
+  const layer = garment.layer;
+  filling.add('refLayer', layer?.thicknessMm ?? 0, 'what is worn beneath the garment', 'given', layer?.u ?? 0);
+}
+
+/** Numbers the rules give at this size, with what each does on a sheet. */
+function addRuled(filling: Filling, request: FitRequest, kappa: number): void {
+  const { design, rules, garment } = request;
+  const add = (input: InputName, rule: RuleName, label: string): void =>
+    filling.add(input, scaled(rule, rules, kappa), label, ruleSource(rule));
+  add('ordinaryThickness', 'ordinary-thickness', 'ordinary fabric');
+  add('hipEaseMost', 'hip-ease-most', 'ease at the hip');
+  add('wristRoom', 'wrist-room', 'room at the wrist');
+  add('armholeRoom', 'armhole-room', 'room below the scye');
+  add('hipBelowWaist', 'hip-below-waist-man', 'hip below the waist');
+  add('boatShoulders', 'boat-shoulders', 'kept for the shoulders');
+  add('boatDepth', 'boat-depth', 'depth of a boat neck');
+  add('neckFromShoulders', 'neck-from-shoulders', 'kept for the shoulders');
+  add('squaredInsetMost', 'squared-inset-most', 'kept at most');
+  add('setInInsetLeast', 'set-in-inset-least', 'kept at least inside the panel, each side');
+  add('shoulderLeast', 'shoulder-least', 'least shoulder');
+  add('bodyBelow', 'body-below-underarm', 'plain body');
+  add('sleeveBelow', 'sleeve-below-underarm', 'plain sleeve');
+  add('bustLine', 'bust-line-below-scye', 'bust line below the scye');
+  if (design.length !== 'custom') {
+    const whose = request.body?.figure === 'man' ? 'man' : kappaFigure(request.body) ? 'child' : 'woman';
+    add('lengthOffset', `length-${whose}-${design.length}`, `${design.length} length`);
+  }
+  const scoop = design.neckline === 'scoop';
+  const room = scaled('crew-neck-room', rules, kappa) + (scoop ? scaled('scoop-wider', rules, kappa) : 0);
+  filling.add('neckRoom', room, scoop ? 'wider for a scoop' : 'room at the neck', ruleSource('crew-neck-room'));
+  const deeper = scoop ? scaled('scoop-deeper', rules, kappa) : 0;
+  filling.add('neckDeeper', deeper, 'deeper for a scoop', ruleSource('scoop-deeper'));
+  addDeeper(filling, 'armholeDeeper', design.construction, request, kappa);
+  if (garment) addDeeper(filling, 'refDeeper', garment.construction, request, kappa);
+}
+
+const kappaFigure = (body: BodyProfile | null): boolean => body?.figure === 'child' || body?.figure === 'baby';
+
+/** How much deeper than a set-in armhole a construction's is. */
+function addDeeper(
+  filling: Filling,
+  input: 'armholeDeeper' | 'refDeeper',
+  construction: FitRequest['design']['construction'],
+  request: FitRequest,
+  kappa: number,
+): void {
+  if (construction === 'set-in') filling.add(input, 0, 'set-in armhole', 'chosen');
+  else {
+    const rule = `${construction}-deeper` as const;
+    const label = `deeper for a ${words(construction)}`;
+    filling.add(input, scaled(rule, request.rules, kappa), label, ruleSource(rule));
+  }
+}
+
+function addChosen(filling: Filling, request: FitRequest, kappa: number): void {
+  const { design, rules, fabric } = request;
+  const layer = design.layer;
+  filling.add('thickness', fabric.thicknessMm, 'fabric', fabric.fromText, fabric.thicknessU);
+  filling.add('layer', layer?.thicknessMm ?? 0, 'what is worn beneath', 'given', layer?.u ?? 0);
+
+  const ease = easeWords(design.ease);
+  filling.add('chosenEase', chosenEase(design.ease, easeBands(rules, kappa)), ease.label, ease.from);
+  filling.add('easeChange', design.easeChangeMm, 'wished change of ease', 'chosen');
+  const orRule = (input: InputName, own: number | null, rule: RuleName, label: string): void =>
+    filling.add(input, own ?? scaled(rule, rules, kappa), label, own === null ? ruleSource(rule) : 'chosen');
+  orRule('band', design.bandMm, 'band-depth', 'band depth');
+  orRule('frontBand', design.frontBandMm, 'front-band-width', 'front band');
+  const overlap = design.overlapMm ?? design.frontBandMm;
+  orRule('overlap', overlap, 'front-band-width', 'overlap of the bands');
+  orRule('rib', design.ribMm, 'rib-depth', 'rib depth');
+  const own = (input: InputName, value: number | null, label: string): void => {
+    if (value !== null) filling.add(input, value, label, 'chosen');
+  };
+  own('customLength', design.customLengthMm, 'chosen length');
+  own('ownNeckWidth', design.neckWidthMm, 'chosen neck width');
+  own('ownFrontNeck', design.frontNeckDepthMm, 'chosen front neck depth');
+  own('ownBackNeck', design.backNeckDepthMm, 'chosen back neck depth');
+}
+
+/** Fills every input's place from what the maker gave and the rules. `madeInputs` come from pieces already made. */
+export function inputsOf(
+  request: FitRequest,
+  kappa: number,
+  madeInputs: ReadonlyMap<InputName, { readonly value: number; readonly label: string }>,
+): Inputs {
+  const filling = new Filling();
+  if (request.body) addBody(filling, request.body);
+  if (request.garment && request.design.basis !== 'body') addGarment(filling, request.garment);
+  addRuled(filling, request, kappa);
+  addChosen(filling, request, kappa);
+  for (const [name, made] of madeInputs) filling.add(name, made.value, made.label, 'a piece already made');
+  return filling;
+}

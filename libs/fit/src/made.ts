@@ -1,0 +1,122 @@
+import { DomainError } from '#measure';
+import type { MadePiece } from './advice.ts';
+import type { Design } from './design.ts';
+import type { InputName } from './slots.ts';
+import type { Made } from './decisions.ts';
+
+type MadeKind = keyof Made;
+
+const INPUT_OF: Readonly<Record<MadeKind, InputName>> = {
+  back: 'madeBack',
+  front: 'madeFront',
+  armhole: 'madeArmhole',
+  sleeveTop: 'madeSleeveTop',
+  cap: 'madeCap',
+  sleeveRaglan: 'madeSleeveRaglan',
+  cuff: 'madeCuff',
+  sleeve: 'madeSleeve',
+  bodyToUnderarm: 'madeBodyToUnderarm',
+  neckWidth: 'madeNeckWidth',
+};
+
+/** What can be said of a finished piece, and which number of the model it fixes. */
+const KIND_OF: Readonly<Record<string, MadeKind>> = {
+  'back/width': 'back',
+  'front/width': 'front',
+  'left-front/width': 'front',
+  'right-front/width': 'front',
+  'back/armhole-depth': 'armhole',
+  'front/armhole-depth': 'armhole',
+  'left-front/armhole-depth': 'armhole',
+  'right-front/armhole-depth': 'armhole',
+  'back/raglan-depth': 'armhole',
+  'front/raglan-depth': 'armhole',
+  'back/body-to-underarm': 'bodyToUnderarm',
+  'front/body-to-underarm': 'bodyToUnderarm',
+  'left-front/body-to-underarm': 'bodyToUnderarm',
+  'right-front/body-to-underarm': 'bodyToUnderarm',
+  'back/neck-width': 'neckWidth',
+  'sleeve/sleeve-top-width': 'sleeveTop',
+  'sleeve/cap-height': 'cap',
+  'sleeve/sleeve-raglan-depth': 'sleeveRaglan',
+  'sleeve/cuff-width': 'cuff',
+  'sleeve/sleeve-length': 'sleeve',
+};
+
+/** Measures of finished pieces that the advice can take in, as `piece/name`. */
+export const MADE_MEASURES: readonly string[] = Object.keys(KIND_OF);
+
+/** Finished pieces, read: which numbers they fix, and to what. */
+export interface MadeRead {
+  readonly made: Made;
+  readonly inputs: ReadonlyMap<InputName, { readonly value: number; readonly label: string }>;
+  readonly fixed: ReadonlySet<string>;
+}
+
+/** A left or right front's width as the half panel it stands for: its band and overlap taken out of it. */
+function asPanel(made: MadePiece, design: Design, frontBand: number, overlap: number): number {
+  const half = made.piece === 'left-front' || made.piece === 'right-front';
+  return half && made.name === 'width' && design.silhouette === 'cardigan'
+    ? 2 * (made.value + frontBand) - overlap
+    : made.value;
+}
+
+/**
+ * Reads the measures of pieces already made, mm, flat, washed, without allowance.
+ * @throws DomainError `made-unknown`, `made-unfit` or `made-twice`, its pointer the entry's place.
+ */
+export function readMade(pieces: readonly MadePiece[], design: Design, frontBand: number, overlap: number): MadeRead {
+  const inputs = new Map<InputName, { value: number; label: string }>();
+  const made: Record<MadeKind, boolean> = {
+    back: false,
+    front: false,
+    armhole: false,
+    sleeveTop: false,
+    cap: false,
+    sleeveRaglan: false,
+    cuff: false,
+    sleeve: false,
+    bodyToUnderarm: false,
+    neckWidth: false,
+  };
+  const fixed = new Set<string>();
+  pieces.forEach((piece, at) => {
+    const name = `${piece.piece}/${piece.name}`;
+    const kind = KIND_OF[name];
+    if (!kind)
+      throw new DomainError(
+        'made-unknown',
+        `A finished piece's "${name}" cannot be taken in; these can: ${MADE_MEASURES.join(', ')}.`,
+        `/${at}`,
+      );
+    refuseUnfit(piece, kind, design, at);
+    const input = INPUT_OF[kind];
+    const value = asPanel(piece, design, frontBand, overlap);
+    const before = inputs.get(input);
+    if (before && Math.abs(before.value - value) > 1e-9)
+      throw new DomainError(
+        'made-twice',
+        `"${name}" fixes what an earlier entry already gave as ${before.value} mm; keep one of them.`,
+        `/${at}`,
+      );
+    made[kind] = true;
+    fixed.add(name);
+    inputs.set(input, { value, label: `the ${piece.piece.replace('-', ' ')} as made` });
+  });
+  return { made, inputs, fixed };
+}
+
+function refuseUnfit(piece: MadePiece, kind: MadeKind, design: Design, at: number): void {
+  const refuse = (why: string): never => {
+    throw new DomainError('made-unfit', `A finished "${piece.piece}/${piece.name}" does not go with ${why}.`, `/${at}`);
+  };
+  const cardigan = design.silhouette === 'cardigan';
+  if (cardigan && piece.piece === 'front') refuse('a cardigan; say left-front or right-front');
+  if (!cardigan && piece.piece.endsWith('-front')) refuse('this silhouette; say front');
+  if (design.silhouette === 'vest' && piece.piece === 'sleeve') refuse('a vest, which has no sleeves');
+  if (kind === 'cap' && design.construction !== 'set-in') refuse('this construction; only a set-in sleeve has a cap');
+  const raglan = design.construction === 'raglan';
+  if (kind === 'sleeveRaglan' && !raglan) refuse('this construction; only a raglan has one');
+  if (kind === 'armhole' && raglan !== (piece.name === 'raglan-depth'))
+    refuse(raglan ? 'a raglan; say raglan-depth' : 'this construction; say armhole-depth');
+}

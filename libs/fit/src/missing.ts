@@ -1,0 +1,63 @@
+import type { BodyDimension, BodyProfile } from '#body';
+import type { NoAdvice } from './advice.ts';
+import { BODY_INPUTS, type Inputs } from './inputs.ts';
+import type { Decisions } from './decisions.ts';
+import { Model } from './model.ts';
+import { Row, S } from './slots.ts';
+
+/** Some number for each measure, only to see what hangs on what; it reaches no sheet. mm, an adult's, scaled by κ. */
+const STAND_INS: Readonly<Record<string, number>> = {
+  chest: 940,
+  hip: 990,
+  upperArm: 280,
+  wrist: 160,
+  acrossBack: 404,
+  nape: 743,
+  scye: 184,
+  neckBase: 371,
+  head: 561,
+  hand: 190,
+  shoulderGirth: 1060,
+  scyeGirth: 400,
+  underarm: 432,
+  backWaist: 437,
+  backHip: 680,
+  frontWaist: 450,
+};
+
+/** Finds, for a number that could not be worked out, the measures whose lack is the cause. */
+export class MissingMeasures {
+  readonly #rows: readonly { readonly dimension: BodyDimension; readonly without: Float64Array }[];
+  readonly #complete: Float64Array;
+  readonly #body: BodyProfile | null;
+
+  constructor(inputs: Inputs, d: Decisions, body: BodyProfile | null) {
+    this.#body = body;
+    const lacking = BODY_INPUTS.filter(([name]) => Number.isNaN(inputs.values[S[name]]!));
+    const filled = inputs.values.slice();
+    const scale = Number.isNaN(d.kappa) ? 1 : d.kappa;
+    for (const [name] of lacking) filled[S[name]] = STAND_INS[name]! * scale;
+    this.#complete = new Model(filled, d).workOut(new Row());
+    this.#rows = lacking.map(([name, dimension]) => {
+      const values = filled.slice();
+      values[S[name]] = NaN;
+      return { dimension, without: new Model(values, d).workOut(new Row()) };
+    });
+  }
+
+  /** Why the number in this place has no value. */
+  reasonFor(slot: number): NoAdvice {
+    const needs = this.#rows.filter(({ without }) => Number.isNaN(without[slot]!)).map(({ dimension }) => dimension);
+    if (needs.length === 0 && !Number.isNaN(this.#complete[slot]!))
+      return { needs, reason: 'A measure of the garment that fits is missing.' };
+    if (needs.length === 0)
+      return { needs, reason: 'No shape joins these edges; choose another construction or ease.' };
+    return { needs, reason: this.#sentence(needs) };
+  }
+
+  #sentence(needs: readonly BodyDimension[]): string {
+    const why = needs.map((name) => this.#body?.missing[name]).find((reason) => reason);
+    const names = needs.map((name) => name.replaceAll('-', ' ')).join(', ');
+    return `Take ${names}.${why ? ` ${why}` : ''}`;
+  }
+}

@@ -1,0 +1,123 @@
+import { weightOf } from '#fabric';
+import type { Note } from '#measure';
+import type { Check, Piece } from './advice.ts';
+import { easeDisagreement } from './advised-ease.ts';
+import type { Decisions } from './decisions.ts';
+import { easeBands, easeLies } from './ease.ts';
+import type { FitRequest } from './fit-request.ts';
+import type { Nudging } from './nudging.ts';
+import { S } from './slots.ts';
+
+const cm = (mm: number): string => `${(mm / 10).toFixed(1)} cm`;
+
+/** Twice the area a closed outline encloses, counter-clockwise positive, mm². */
+function doubledArea(outline: readonly (readonly [number, number])[]): number {
+  return outline.reduce((sum, [x, y], i) => {
+    const [nextX, nextY] = outline[(i + 1) % outline.length]!;
+    return sum + x * nextY - nextX * y;
+  }, 0);
+}
+
+function weightNotes(pieces: readonly Piece[], { fabric, rules }: FitRequest): Note[] {
+  if (fabric.massPerAreaGsm === null) return [];
+  const area = pieces.reduce((sum, { outline, make }) => sum + (outline ? (make * doubledArea(outline)) / 2 : 0), 0);
+  const grams = weightOf(area, fabric.massPerAreaGsm);
+  const notes: Note[] = [{ code: 'weight', text: `The pieces weigh about ${Math.round(grams / 10) * 10} g.` }];
+  if (grams > rules['heavy-grams'])
+    notes.push({
+      code: 'heavy',
+      text: `Above ${rules['heavy-grams']} g long pieces drop as they hang: hang the swatch with a weight before measuring it, or make the lengths a little short.`,
+      source: 'from memory',
+    });
+  return notes;
+}
+
+function girthNotes(request: FitRequest, nudging: Nudging, d: Decisions): Note[] {
+  const v = nudging.base;
+  const notes: Note[] = [];
+  if (d.hipGoverns && !Number.isNaN(v[S.easeInTable]!)) {
+    const lies = easeLies(v[S.easeInTable]!, easeBands(request.rules, d.kappa));
+    const chosen = 'category' in request.design.ease && !d.easeFromGarment ? request.design.ease.category : null;
+    const outOfBand =
+      chosen !== null && lies !== chosen
+        ? ` At the chest that is ${lies}, not ${chosen}; a tapered hem keeps both.`
+        : '';
+    notes.push({
+      code: 'hip-governs',
+      text: `The hem is straight and the hip the wider: it sets the width of the whole body.${outOfBand}`,
+    });
+  }
+  const disagreement = easeDisagreement(request, nudging, d);
+  if (disagreement) {
+    const { difference, u } = disagreement;
+    const question =
+      Math.abs(difference) > 2 * u
+        ? ' That is more than measuring explains: is the ease what you meant, and was the garment measured flat?'
+        : '';
+    notes.push({
+      code: 'garment-and-ease',
+      text: `The garment that fits has ${cm(Math.abs(difference))} ${difference < 0 ? 'less' : 'more'} ease than chosen (± ${cm(2 * u)}).${question}`,
+    });
+  }
+  if (request.garment?.wornStretched && request.design.basis !== 'body' && v[S.stretchNeed]! > 0)
+    notes.push({
+      code: 'worn-stretched',
+      text: `The garment that fits is worn stretched: the new fabric must stretch by ${Math.round(v[S.stretchNeed]! * 100)} % all the time.`,
+    });
+  return notes;
+}
+
+function shapeNotes(request: FitRequest, nudging: Nudging, d: Decisions, checks: readonly Check[]): Note[] {
+  const v = nudging.base;
+  const notes: Note[] = [];
+  if (d.construction !== request.design.construction)
+    notes.push({
+      code: 'squared-as-drop',
+      text: 'The body is hardly wider than the back: a squared drop would have no inset, so this is a drop shoulder.',
+    });
+  const scale = v[S.neckScale]!;
+  if (scale > 1)
+    notes.push({
+      code: 'neck-widened',
+      text: `The neck is ${Math.round((scale - 1) * 100)} % larger than its rule, so that the head passes.`,
+    });
+  const head = checks.find(({ check }) => check === 'head-through-neck');
+  if (head?.verdict === 'fails')
+    notes.push({
+      code: 'shoulder-opening',
+      text: 'The neck as it stands does not pass the head: plan a buttoned opening along one shoulder.',
+    });
+  if (d.silhouette === 'vest')
+    notes.push({
+      code: 'armhole-bands',
+      text: `Bands of ${cm(v[S.band]!)} go round the armholes; the pieces are cut out for them.`,
+    });
+  if (
+    d.construction === 'set-in' &&
+    d.silhouette !== 'vest' &&
+    Number.isNaN(v[S.cap]!) &&
+    !Number.isNaN(v[S.armholeSeam]! + v[S.sleeveTop]!)
+  )
+    notes.push({
+      code: 'no-sleeve',
+      text: 'The sleeve is too wide for this armhole: no cap joins it. A squared drop works with these measures.',
+    });
+  return notes;
+}
+
+/** What is said of the sheet as a whole, besides what fabric and body profile already say. */
+export function notesOn(
+  request: FitRequest,
+  nudging: Nudging,
+  d: Decisions,
+  checks: readonly Check[],
+  pieces: readonly Piece[],
+): Note[] {
+  return [
+    ...(request.body?.notes ?? []),
+    ...request.fabric.notes,
+    ...girthNotes(request, nudging, d),
+    ...shapeNotes(request, nudging, d, checks),
+    ...weightNotes(pieces, request),
+  ];
+}

@@ -1,0 +1,239 @@
+import type { Join, PieceName } from './advice.ts';
+import type { Decisions } from './decisions.ts';
+import { S } from './slots.ts';
+
+export type Point = readonly [number, number];
+
+/** A piece drawn: its outline, and the edges that are joined to others, with their lengths. */
+export interface Drawn {
+  readonly outline: readonly Point[];
+  readonly joins: readonly Join[];
+}
+
+/** Straight pieces that a neck's curve is drawn with, over half an ellipse. */
+const CURVE_STEPS = 24;
+
+const lengthOf = (path: readonly Point[]): number => {
+  let sum = 0;
+  for (let i = 1; i < path.length; i++) {
+    sum += Math.hypot(path[i]![0] - path[i - 1]![0], path[i]![1] - path[i - 1]![1]);
+  }
+  return sum;
+};
+
+const mirrored = (path: readonly Point[], about: number): Point[] =>
+  path.map(([x, y]): Point => [2 * about - x, y]).reverse();
+
+/** Drops points that repeat the one before, and the last where it repeats the first. */
+function clean(path: readonly Point[]): Point[] {
+  const same = (a: Point, b: Point): boolean => Math.hypot(a[0] - b[0], a[1] - b[1]) < 1e-9;
+  const kept = path.filter((point, i) => i === 0 || !same(point, path[i - 1]!));
+  if (kept.length > 1 && same(kept[0]!, kept[kept.length - 1]!)) kept.pop();
+  return kept;
+}
+
+/** Right half of a neck, from its high point down to the middle: a quarter ellipse, or a V's straight side. */
+function rightNeck(middle: number, half: number, top: number, depth: number, straight: boolean): Point[] {
+  if (straight)
+    return [
+      [middle + half, top],
+      [middle, top - depth],
+    ];
+  const quarter = CURVE_STEPS / 2;
+  return Array.from({ length: quarter + 1 }, (_, k): Point => {
+    const angle = (Math.PI / 2) * (k / quarter);
+    return [middle + half * Math.cos(angle), top - depth * Math.sin(angle)];
+  });
+}
+
+/** From the underarm's corner up to the shoulder's tip, on the right. `side` is the corner's x. */
+function rightArmhole(v: Float64Array, d: Decisions, side: number, edge: number): Point[] {
+  const underarm = v[S.pieceBodyToUnderarm]!;
+  const tip = underarm + v[S.pieceArmhole]!;
+  if (d.construction !== 'set-in')
+    return [
+      [side, underarm],
+      [edge, underarm],
+      [edge, tip],
+    ];
+  const rise = Math.min(d.rules['armhole-curve-share'] * v[S.armhole]!, d.rules['armhole-curve-most']);
+  return [
+    [side, underarm],
+    [side - v[S.pieceBindOff]!, underarm],
+    [edge, underarm + rise],
+    [edge, tip],
+  ];
+}
+
+/** Right side of a body piece from the hem's corner to the neck's middle. `middle` is the piece's centre line. */
+function rightBody(
+  v: Float64Array,
+  d: Decisions,
+  middle: number,
+  half: { readonly hem: number; readonly panel: number; readonly edge: number; readonly neck: number },
+  neckDepth: number,
+  neckStraight: boolean,
+): { readonly path: Point[]; readonly side: number; readonly armhole: number; readonly shoulder: number } {
+  const corner: Point = [middle + half.hem, 0];
+  if (d.construction === 'raglan') {
+    const underarm = v[S.pieceBodyToUnderarm]!;
+    const top = v[S.pieceLength]!;
+    const armhole: Point[] = [
+      [middle + half.panel, underarm],
+      [middle + half.panel - v[S.pieceBindOff]!, underarm],
+      [middle + half.neck, top],
+    ];
+    const neck: Point[] = neckDepth > 0 ? rightNeck(middle, half.neck, top, neckDepth, neckStraight) : [[middle, top]];
+    return {
+      path: [corner, ...armhole, ...neck],
+      side: lengthOf([corner, armhole[0]!]),
+      armhole: lengthOf(armhole),
+      shoulder: 0,
+    };
+  }
+  const armhole = rightArmhole(v, d, middle + half.panel, middle + half.edge);
+  const high: Point = [middle + half.neck, v[S.shoulderToHem]!];
+  const neck = rightNeck(middle, half.neck, v[S.shoulderToHem]!, neckDepth, neckStraight);
+  return {
+    path: [corner, ...armhole, high, ...neck],
+    side: lengthOf([corner, armhole[0]!]),
+    armhole: lengthOf(armhole),
+    shoulder: lengthOf([armhole[armhole.length - 1]!, high]),
+  };
+}
+
+function bodyJoins(
+  edges: { side: number; armhole: number; shoulder: number },
+  withs: { readonly left: PieceName; readonly right: PieceName },
+  d: Decisions,
+  sides: readonly ('left' | 'right')[],
+): Join[] {
+  return sides.flatMap((side) => [
+    { edge: `${side} side`, with: withs[side], length: edges.side },
+    ...(edges.shoulder > 0 ? [{ edge: `${side} shoulder`, with: withs[side], length: edges.shoulder }] : []),
+    ...(d.silhouette === 'vest' ? [] : [{ edge: `${side} armhole`, with: 'sleeve' as const, length: edges.armhole }]),
+  ]);
+}
+
+function wholeBody(v: Float64Array, d: Decisions, piece: 'back' | 'front'): Drawn {
+  const back = piece === 'back';
+  const hem = v[back ? S.backHem : S.frontWholeHem]!;
+  const middle = hem / 2;
+  const raglan = d.construction === 'raglan';
+  const depth = raglan ? (back ? 0 : v[S.raglanFrontNeck]!) : v[back ? S.pieceBackNeck : S.pieceFrontNeck]!;
+  const half = {
+    hem: middle,
+    panel: v[back ? S.backPanel : S.frontWholePanel]! / 2,
+    edge: v[S.pieceWidth]! / 2,
+    neck: v[raglan ? S.raglanNeck : S.pieceNeckWidth]! / 2,
+  };
+  const right = rightBody(v, d, middle, half, depth, !back && d.neckline === 'v');
+  const outline = clean([...right.path, ...mirrored(right.path, middle)]);
+  const opened = d.silhouette === 'cardigan';
+  const withs = back
+    ? {
+        left: opened ? ('left-front' as const) : ('front' as const),
+        right: opened ? ('right-front' as const) : ('front' as const),
+      }
+    : { left: 'back' as const, right: 'back' as const };
+  return { outline, joins: bodyJoins(right, withs, d, ['left', 'right']) };
+}
+
+/** A left front lies with its front edge on the left, its side on the right; a right front is its mirror image. */
+function halfFront(v: Float64Array, d: Decisions, piece: 'left-front' | 'right-front'): Drawn {
+  const raglan = d.construction === 'raglan';
+  const toEdge = v[S.frontPanel]! - v[S.frontWholePanel]! / 2;
+  const half = {
+    hem: v[S.frontHem]!,
+    panel: v[S.frontPanel]!,
+    edge: v[S.pieceWidth]! / 2 + toEdge,
+    neck: raglan ? v[S.raglanNeck]! / 2 + toEdge : v[S.frontHalfNeck]!,
+  };
+  const depth = v[raglan ? S.raglanFrontNeck : S.pieceFrontNeck]!;
+  const right = rightBody(v, d, 0, half, depth, d.neckline === 'v');
+  const left = piece === 'left-front';
+  const path = clean([[0, 0], ...right.path]);
+  const outline = left ? path : clean(mirrored(path, half.hem / 2));
+  const side = left ? 'left' : 'right';
+  const joins = bodyJoins(right, { left: 'back', right: 'back' }, d, [side]);
+  return { outline, joins: [...joins, { edge: 'front edge', with: 'front-band', length: v[S.frontEdge]! }] };
+}
+
+function sleeve(v: Float64Array, d: Decisions): Drawn {
+  const middle = v[S.cuff]! / 2;
+  const half = v[S.sleeveTop]! / 2;
+  const top = v[S.sleeve]!;
+  const underarm = v[S.underarmSeam]!;
+  const corner: Point = [v[S.cuff]!, 0];
+  const cap = d.construction === 'set-in' || d.construction === 'raglan';
+  const above: Point[] = cap
+    ? [
+        [middle + half, underarm],
+        [middle + half - v[S.bindOff]!, underarm],
+        [middle + v[S.capTop]! / 2, top],
+        [middle, top],
+      ]
+    : [
+        [middle + half, underarm],
+        [middle + half, top],
+        [middle, top],
+      ];
+  const joined = d.construction === 'raglan' ? above.slice(0, 3) : above;
+  const outline = clean([corner, ...above, ...mirrored(above, middle), [0, 0]]);
+  const edge = lengthOf(joined);
+  const fronts: PieceName = d.silhouette === 'cardigan' ? 'left-front' : 'front';
+  return {
+    outline: [...outline.slice(-1), ...outline.slice(0, -1)],
+    joins: [
+      { edge: 'back armhole edge', with: 'back', length: edge },
+      { edge: 'front armhole edge', with: fronts, length: edge },
+      { edge: 'underarm', with: 'sleeve', length: lengthOf([corner, above[0]!]) },
+    ],
+  };
+}
+
+function strip(width: number, height: number, joins: readonly Join[]): Drawn {
+  return {
+    outline: [
+      [0, 0],
+      [width, 0],
+      [width, height],
+      [0, height],
+    ],
+    joins,
+  };
+}
+
+/** Whether a body or sleeve piece can be drawn at all: its shoulders, yoke and seams are there. */
+function drawable(v: Float64Array, d: Decisions, piece: PieceName): boolean {
+  if (piece === 'sleeve') return v[S.underarmSeam]! > 0 && v[S.cuff]! > 0;
+  if (piece === 'neck-band' || piece === 'front-band') return true;
+  if (d.construction === 'raglan') return v[S.pieceBodyToUnderarm]! > 0 && v[S.raglanRun]! > 0;
+  return v[S.pieceBodyToUnderarm]! > 0 && v[S.pieceShoulderWidth]! > 0;
+}
+
+/** Draws a piece from the worked-out numbers; null where a number it needs is not known or makes no shape. */
+export function drawPiece(piece: PieceName, v: Float64Array, d: Decisions): Drawn | null {
+  if (!drawable(v, d, piece)) return null;
+  const drawn = drawAny(piece, v, d);
+  return drawn.outline.every(([x, y]) => Number.isFinite(x) && Number.isFinite(y)) ? drawn : null;
+}
+
+function drawAny(piece: PieceName, v: Float64Array, d: Decisions): Drawn {
+  switch (piece) {
+    case 'back':
+    case 'front':
+      return wholeBody(v, d, piece);
+    case 'left-front':
+    case 'right-front':
+      return halfFront(v, d, piece);
+    case 'sleeve':
+      return sleeve(v, d);
+    case 'front-band':
+      return strip(v[S.frontEdge]!, v[S.frontBand]!, [
+        { edge: 'front edge', with: 'left-front', length: v[S.frontEdge]! },
+      ]);
+    case 'neck-band':
+      return strip(v[S.neckEdge]!, v[S.band]!, []);
+  }
+}

@@ -1,0 +1,38 @@
+import type { Nudging } from './nudging.ts';
+import { crossing } from './root.ts';
+
+/** How far a number may go down and up, mm: `down` ≤ 0 ≤ `up`. */
+export interface Leeway {
+  readonly down: number;
+  readonly up: number;
+}
+
+/** A check that must go on holding while a number is rounded: places of its need and have. */
+export interface Holding {
+  readonly need: number;
+  readonly have: number;
+}
+
+/** The smallest margin of the checks in a worked-out row; what cannot be worked out does not hold. */
+function smallestMargin(v: Float64Array, holding: readonly Holding[]): number {
+  let smallest = Infinity;
+  for (const { need, have } of holding) {
+    const margin = v[have]! - v[need]!;
+    if (!(margin >= smallest)) smallest = margin;
+    if (Number.isNaN(margin)) return -1;
+  }
+  return smallest;
+}
+
+/**
+ * Draws each end of a leeway in until every check that holds at the value still holds there (model section 7).
+ * Checks are taken to fail on one side only as the number moves away.
+ */
+export function drawnIn(slot: number, wanted: Leeway, nudging: Nudging, holding: readonly Holding[]): Leeway {
+  const spare = (by: number): number => smallestMargin(nudging.nudged(slot, by), holding);
+  const end = (by: number): number => {
+    if (by === 0 || spare(by) >= -1e-9) return by;
+    return by * crossing(1, 0, (share) => spare(share * by));
+  };
+  return { down: end(wanted.down), up: end(wanted.up) };
+}

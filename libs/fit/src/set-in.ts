@@ -1,0 +1,40 @@
+import type { Rules } from './rules.ts';
+import { crossing } from './root.ts';
+
+/** Underarm bind-off of body and sleeve, mm: a share of the inset, at most a share of half the sleeve's top. A vest has no sleeve (`top` null). */
+export function setInBindOff(inset: number, top: number | null, rules: Rules): number {
+  const fromInset = inset * rules['bind-off-inset-share'];
+  return top === null ? fromInset : Math.min(fromInset, (rules['bind-off-sleeve-share'] * top) / 2);
+}
+
+/** Edge of half an armhole, underarm to shoulder, mm: the bind-off, a slope, the straight rest. */
+export function armholeSeam(armhole: number, inset: number, bindOff: number, rules: Rules): number {
+  const rise = Math.min(rules['armhole-curve-share'] * armhole, rules['armhole-curve-most']);
+  return bindOff + Math.hypot(inset - bindOff, rise) + (armhole - rise);
+}
+
+/** The armhole depth whose half edge is `seam` long, mm; NaN where none is. */
+export function armholeForSeam(seam: number, inset: number, bindOff: number, rules: Rules): number {
+  const spare = (armhole: number): number => armholeSeam(armhole, inset, bindOff, rules) - seam;
+  if (!(spare(1) < 0)) return NaN;
+  return crossing(1, seam + rules['armhole-curve-most'], spare);
+}
+
+/** Half of a cap's top edge, mm. */
+export function capTop(top: number, rules: Rules): number {
+  return (rules['cap-top-share'] * top) / 2;
+}
+
+/** Edge of half a cap, mm: the bind-off, a slope, half the top edge. */
+export function capSeam(cap: number, top: number, bindOff: number, rules: Rules): number {
+  const half = capTop(top, rules);
+  return bindOff + Math.hypot(top / 2 - bindOff - half, cap) + half;
+}
+
+/** The cap height whose half edge is `seam` long, mm; NaN where the sleeve is too wide for the armhole. */
+export function capForSeam(seam: number, top: number, bindOff: number, rules: Rules): number {
+  const half = capTop(top, rules);
+  const slope = seam - bindOff - half;
+  const across = top / 2 - bindOff - half;
+  return slope > 0 ? Math.sqrt(slope * slope - across * across) : NaN;
+}
