@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CRAFTS, FIBRES, STITCHES, type FabricInput } from './fabric.ts';
+import { fabricProblems } from './fabric-problems.ts';
 import { resolveFabric } from './resolve-fabric.ts';
 
 const NOTHING: FabricInput = {
@@ -178,6 +179,17 @@ describe('refusals', () => {
       'category',
     ]);
   });
+});
+
+it('fabricProblems lists every wrong field at once', () => {
+  const wrong: FabricInput = { ...NOTHING, thicknessMm: -1, weightCategory: 9, growth: { across: -1, along: 7 } };
+  expect(fabricProblems(wrong).map(({ pointer }) => pointer)).toEqual([
+    '/thicknessMm',
+    '/growth/across',
+    '/growth/along',
+    '/weightCategory',
+  ]);
+  expect(fabricProblems({ ...NOTHING, thicknessMm: 3 })).toEqual([]);
 });
 
 it('changes nothing in its input', () => {

@@ -1,6 +1,6 @@
 import type { Note } from '#measure';
-import { checkFabric } from './check-fabric.ts';
 import type { Craft, Fabric, FabricInput, Stitch } from './fabric.ts';
+import { fabricProblems } from './fabric-problems.ts';
 import { usableOf } from './stretch.ts';
 import { thicknessOf } from './thickness.ts';
 
@@ -23,10 +23,11 @@ const NO_RIB: Note = {
  * What a maker knows of her yarn and swatch, ready for the arithmetic of fit: the thickness with its uncertainty and where
  * it is from (measured, yarn, category, in order of trust), growth, stretch, and notes on what would make it surer.
  *
- * @throws DomainError `thickness-unknown`, or those of `checkFabric`; each points to the field
+ * @throws DomainError `thickness-unknown`, or the first of `fabricProblems`; each points to its field
  */
 export function resolveFabric(input: FabricInput): Fabric {
-  checkFabric(input);
+  const [problem] = fabricProblems(input);
+  if (problem !== undefined) throw problem;
   const { craft, growth, stretch, ribStretch, massPerAreaGsm } = input;
   const { notes, ...thickness } = thicknessOf(input, input.stitch ?? USUAL_STITCH[craft]);
   return {
