@@ -14,6 +14,9 @@ export interface Layer {
 
 export const WEARS = ['close', 'right', 'roomy'] as const;
 export type Wears = (typeof WEARS)[number];
+/** Where a maker can say how a garment wears. */
+export const REGIONS = ['chest', 'hip', 'upper-arm', 'length', 'sleeve'] as const;
+export type Region = (typeof REGIONS)[number];
 
 /** A flat measurement in mm. `from` belongs to `sleeve-length` alone: measured from the shoulder seam or from the centre back. */
 export interface GarmentMeasure {
@@ -35,7 +38,7 @@ export interface Garment {
   /** True when it is worn stretched: the new one must then stretch as much. */
   readonly wornStretched: boolean;
   /** How it wears, region by region, where she said so. */
-  readonly wears: Readonly<Partial<Record<'chest' | 'hip' | 'upper-arm' | 'length' | 'sleeve', Wears>>>;
+  readonly wears: Readonly<Partial<Record<Region, Wears>>>;
 }
 
 /** A garment measurement with its standard uncertainty filled in. */

@@ -1,7 +1,13 @@
+export { defaultGarmentU } from './default-garment-u.ts';
+export { EASE_CHANGE_BY_WEARS } from './ease-change.ts';
+export { easeInTableTerms, roomOf } from './ease.ts';
 export { GARMENT_DIMENSIONS, type GarmentDimension } from './garment-dimension.ts';
+export { garmentProblems } from './garment-problems.ts';
+export { GARMENT_SLIPS, garmentQuestions, type GarmentQuestion, type GarmentSlip } from './garment-questions.ts';
 export {
   CONSTRUCTIONS,
   LAYER_SLEEVES,
+  REGIONS,
   WEARS,
   type Construction,
   type Garment,
@@ -9,5 +15,7 @@ export {
   type GarmentProfile,
   type GarmentValue,
   type Layer,
+  type Region,
   type Wears,
 } from './garment.ts';
+export { resolveGarment } from './resolve-garment.ts';
