@@ -49,9 +49,9 @@ const back: Piece = {
   ],
 };
 
-/** As worn on the right: its centre edge is on the left of the outline. */
 const frontTop = frontWidth - bindOff - run;
-const rightOutline = [
+/** Its front edge on the left, its side on the right, as it lies when seen from outside. */
+const leftOutline = [
   [0, 0],
   [frontWidth, 0],
   [frontWidth, underarm],
@@ -63,19 +63,21 @@ const rightOutline = [
 const front = (piece: 'left-front' | 'right-front'): Piece => ({
   piece,
   make: 1,
-  mirrored: piece === 'left-front' ? 1 : 0,
+  mirrored: 0,
   workedFrom: 'hem',
   outline:
-    piece === 'right-front' ? rightOutline : rightOutline.map(([x, y]) => [frontWidth - x, y] as const).toReversed(),
-  joins:
-    piece === 'right-front'
-      ? [join('right side', 'back', underarm), join('right raglan', 'sleeve', edge)]
-      : [join('left side', 'back', underarm), join('left raglan', 'sleeve', edge)],
+    piece === 'left-front' ? leftOutline : leftOutline.map(([x, y]) => [frontWidth - x, y] as const).toReversed(),
+  joins: [
+    join(piece === 'left-front' ? 'left side' : 'right side', 'back', underarm),
+    join(piece === 'left-front' ? 'left raglan' : 'right raglan', 'sleeve', edge),
+    join('front edge', 'front-band', underarm + rise - 40),
+  ],
   dimensions: [
     across('width', frontWidth),
     along('body-to-underarm', underarm),
     along('raglan-depth', rise),
     across('raglan-bind-off', bindOff),
+    across('neck-width', frontTop),
     along('front-neck-depth', 40),
     along('front-edge', underarm + rise - 40),
     along('rib-depth', 42, { fabric: 'rib' }),
@@ -88,20 +90,18 @@ const sleeve: Piece = {
   mirrored: 1,
   workedFrom: 'cuff',
   outline: [
-    [(sleeveTop - cuff) / 2, 0],
-    [(sleeveTop + cuff) / 2, 0],
-    [sleeveTop, sleeveUnderarm],
-    [sleeveTop - bindOff, sleeveUnderarm],
-    [sleeveTop / 2 + sleeveHalfNeck, sleeveUnderarm + 150.2],
-    [sleeveTop / 2 - sleeveHalfNeck, sleeveUnderarm + 150.2],
-    [bindOff, sleeveUnderarm],
-    [0, sleeveUnderarm],
+    [0, 0],
+    [cuff, 0],
+    ...[
+      [sleeveTop / 2, 0] as const,
+      [sleeveTop / 2 - bindOff, 0] as const,
+      [sleeveHalfNeck, 150.2] as const,
+      [-sleeveHalfNeck, 150.2] as const,
+      [bindOff - sleeveTop / 2, 0] as const,
+      [-sleeveTop / 2, 0] as const,
+    ].map(([x, y]) => [cuff / 2 + x, sleeveUnderarm + y] as const),
   ],
-  joins: [
-    join('left raglan', 'back', edge),
-    join('right raglan', 'left-front', edge),
-    join('right raglan', 'right-front', edge),
-  ],
+  joins: [join('back armhole edge', 'back', edge), join('front armhole edge', 'left-front', edge)],
   dimensions: [
     across('cuff-width', cuff, { fabric: 'rib' }),
     across('sleeve-top-width', sleeveTop),
@@ -130,7 +130,7 @@ const frontBand: Piece = {
     [underarm + rise - 40, q],
     [0, q],
   ],
-  joins: [],
+  joins: [join('front edge', 'left-front', underarm + rise - 40)],
   dimensions: [
     across('front-edge', underarm + rise - 40, { fabric: 'rib' }),
     along('band-depth', q, { fabric: 'rib' }),

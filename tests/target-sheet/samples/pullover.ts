@@ -39,7 +39,7 @@ function body(piece: 'back' | 'front', neckDepth: number, neckEdge: number): Pie
     dimensions: [
       across('width', p, { low: 504.4, high: 523.4, u: 7.5, follows: { 'sleeve-length': -0.5 } }),
       along('shoulder-to-hem', height),
-      along('centre-back-length', height - neckDepth),
+      ...(piece === 'back' ? [along('centre-back-length', height - neckDepth)] : []),
       along('body-to-underarm', underarm),
       along('armhole-depth', A),
       across('shoulder-width', shoulder),
@@ -57,13 +57,13 @@ const sleevePiece: Piece = {
   mirrored: 0,
   workedFrom: 'cuff',
   outline: [
-    [(sleeveTop - cuff) / 2, 0],
-    [(sleeveTop + cuff) / 2, 0],
-    [sleeveTop, sleeve],
-    [A, sleeve],
-    [0, sleeve],
+    [0, 0],
+    [cuff, 0],
+    [cuff / 2 + A, sleeve],
+    [cuff / 2, sleeve],
+    [cuff / 2 - A, sleeve],
   ],
-  joins: [join('left top', 'back', A), join('right top', 'front', A)],
+  joins: [join('back armhole edge', 'back', A), join('front armhole edge', 'front', A)],
   dimensions: [
     across('cuff-width', cuff, { fabric: 'rib' }),
     across('sleeve-top-width', sleeveTop),

@@ -10,7 +10,7 @@ export const pointSchema: JsonSchema = {
 };
 
 export const joinSchema = objectOf('An edge that is joined to another piece.', {
-  edge: text('Which edge of this piece, left and right as the outline is drawn.'),
+  edge: text('Which edge of this piece; left and right are the wearer’s.'),
   with: oneOf('The piece it is joined to.', PIECES),
   length: number('Of the joined edge, in the sheet’s unit; the same on both pieces.', { minimum: 0 }),
 });
@@ -27,7 +27,7 @@ export const pieceSchema = objectOf(
     outline: {
       type: 'array',
       description:
-        'The shape as worn, without seam allowance: corners in order, counter-clockwise, y up, x = 0 at its leftmost point, y = 0 at the lower edge; the last joins the first. It does not cross itself. Absent where a value it needs has no advice.',
+        'The shape as worn, without seam allowance: corners in order, counter-clockwise, y up, [0, 0] at the left end of the lower edge (x may go below 0 above it); the last joins the first. It does not cross itself. Absent where a value it needs has no advice.',
       items: { $ref: '#/$defs/point' },
       minItems: 3,
     },

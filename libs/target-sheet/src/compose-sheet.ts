@@ -1,0 +1,70 @@
+import { resolveBody, type BodyProfile, type Estimator } from '#body';
+import { resolveFabric, type Fabric } from '#fabric';
+import { RULES_VERSION, advise, rulesWith } from '#fit';
+import { resolveGarment } from '#garment';
+import { DomainError } from '#measure';
+import { inUnit } from './in-unit.ts';
+import { MAX_TITLE } from './schema/target-sheet-schema.ts';
+import type { SheetInput } from './sheet-input.ts';
+import { sheetNotes } from './sheet-notes.ts';
+import { FORMAT, VERSION, type TargetSheet } from './target-sheet.ts';
+
+/**
+ * Makes a target sheet: what the maker knows in, the finished measurements out, in the unit she asked for. `createdAt`
+ * is RFC 3339 in UTC. `estimator` fills in what was not measured of an adult, where the body allows it.
+ *
+ * @throws DomainError of the body, garment, fabric, rules and design given, with a JSON Pointer into the input;
+ * `title-too-long` above 200 characters.
+ */
+export function composeSheet(
+  input: SheetInput,
+  meta: { readonly id: string; readonly createdAt: string },
+  { estimator }: { readonly estimator?: Estimator | undefined } = {},
+): TargetSheet {
+  const { title, design, made, unit } = input;
+  if ([...title].length > MAX_TITLE)
+    throw new DomainError('title-too-long', `A title has at most ${MAX_TITLE} characters.`, '/title');
+  const fabric = at('/fabric', () => resolveFabric(input.fabric));
+  const body = at('/body', () => bodyOf(input.body, estimator));
+  const garment = at('/garment', () => input.garment && resolveGarment(input.garment));
+  const rules = at('/rules', () => rulesWith(input.rules));
+  const advice = advise({ body, garment, fabric, design, made, rules });
+  const sheet: TargetSheet = {
+    format: FORMAT,
+    version: VERSION,
+    id: meta.id,
+    createdAt: meta.createdAt,
+    title,
+    unit: 'mm',
+    rulesVersion: RULES_VERSION,
+    design: advice.design,
+    fabric: fabricOf(fabric),
+    assembled: advice.assembled,
+    pieces: advice.pieces,
+    checks: advice.checks,
+    collisions: advice.collisions,
+    cautions: advice.cautions,
+    notes: sheetNotes(advice, body),
+  };
+  return inUnit(sheet, unit);
+}
+
+const bodyOf = (body: SheetInput['body'], estimator: Estimator | undefined): BodyProfile | null =>
+  body && resolveBody(body, { estimate: body.estimate, ...(estimator && { estimator }) });
+
+const fabricOf = ({ thicknessMm, thicknessU, from, stretch, growth }: Fabric): TargetSheet['fabric'] => ({
+  thickness: thicknessMm,
+  u: thicknessU,
+  from,
+  stretch,
+  growth,
+});
+
+/** What it answers; a DomainError's pointer is seen from the whole input. */
+function at<T>(place: string, answer: () => T): T {
+  try {
+    return answer();
+  } catch (error) {
+    throw error instanceof DomainError ? error.under(place) : error;
+  }
+}

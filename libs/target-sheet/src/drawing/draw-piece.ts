@@ -1,0 +1,176 @@
+import type { DimensionName, Piece, PieceName } from '#fit';
+import { TEXT_SIZE, fittingLabel, lengthLabel, textWidth } from './label.ts';
+import { boxOf, extentAt, roomToTheRight, turned, type Point } from './plane.ts';
+import { shapeOf, type Shape, type Span } from './span.ts';
+import { isSaid, spansOf } from './spans-of.ts';
+
+/** A dimension line and its words, in drawing units, y down. */
+export interface Measure {
+  readonly name: DimensionName;
+  readonly from: Point;
+  readonly to: Point;
+  readonly label: string;
+  /** Where the words' middle (`beside`: their start) stands; `upright` ones read upwards. */
+  readonly labelAt: Point;
+  readonly upright: boolean;
+  readonly anchor: 'middle' | 'start';
+}
+
+export type Line = readonly [Point, Point];
+
+/** What something takes up on a drawing, y down. */
+export interface Frame {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** One piece as drawn; all in drawing units, y down, its lower left corner at the origin. */
+export interface DrawnPiece {
+  readonly piece: PieceName;
+  readonly outline: readonly Point[];
+  /** Upper edge of the rib, and the strokes that show it. */
+  readonly rib: readonly Line[];
+  readonly measures: readonly Measure[];
+  /** What the drawing takes up with its lines and words. */
+  readonly frame: Frame;
+  /** Dimensions that are to be said and have no line. */
+  readonly unplaced: readonly DimensionName[];
+}
+
+/** Room for a dimension line and its words beside a piece. */
+export const TRACK = 20;
+/** From a line to the middle of its words. */
+const AWAY = 9;
+const RIB_STROKE = 5;
+
+export const isBand = ({ workedFrom }: Piece): boolean => workedFrom === 'edge';
+
+/** Draws a piece in mm to a scale; a band stands upright. */
+export function drawPiece(piece: Piece, scale: number, unit: 'cm' | 'in'): DrawnPiece {
+  const given = piece.outline ?? [];
+  if (given.length === 0) {
+    const frame = { left: 0, right: 0, top: 0, bottom: 0 };
+    return {
+      piece: piece.piece,
+      outline: [],
+      rib: [],
+      measures: [],
+      frame,
+      unplaced: piece.dimensions.map(({ name }) => name),
+    };
+  }
+  const shape = shapeOf(piece, isBand(piece) ? turned(given) : given);
+  const size: Size = { scale, unit, width: shape.box.right * scale, height: shape.box.top * scale };
+  const measures = placed(spansOf(piece.piece, shape), shape.outline, size);
+  const drawn = new Set(measures.map(({ name }) => name));
+  return {
+    piece: piece.piece,
+    outline: shape.outline.map(([x, y]) => [x * scale, -y * scale]),
+    rib: ribLines(shape, scale),
+    measures,
+    frame: around(size, measures),
+    unplaced: piece.dimensions.map(({ name }) => name).filter((name) => !drawn.has(name) && !isSaid(shape, name)),
+  };
+}
+
+interface Size {
+  readonly scale: number;
+  readonly unit: 'cm' | 'in';
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Gives each span the nearest track on its side that is free there; a span too short for its number gets no line. */
+function placed(all: readonly Span[], outline: readonly Point[], size: Size): Measure[] {
+  const taken: { side: Span['side']; track: number; from: number; to: number }[] = [];
+  return all.flatMap((span) => {
+    const [from, to] = [span.from * size.scale, span.to * size.scale];
+    const room =
+      span.side === 'beside'
+        ? roomToTheRight(outline, span.at, (span.from + span.to) / 2) * size.scale - AWAY
+        : to - from - 2;
+    const label = fittingLabel(span.name, lengthLabel(span.to - span.from, size.unit), room);
+    if (label === null || to - from < TEXT_SIZE) return [];
+    let track = 1;
+    const clashes = (other: (typeof taken)[number]): boolean =>
+      other.side === span.side && other.track === track && other.from < to - 0.01 && from < other.to - 0.01;
+    while (taken.some(clashes)) track += 1;
+    taken.push({ side: span.side, track, from, to });
+    return [{ name: span.name, label, ...lineOf(span.side, from, to, span.at * size.scale, track * TRACK, size) }];
+  });
+}
+
+type Placing = Omit<Measure, 'name' | 'label'>;
+
+function lineOf(side: Span['side'], from: number, to: number, at: number, off: number, size: Size): Placing {
+  const middle = (from + to) / 2;
+  const level = (y: number, labelX: number, labelY: number): Placing => ({
+    from: [from, -y],
+    to: [to, -y],
+    labelAt: [labelX, -labelY],
+    upright: false,
+    anchor: 'middle',
+  });
+  const standing = (x: number, labelX: number): Placing => ({
+    from: [x, -from],
+    to: [x, -to],
+    labelAt: [labelX, -middle],
+    upright: true,
+    anchor: 'middle',
+  });
+  switch (side) {
+    case 'below':
+      return level(AWAY - off, middle, -off);
+    case 'above':
+      return level(size.height + off - AWAY, middle, size.height + off);
+    case 'across':
+      return level(at, from + (to - from) / 4, at - AWAY);
+    case 'left':
+      return standing(AWAY - off, -off);
+    case 'right':
+      return standing(size.width + off - AWAY, size.width + off);
+    case 'up':
+      return standing(at, at - AWAY);
+    case 'beside':
+      return { ...standing(at, at + AWAY / 2), upright: false, anchor: 'start' };
+  }
+}
+
+/** The rib as its upper edge and thin strokes. */
+function ribLines({ outline, box, value }: Shape, scale: number): Line[] {
+  const depth = value('rib-depth');
+  const lower = extentAt(outline, box.bottom);
+  const upper = depth === undefined ? null : extentAt(outline, depth);
+  if (depth === undefined || !lower || !upper) return [];
+  const y = -depth * scale;
+  const [left, right] = [lower[0] * scale, lower[1] * scale];
+  const strokes = Array.from({ length: Math.max(0, Math.ceil((right - left) / RIB_STROKE) - 1) }, (_, index): Line => {
+    const x = left + (index + 1) * RIB_STROKE;
+    return [
+      [x, 0],
+      [x, y],
+    ];
+  });
+  return [
+    [
+      [upper[0] * scale, y],
+      [upper[1] * scale, y],
+    ],
+    ...strokes,
+  ];
+}
+
+function around(size: Size, measures: readonly Measure[]): Frame {
+  const reach = measures.flatMap(({ label, labelAt: [x, y], upright, anchor }): Point[] => {
+    const along = textWidth(label);
+    const half: Point = upright ? [TEXT_SIZE / 2, along / 2] : [anchor === 'start' ? along : along / 2, TEXT_SIZE / 2];
+    return [
+      [x - half[0], y - half[1]],
+      [x + half[0], y + half[1]],
+    ];
+  });
+  const { left, right, bottom, top } = boxOf([[0, 0], [size.width, -size.height], ...reach]);
+  return { left, right, top: bottom, bottom: top };
+}

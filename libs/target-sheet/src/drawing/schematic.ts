@@ -1,0 +1,75 @@
+import type { Piece, PieceDimension } from '#fit';
+import { inUnit } from '../in-unit.ts';
+import type { TargetSheet } from '../target-sheet.ts';
+import { TRACK, drawPiece, isBand, type DrawnPiece } from './draw-piece.ts';
+import { flow, type PlacedPiece } from './flow.ts';
+import { lengthLabel } from './label.ts';
+import { boxOf } from './plane.ts';
+
+/** A sheet's pieces drawn to one scale and laid out in rows; in drawing units (CSS pixels at full size), y down. */
+export interface Schematic {
+  /** The sheet's title. */
+  readonly title: string;
+  /** Every piece with its dimensions, in words. */
+  readonly description: string;
+  readonly width: number;
+  readonly height: number;
+  /** Drawing units a millimetre of the garment. */
+  readonly scale: number;
+  /** A line on how to read it, to set at its top. */
+  readonly legend: string;
+  readonly pieces: readonly PlacedPiece[];
+}
+
+/** Narrowest drawing that can be read; a narrower wish is drawn so wide. */
+export const NARROWEST = 280;
+const DEFAULT_WIDTH = 960;
+/** The tallest piece, in drawing units. */
+const TALLEST = 300;
+export const MARGIN = 12;
+const LEGEND = 24;
+
+/** Lays a sheet's pieces out in a drawing so wide (drawing units, at least 280), with their measures. */
+export function schematic(given: TargetSheet, options: { readonly width?: number | undefined } = {}): Schematic {
+  const width = Math.max(options.width ?? DEFAULT_WIDTH, NARROWEST);
+  const sheet = inUnit(given, 'mm');
+  const unit = given.unit === 'in' ? 'in' : 'cm';
+  const scale = scaleFor(sheet.pieces, width);
+  const drawn = sheet.pieces.map((piece) => {
+    const one = drawPiece(piece, scale, unit);
+    return { drawn: one, words: [caption(piece), ...unplaced(piece, one, unit)] };
+  });
+  const { pieces, height } = flow(drawn, { width, margin: MARGIN, top: MARGIN + LEGEND });
+  return {
+    title: sheet.title || 'Target sheet',
+    description: sheet.pieces.map((piece) => described(piece, unit)).join(' '),
+    width,
+    height: height + MARGIN,
+    scale,
+    legend: `${unit === 'cm' ? 'Centimetres' : 'Inches'}, as worn, drawn to scale`,
+    pieces,
+  };
+}
+
+/** The scale at which every piece but the bands fits. */
+function scaleFor(pieces: readonly Piece[], width: number): number {
+  const boxes = pieces.filter((piece) => !isBand(piece)).flatMap(({ outline }) => (outline ? [boxOf(outline)] : []));
+  const widest = Math.max(1, ...boxes.map(({ left, right }) => right - left));
+  const tallest = Math.max(1, ...boxes.map(({ bottom, top }) => top - bottom));
+  return Math.min(TALLEST / tallest, (width - 2 * MARGIN - 4 * TRACK) / widest);
+}
+
+const pieceName = (piece: string): string => (piece.charAt(0).toUpperCase() + piece.slice(1)).replaceAll('-', ' ');
+
+function caption({ piece, make, mirrored }: Piece): string {
+  return `${pieceName(piece)}, make ${make}${mirrored > 0 ? ` (${mirrored} mirrored)` : ''}`;
+}
+
+const inWords = ({ name, value }: PieceDimension, unit: 'cm' | 'in'): string =>
+  `${name.replaceAll('-', ' ')} ${value === null ? 'no advice' : lengthLabel(value, unit)}`;
+
+const unplaced = (piece: Piece, drawn: DrawnPiece, unit: 'cm' | 'in'): string[] =>
+  piece.dimensions.filter(({ name }) => drawn.unplaced.includes(name)).map((dimension) => inWords(dimension, unit));
+
+const described = (piece: Piece, unit: 'cm' | 'in'): string =>
+  `${caption(piece)}: ${piece.dimensions.map((dimension) => `${inWords(dimension, unit)}${dimension.value === null ? '' : ` ${unit}`}`).join(', ')}.`;
