@@ -16,7 +16,11 @@ const onPiece = (name: PieceDimension['name'], value: number, more: Partial<Piec
 });
 
 const width = (): PieceDimension =>
-  onPiece('width', 510.9, { low: 504.4, high: 523.4, follows: { 'sleeve-length': -0.5, 'hem-width': 1 } });
+  onPiece('width', 510.9, {
+    low: 504.4,
+    high: 523.4,
+    follows: { 'chest-width': 1, 'hem-width': 1, 'sleeve-length': -0.5 },
+  });
 
 /** A small sheet for this folder's specs: a drop shoulder in mm, with growth along (2 %) and a neck nobody measured for. */
 export const exampleSheet: TargetSheet = {
@@ -46,7 +50,15 @@ export const exampleSheet: TargetSheet = {
   },
   fabric: { thickness: 6, u: 0.3, from: 'measured', stretch: null, growth: { across: 0, along: 0.02 } },
   assembled: [
-    { name: 'chest-width', value: 513.5, u: 7.5, low: 507, high: 526, follows: { 'sleeve-length': -0.5 }, because: [] },
+    {
+      name: 'chest-width',
+      value: 513.5,
+      u: 7.5,
+      low: 507,
+      high: 526,
+      follows: { width: 1, 'hem-width': 1, 'sleeve-length': -0.5 },
+      because: [],
+    },
     { name: 'sleeve-length', value: 487.5, low: 477.5, high: 497.5, because: [] },
     {
       name: 'neck-width',

@@ -1,4 +1,5 @@
 export { checkTakes } from './check-takes.ts';
+export { escapeToken } from './json-pointer.ts';
 export { mapSheet, payloadText, type MappedSheet, type MappingWarning, type MissingName } from './map-sheet.ts';
 export {
   namesOf,

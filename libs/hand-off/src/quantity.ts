@@ -8,8 +8,9 @@ export interface TakenDimension extends PlacedDimension {
 
 /** One length however often a sheet states it: a back's and a front's width, a depth on its piece and assembled. */
 export interface Quantity {
-  readonly name: string;
   readonly members: readonly TakenDimension[];
+  /** Any of them, to speak for all. */
+  readonly dimension: SheetDimension;
   /** The length that is rounded, its limits, and how much of it a millimetre of the value as worn is. */
   readonly start: number;
   readonly limits: Limits;
@@ -52,5 +53,5 @@ function quantityOf(first: TakenDimension, members: readonly TakenDimension[]): 
   const low = Math.max(...members.map(({ dimension }) => dimension.low ?? -Infinity));
   const high = Math.min(...members.map(({ dimension }) => dimension.high ?? Infinity));
   const limits = { low: start + (low - value) * slope, high: start + (high - value) * slope };
-  return { name: first.dimension.name, members, start, limits, slope };
+  return { members, dimension: first.dimension, start, limits, slope };
 }

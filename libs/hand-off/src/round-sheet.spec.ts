@@ -44,11 +44,13 @@ describe('roundSheet', () => {
     expect(rounded(7, names).limits('sleeve/sleeve-length')[0]).toBeCloseTo(477.45, 9);
   });
 
-  it('pieces speak for a follower where assembled widths are taken too', () => {
-    // Chest 513.5 → 511 (73 × 7): −2.5, which would move the sleeve by +1.25; the back's +0.1 moves it by −0.05.
+  it('a width decides once, on the piece where the planner takes both', () => {
+    // Back 510.9 → 511: +0.1. Chest 513.5 goes along to 513.6, then → 511 (73 × 7), which moves nothing more.
     const both = rounded(7, ['assembled/chest-width', 'back/width', 'sleeve/sleeve-length']);
     expect(both.value('assembled/chest-width')).toBe(511);
+    expect(both.limits('assembled/chest-width')[0]).toBeCloseTo(507.1, 9);
     expect(both.limits('sleeve/sleeve-length')[0]).toBeCloseTo(477.45, 9);
+    // Alone, the chest's −2.5 moves the sleeve by +1.25.
     const assembled = rounded(7, ['assembled/chest-width', 'sleeve/sleeve-length']);
     expect(assembled.limits('sleeve/sleeve-length')[0]).toBeCloseTo(478.75, 9);
   });

@@ -1,5 +1,6 @@
 import { roundTo } from '#measure';
 import type { TargetSheet } from '#target-sheet';
+import { ratesOf, type Rate } from './following.ts';
 import { asMadeSlope, groupEqual, type Quantity, type TakenDimension } from './quantity.ts';
 import { roundToStep, tidy } from './round-to-step.ts';
 import { isOnPiece, withDimensions, type PlacedDimension, type SheetDimension } from './sheet-dimension.ts';
@@ -24,19 +25,16 @@ export interface RoundedSheet {
  * Rounds the dimensions that a planner takes to whole multiples of `step` (> 0, in the sheet's unit), each within its
  * low…high where a multiple lies there.
  *
- * What a rounded dimension lists in `follows` moves with it first and is then rounded in its turn, its low…high moving
- * along: a drop shoulder that came out 4 mm wider has its sleeve's length rounded from 2 mm less. Only the rounding of
- * a dimension moves its followers, for `follows` lists all that moves. Pieces speak for followers where the planner
- * takes both pieces and assembled widths, and of pieces that share a name (back and front) the first, so that nothing
- * moves twice. Equal lengths of one name are one length and stay equal.
+ * What follows a rounded dimension moves with it first and is then rounded in its turn, its low…high moving along: a
+ * drop shoulder that came out 4 mm wider has its sleeve's length rounded from 2 mm less. Dimensions that follow each
+ * other (the width of back, front and chest) are one decision, and one of them makes it: a piece's before the assembled
+ * garment's. Only what is rounded there moves others, so that nothing moves twice. Equal lengths of one name stay equal.
  */
 export function roundSheet(sheet: TargetSheet, step: number, taken: readonly TakenDimension[]): RoundedSheet {
-  const quantities = groupEqual(taken);
-  const moves = new Map<Quantity, Move>();
-  for (const quantity of quantities) move(quantity, quantities, step, moves, new Set());
+  const moves = moveAll(groupEqual(piecesFirst(taken)), ratesOf(sheet), step);
   const made = new Map<SheetDimension, { by: TakenDimension['by']; move: Move }>();
-  for (const [{ members }, done] of moves) {
-    for (const { dimension, by } of members) made.set(dimension, { by, move: done });
+  for (const [{ members }, move] of moves) {
+    for (const { dimension, by } of members) made.set(dimension, { by, move });
   }
   return {
     sheet: withDimensions(sheet, (dimension) => {
@@ -47,45 +45,44 @@ export function roundSheet(sheet: TargetSheet, step: number, taken: readonly Tak
   };
 }
 
-/** Rounds one quantity after those it follows; a circle of followers is cut where it closes. */
-function move(
-  quantity: Quantity,
-  all: readonly Quantity[],
-  step: number,
-  moves: Map<Quantity, Move>,
-  underWay: ReadonlySet<Quantity>,
-): Move {
-  const done = moves.get(quantity);
-  if (done) return done;
-  const circle = new Set([...underWay, quantity]);
-  const shift = leadersOf(quantity, all)
-    .filter(({ leader }) => !circle.has(leader))
-    .reduce((sum, { leader, share }) => sum + share * move(leader, all, step, moves, circle).rounded, 0);
-  const start = quantity.start + shift * quantity.slope;
-  const limits = {
-    low: quantity.limits.low + shift * quantity.slope,
-    high: quantity.limits.high + shift * quantity.slope,
+const piecesFirst = (taken: readonly TakenDimension[]): TakenDimension[] => [
+  ...taken.filter(({ place }) => place !== 'assembled'),
+  ...taken.filter(({ place }) => place === 'assembled'),
+];
+
+function moveAll(quantities: readonly Quantity[], rate: Rate, step: number): Map<Quantity, Move> {
+  const leads = (from: Quantity, to: Quantity): number => rate(from.dimension, to.dimension);
+  const deciding = decisions(quantities, leads);
+  const moves = new Map<Quantity, Move>();
+  const move = (quantity: Quantity, underWay: ReadonlySet<Quantity>): Move => {
+    const done = moves.get(quantity);
+    if (done) return done;
+    const circle = new Set([...underWay, quantity]);
+    const shift = deciding
+      .filter((leader) => !circle.has(leader) && leads(leader, quantity) !== 0)
+      .reduce((sum, leader) => sum + leads(leader, quantity) * move(leader, circle).rounded, 0);
+    const made = round(quantity, shift, step);
+    moves.set(quantity, made);
+    return made;
   };
-  const stepped = roundToStep(start, step, limits);
-  const made = { shift, rounded: (stepped.value - start) / quantity.slope, within: stepped.within };
-  moves.set(quantity, made);
-  return made;
+  for (const quantity of quantities) move(quantity, new Set());
+  return moves;
 }
 
-/** The quantities whose rounding moves this one, and by how much a millimetre: one a name, pieces before assembled. */
-function leadersOf(quantity: Quantity, all: readonly Quantity[]): { leader: Quantity; share: number }[] {
-  const candidates = all.flatMap((leader) =>
-    leader.members.flatMap(({ place, dimension }) => {
-      const share = dimension.follows?.[quantity.name];
-      return share === undefined || leader === quantity ? [] : [{ leader, share, onPiece: place !== 'assembled' }];
-    }),
-  );
-  const onPieces = candidates.filter(({ onPiece }) => onPiece);
-  const ofName = new Map<string, { leader: Quantity; share: number }>();
-  for (const each of onPieces.length > 0 ? onPieces : candidates) {
-    if (!ofName.has(each.leader.name)) ofName.set(each.leader.name, each);
+/** Of the quantities that follow each other, the first. */
+function decisions(quantities: readonly Quantity[], leads: (from: Quantity, to: Quantity) => number): Quantity[] {
+  const deciding: Quantity[] = [];
+  for (const quantity of quantities) {
+    const decided = deciding.some((other) => leads(other, quantity) !== 0 && leads(quantity, other) !== 0);
+    if (!decided) deciding.push(quantity);
   }
-  return [...ofName.values()];
+  return deciding;
+}
+
+function round({ start, slope, limits }: Quantity, shift: number, step: number): Move {
+  const along = shift * slope;
+  const stepped = roundToStep(start + along, step, { low: limits.low + along, high: limits.high + along });
+  return { shift, rounded: (stepped.value - start - along) / slope, within: stepped.within };
 }
 
 /** A dimension after its move: the length the planner works from is the multiple itself, the other goes along. */
