@@ -5,6 +5,8 @@ import { HealthController } from './health/health.controller.ts';
 import { InputPipe } from './http/input.pipe.ts';
 import { ProblemFilter } from './http/problem.filter.ts';
 import { RecordsModule } from './records/records.module.ts';
+import { ReferenceModule } from './reference/reference.module.ts';
+import { TargetSheetsModule } from './target-sheets/target-sheets.module.ts';
 import { StorageModule } from './storage/storage.module.ts';
 
 /** The whole API over an opened database. */
@@ -13,7 +15,7 @@ export class AppModule {
   static over(dataSource: DataSource): DynamicModule {
     return {
       module: AppModule,
-      imports: [StorageModule.over(dataSource), RecordsModule],
+      imports: [StorageModule.over(dataSource), RecordsModule, TargetSheetsModule, ReferenceModule],
       controllers: [HealthController],
       providers: [
         { provide: APP_PIPE, useClass: InputPipe },

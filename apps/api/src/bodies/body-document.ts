@@ -2,6 +2,7 @@ import type { BodyDimension, Figure } from '#body';
 import type { How } from '#measure';
 import { measuredDocument, type MeasuredDocument } from '../measures/measured-document.ts';
 import { HOW_DEFAULT } from '../measures/taken.ts';
+import { FIGURE_DEFAULT } from './body-input.ts';
 import type { BodyDto } from './body.dto.ts';
 
 /** A body as it is kept: what was entered, with what was left out said plainly. */
@@ -22,7 +23,7 @@ export interface BodyMeasureDocument extends MeasuredDocument {
 export function bodyDocument(dto: BodyDto): BodyDocument {
   return {
     title: dto.title ?? '',
-    figure: dto.figure ?? 'unsaid',
+    figure: dto.figure ?? FIGURE_DEFAULT,
     age: dto.age ?? null,
     estimate: dto.estimate ?? true,
     measures: dto.measures.map((measure) => ({

@@ -1,20 +1,16 @@
-import { BODY_DIMENSIONS, FIGURES, type BodyDimension, type Figure } from '#body';
+import { BODY_DIMENSIONS, bodyProblems, FIGURES, type BodyDimension, type Figure } from '#body';
 import type { How } from '#measure';
 import { ChoiceField, ListField, NumberField, TextField, YesNoField } from '../http/fields.ts';
 import { DiffersFromSiblings } from '../http/siblings.ts';
+import type { WholeChecked } from '../http/whole-checked.ts';
 import type { Measured } from '../measures/measured.ts';
-import { MeasuredField, type Reading } from '../measures/measured-field.ts';
+import { measureErrors } from '../measures/in-request.ts';
+import { MeasuredField } from '../measures/measured-field.ts';
 import { LENGTH, MASS } from '../measures/quantity-kind.ts';
+import { bodyInput, readingOfBody } from './body-input.ts';
 import { HowField, TakenAtField } from '../measures/taken.ts';
 
 const UNITS = [...LENGTH.units, ...MASS.units];
-
-/** How a body measure is read: lengths up to 5 m, weight up to 500 kg. */
-export function readingOfBody(measure: Measured): Reading {
-  return (measure as { name?: unknown }).name === 'weight'
-    ? { kind: MASS, limits: { min: 500, max: 500_000, words: 'from 0.5 to 500 kg' } }
-    : { kind: LENGTH, limits: { min: 1, max: 5000, words: 'from 1 mm to 5 m' } };
-}
 
 /** One measurement of a body, kept as it was entered. */
 export class BodyMeasureDto implements Measured {
@@ -36,7 +32,7 @@ export class BodyMeasureDto implements Measured {
 }
 
 /** A body, as the maker gives it. */
-export class BodyDto {
+export class BodyDto implements WholeChecked {
   @TextField({ optional: true, max: 120, description: 'What the maker calls it.', example: 'Me, in spring' })
   title?: string | null;
   @ChoiceField(FIGURES, { optional: true, default: 'unsaid' })
@@ -47,4 +43,9 @@ export class BodyDto {
   estimate?: boolean | null;
   @ListField(() => BodyMeasureDto, { max: 100 })
   measures!: BodyMeasureDto[];
+
+  /** What no person of that figure and age can be. */
+  problems() {
+    return measureErrors(bodyProblems(bodyInput(this)), this.measures);
+  }
 }

@@ -1,5 +1,6 @@
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
+import { sheetSchemas } from './sheet-schemas.ts';
 import { problemContent } from '../http/api-problems.ts';
 
 /** The OpenAPI 3.1 document of the API, with what holds for every operation added once. */
@@ -18,8 +19,9 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
       if (operation.responses !== undefined) operation.responses['default'] = problemContent('Any other problem.');
     }
   }
-  for (const schema of Object.values(document.components?.schemas ?? {})) {
+  const schemas = document.components?.schemas ?? {};
+  for (const schema of Object.values(schemas)) {
     if ('properties' in schema && schema.additionalProperties === undefined) schema.additionalProperties = false;
   }
-  return document;
+  return { ...document, components: { ...document.components, schemas: { ...schemas, ...sheetSchemas() } } };
 }

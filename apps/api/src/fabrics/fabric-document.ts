@@ -1,5 +1,5 @@
 import type { Craft, Directions, Fibre, Stitch } from '#fabric';
-import { measuredOrNull, type MeasuredDocument } from '../measures/measured-document.ts';
+import { measuredDocument, type MeasuredDocument } from '../measures/measured-document.ts';
 import type { FabricDto } from './fabric.dto.ts';
 
 /** A fabric as it is kept: what was entered, with what was left out said plainly. */
@@ -23,7 +23,7 @@ export function fabricDocument(dto: FabricDto): FabricDocument {
     title: dto.title ?? '',
     craft: dto.craft,
     stitch: dto.stitch ?? null,
-    thickness: measuredOrNull(dto.thickness),
+    thickness: dto.thickness == null ? null : measuredDocument(dto.thickness),
     wrapsPerInch: dto.wrapsPerInch ?? null,
     metresPer100g: dto.metresPer100g ?? null,
     fibre: dto.fibre ?? null,

@@ -1,5 +1,8 @@
-import { CRAFTS, FIBRES, STITCHES, type Craft, type Fibre, type Stitch } from '#fabric';
+import { CRAFTS, FIBRES, resolveFabric, STITCHES, type Craft, type Fibre, type Stitch } from '#fabric';
 import { ChoiceField, NumberField, ObjectField, TextField, WholeNumberField } from '../http/fields.ts';
+import type { WholeChecked } from '../http/whole-checked.ts';
+import { problemsFrom } from '../measures/in-request.ts';
+import { fabricInput } from './fabric-input.ts';
 import { ThicknessDto } from '../measures/length.dto.ts';
 
 /** How far it pulls, as (pulled − at rest)/at rest. */
@@ -19,7 +22,7 @@ export class GrowthDto {
 }
 
 /** A yarn and its swatch, as far as the maker knows them. */
-export class FabricDto {
+export class FabricDto implements WholeChecked {
   @TextField({ optional: true, max: 120, description: 'What the maker calls it.', example: 'Grey wool, hook 6' })
   title?: string | null;
   @ChoiceField(CRAFTS)
@@ -50,4 +53,9 @@ export class FabricDto {
   growth?: GrowthDto | null;
   @NumberField({ optional: true, min: 10, max: 5000, description: 'g/m².' })
   gramsPerSquareMetre?: number | null;
+
+  /** That its thickness is known somehow, and that what is said goes together. */
+  problems() {
+    return problemsFrom(() => resolveFabric(fabricInput(this)));
+  }
 }

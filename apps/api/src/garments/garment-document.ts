@@ -2,7 +2,8 @@ import type { Construction, Garment, GarmentDimension, Layer } from '#garment';
 import type { How } from '#measure';
 import { measuredDocument, type MeasuredDocument } from '../measures/measured-document.ts';
 import { HOW_DEFAULT } from '../measures/taken.ts';
-import type { GarmentDto, SLEEVE_FROM, WearsDto } from './garment.dto.ts';
+import { saidWears } from './garment-input.ts';
+import type { GarmentDto, SLEEVE_FROM } from './garment.dto.ts';
 import type { LayerDto } from './layer.dto.ts';
 
 export interface LayerDocument {
@@ -43,15 +44,10 @@ export function garmentDocument(dto: GarmentDto): GarmentDocument {
     thickness: measuredDocument(dto.thickness),
     layer: layerDocument(dto.layer),
     wornStretched: dto.wornStretched ?? false,
-    wears: wearsDocument(dto.wears),
+    wears: saidWears(dto.wears),
   };
 }
 
 export function layerDocument(layer: LayerDto | null | undefined): LayerDocument | null {
   return layer == null ? null : { thickness: measuredDocument(layer.thickness), sleeves: layer.sleeves };
-}
-
-/** Only what was said. */
-function wearsDocument(wears: WearsDto | null | undefined): Garment['wears'] {
-  return Object.fromEntries(Object.entries(wears ?? {}).filter(([, how]) => how != null));
 }

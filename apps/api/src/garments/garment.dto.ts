@@ -1,6 +1,7 @@
 import {
   CONSTRUCTIONS,
   GARMENT_DIMENSIONS,
+  garmentProblems,
   WEARS,
   type Construction,
   type GarmentDimension,
@@ -13,6 +14,9 @@ import { ThicknessDto } from '../measures/length.dto.ts';
 import type { Measured } from '../measures/measured.ts';
 import { MeasuredField, type Reading } from '../measures/measured-field.ts';
 import { LENGTH } from '../measures/quantity-kind.ts';
+import { measureErrors } from '../measures/in-request.ts';
+import type { WholeChecked } from '../http/whole-checked.ts';
+import { garmentInput } from './garment-input.ts';
 import { HowField, TakenAtField } from '../measures/taken.ts';
 import { LayerDto } from './layer.dto.ts';
 
@@ -61,7 +65,7 @@ export class WearsDto {
 }
 
 /** A garment that fits, laid flat, closed, smoothed and not stretched. */
-export class GarmentDto {
+export class GarmentDto implements WholeChecked {
   @TextField({ optional: true, max: 120, description: 'What the maker calls it.', example: 'The blue one' })
   title?: string | null;
   @ChoiceField(CONSTRUCTIONS)
@@ -78,4 +82,9 @@ export class GarmentDto {
   wornStretched?: boolean | null;
   @ObjectField(() => WearsDto, { optional: true, description: 'How it wears, where she can say so.' })
   wears?: WearsDto | null;
+
+  /** What no garment can be. */
+  problems() {
+    return measureErrors(garmentProblems(garmentInput(this)), this.measures);
+  }
 }

@@ -18,6 +18,7 @@ import {
   Min,
   ValidateNested,
 } from 'class-validator';
+import { ID_PATTERN } from './id.ts';
 import { EachIsObject } from './siblings.ts';
 
 type Class = new () => object;
@@ -42,6 +43,29 @@ export function TextField({ max, ...common }: Common & { readonly max: number })
     IsString({ message: 'must be a text' }),
     MaxLength(max, { message: `must not be longer than ${max} characters` }),
     Matches(/^\P{Cc}*$/u, { message: 'must be one line, without control characters' }),
+  ]);
+}
+
+/** A list of short texts, at most `max`. */
+export function TextListField({
+  max,
+  longest,
+  ...common
+}: Common & { readonly max: number; readonly longest: number }): PropertyDecorator {
+  const schema = { type: 'array', items: { type: 'string', maxLength: longest }, maxItems: max };
+  return field(common, schema, [
+    IsArray({ message: 'must be a list: [ … ]' }),
+    ArrayMaxSize(max, { message: `must not have more than ${max} items` }),
+    IsString({ each: true, message: 'every item must be a text' }),
+    MaxLength(longest, { each: true, message: `no item may be longer than ${longest} characters` }),
+  ]);
+}
+
+/** The id of something kept. */
+export function IdField(common: Common = {}): PropertyDecorator {
+  return field(common, { type: 'string', format: 'uuid' }, [
+    IsString({ message: 'must be a text: an id' }),
+    Matches(ID_PATTERN, { message: 'must be an id: a UUID in lower case' }),
   ]);
 }
 

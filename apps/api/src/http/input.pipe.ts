@@ -1,6 +1,7 @@
 import { Injectable, type ArgumentMetadata, type PipeTransform } from '@nestjs/common';
 import { plainToInstance } from 'class-transformer';
 import { getMetadataStorage, validateSync, type ValidationError, type ValidatorOptions } from 'class-validator';
+import { problemsOfWhole } from './whole-checked.ts';
 import { HttpProblem, type FieldError } from './problem.ts';
 
 const OPTIONS: ValidatorOptions = {
@@ -28,8 +29,12 @@ export class InputPipe implements PipeTransform {
     }
     const dto = plainToInstance(metatype as new () => object, value ?? {}) as object;
     const errors = validateSync(dto, OPTIONS);
-    if (errors.length === 0) return dto;
-    throw type === 'body' ? wrongFields(errors) : wrongParameters(errors);
+    if (type !== 'body' && errors.length > 0) throw wrongParameters(errors);
+    const wrong = errors.flatMap((error) => fieldErrors(error, ''));
+    wrong.push(...problemsOfWhole(dto, new Set(wrong.map(({ pointer }) => pointer ?? ''))));
+    if (wrong.length === 0) return dto;
+    const detail = wrong.length === 1 ? 'One field cannot be used' : `${wrong.length} fields cannot be used`;
+    throw new HttpProblem(422, 'invalid', `${detail}; see errors.`, wrong);
   }
 }
 
@@ -40,15 +45,6 @@ function isDto(metatype: NonNullable<ArgumentMetadata['metatype']>): boolean {
 
 function isPlainObject(value: unknown): boolean {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
-}
-
-function wrongFields(errors: ValidationError[]): HttpProblem {
-  const fields = errors.flatMap((error) => fieldErrors(error, ''));
-  const detail =
-    fields.length === 1
-      ? 'One field cannot be used; see errors.'
-      : `${fields.length} fields cannot be used; see errors.`;
-  return new HttpProblem(422, 'invalid', detail, fields);
 }
 
 function wrongParameters(errors: ValidationError[]): HttpProblem {

@@ -1,4 +1,5 @@
 import type { DomainError } from '#measure';
+import { fieldError } from '../measures/in-request.ts';
 import { HttpProblem } from './problem.ts';
 
 /** Codes that mean something to HTTP. Every other code is a value that cannot be used: 422, with a pointer to it. */
@@ -13,6 +14,6 @@ const STATUS: Readonly<Record<string, number>> = {
 
 export function problemOfDomain(error: DomainError): HttpProblem {
   const status = STATUS[error.code] ?? 422;
-  const errors = status === 422 ? [{ pointer: error.pointer, detail: error.message }] : [];
+  const errors = status === 422 ? [fieldError(error)] : [];
   return new HttpProblem(status, error.code, error.message, errors);
 }

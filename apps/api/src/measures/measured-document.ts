@@ -1,12 +1,15 @@
 import type { Measured } from './measured.ts';
 
-/** What was entered, every field named. */
-export type MeasuredDocument = Readonly<Record<'value' | 'u', number | null> & Record<'unit' | 'text', string | null>>;
+/** A chosen length as it was entered, every field named. */
+export type LengthDocument = Readonly<{ value: number | null } & Record<'unit' | 'text', string | null>>;
 
-export function measuredDocument({ value, unit, text, u }: Measured): MeasuredDocument {
-  return { value: value ?? null, unit: unit ?? null, text: text ?? null, u: u ?? null };
+/** Something measured as it was entered, every field named. */
+export type MeasuredDocument = LengthDocument & { readonly u: number | null };
+
+export function lengthDocument({ value, unit, text }: Measured): LengthDocument {
+  return { value: value ?? null, unit: unit ?? null, text: text ?? null };
 }
 
-export function measuredOrNull(measured: Measured | null | undefined): MeasuredDocument | null {
-  return measured == null ? null : measuredDocument(measured);
+export function measuredDocument(measured: Measured): MeasuredDocument {
+  return { ...lengthDocument(measured), u: measured.u ?? null };
 }

@@ -40,12 +40,12 @@ type Part = keyof typeof PARTS;
 
 /**
  * One of the four fields of something measured. Each is optional by itself; together they must be readable as one size, and
- * the field that is at fault says so.
+ * the field that is at fault says so. Where `readingOf` gives null there is nothing to read.
  */
 export function MeasuredField(
   part: Part,
   units: readonly string[],
-  readingOf: (object: Measured) => Reading,
+  readingOf: (object: Measured) => Reading | null,
 ): PropertyDecorator {
   const fault = (args?: ValidationArguments): string | null => {
     const measured = (args?.object ?? {}) as Measured;
@@ -77,7 +77,9 @@ const FAULTS: Readonly<Record<Part, (value: unknown, units: readonly string[]) =
   u: (u) => (u == null || (Number.isFinite(u) && (u as number) >= 0) ? null : 'must be a number, 0 or more'),
 };
 
-function faultOfWhole(measured: Measured, { kind, limits }: Reading, part: Part): string | null {
+function faultOfWhole(measured: Measured, reading: Reading | null, part: Part): string | null {
+  if (reading === null) return null;
+  const { kind, limits } = reading;
   try {
     const { size } = readMeasured(measured, kind);
     const speaks = measured.text == null ? 'value' : 'text';

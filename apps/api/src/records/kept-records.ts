@@ -10,7 +10,7 @@ import type { RecordRepository } from './record.repository.ts';
 /** A maker's records of one kind: made, read, changed by whole documents, erased. */
 export class KeptRecords<D extends object> {
   constructor(
-    private readonly what: string,
+    readonly what: string,
     readonly rows: RecordRepository<D>,
     private readonly work: UnitOfWork,
   ) {}

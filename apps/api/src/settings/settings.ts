@@ -43,7 +43,7 @@ function portFrom(text: string | undefined): number {
   throw new StartError(`PORT is “${text}”; it must be a whole number from 0 to 65535.`);
 }
 
-function databaseFrom(env: Environment): DatabaseSettings {
+export function databaseFrom(env: Environment): DatabaseSettings {
   const url = env['DATABASE_URL'];
   if (!url) {
     const file = env['SQLITE_FILE'] || 'easewright.sqlite';

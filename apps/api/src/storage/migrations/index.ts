@@ -1,4 +1,5 @@
 import { MakerAndRecords1764000000000 } from './common/1764000000000-maker-and-records.ts';
+import { TargetSheets1764000100000 } from './common/1764000100000-target-sheets.ts';
 
 /** In the order they run. `common/` runs on both databases; what differs goes to `sqlite/` and `postgres/`. */
-export const MIGRATIONS = [MakerAndRecords1764000000000];
+export const MIGRATIONS = [MakerAndRecords1764000000000, TargetSheets1764000100000];

@@ -1,0 +1,58 @@
+import { Injectable } from '@nestjs/common';
+import { v7 as uuid } from 'uuid';
+import { rowBodyMeasures, sizeRow, sizeTable, type SizeRow } from '#body';
+import { DomainError } from '#measure';
+import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
+import { sheetInput } from './sheet-input.ts';
+import type { SheetChoices, SheetRequest } from './sheet-request.ts';
+
+/** A sheet of a run, with the size it is for. */
+export interface SizedSheet {
+  readonly size: string;
+  readonly sheet: TargetSheet;
+}
+
+/** Lets the libs compute; gives each sheet its id and its time. */
+@Injectable()
+export class SheetComposer {
+  compose(request: SheetRequest): TargetSheet {
+    return this.composeFrom(sheetInput(request));
+  }
+
+  /** One sheet for each size of a published table, or for those named. @throws DomainError pointing to table or size */
+  run(
+    choices: SheetChoices & Pick<SheetRequest, 'fabric'>,
+    table: string,
+    sizes: readonly string[] | null,
+  ): SizedSheet[] {
+    const input = sheetInput({ ...choices, body: null, garment: null });
+    return rowsOf(table, sizes).map((row) => ({
+      size: row.size,
+      sheet: this.composeFrom({ ...input, title: `${input.title} ${row.size}`.trim(), body: bodyOfRow(row) }),
+    }));
+  }
+
+  private composeFrom(input: SheetInput): TargetSheet {
+    return composeSheet(input, { id: uuid(), createdAt: new Date().toISOString() });
+  }
+}
+
+function bodyOfRow(row: SizeRow): NonNullable<SheetInput['body']> {
+  const { figure } = sizeTable(row.table);
+  return { figure, ageYears: row.ageYears, measures: rowBodyMeasures(row), estimate: true };
+}
+
+function rowsOf(id: string, sizes: readonly string[] | null): readonly SizeRow[] {
+  const table = pointing('/table', () => sizeTable(id));
+  return sizes === null
+    ? table.rows
+    : sizes.map((size, index) => pointing(`/sizes/${index}`, () => sizeRow(table, size)));
+}
+
+function pointing<T>(pointer: string, find: () => T): T {
+  try {
+    return find();
+  } catch (error) {
+    throw error instanceof DomainError ? error.under(pointer) : error;
+  }
+}

@@ -1,0 +1,43 @@
+import { EntitySchema } from 'typeorm';
+import type { SheetRequest } from './sheet-request.ts';
+
+/** A kept sheet: never changed once written. */
+export interface TargetSheetRow {
+  /** UUID v7; the sheet's own id. */
+  id: string;
+  makerId: string;
+  createdAt: string;
+  rulesVersion: string;
+  bodyId: string | null;
+  bodyVersion: number | null;
+  garmentId: string | null;
+  garmentVersion: number | null;
+  fabricId: string | null;
+  fabricVersion: number | null;
+  /** The snapshot of what it was made from, as entered: a request that computes it again. */
+  request: SheetRequest;
+  /** The sheet as JSON text, as it is handed out. */
+  sheet: string;
+}
+
+const ID = { type: 'varchar', length: 36 } as const;
+const INPUT_ID = { ...ID, nullable: true } as const;
+const INPUT_VERSION = { type: 'integer', nullable: true } as const;
+
+export const TARGET_SHEET = new EntitySchema<TargetSheetRow>({
+  name: 'target_sheet',
+  columns: {
+    id: { ...ID, primary: true },
+    makerId: { ...ID, name: 'maker_id' },
+    createdAt: { type: 'varchar', length: 30, name: 'created_at' },
+    rulesVersion: { type: 'varchar', length: 40, name: 'rules_version' },
+    bodyId: { ...INPUT_ID, name: 'body_id' },
+    bodyVersion: { ...INPUT_VERSION, name: 'body_version' },
+    garmentId: { ...INPUT_ID, name: 'garment_id' },
+    garmentVersion: { ...INPUT_VERSION, name: 'garment_version' },
+    fabricId: { ...INPUT_ID, name: 'fabric_id' },
+    fabricVersion: { ...INPUT_VERSION, name: 'fabric_version' },
+    request: { type: 'simple-json' },
+    sheet: { type: 'text' },
+  },
+});

@@ -1,0 +1,88 @@
+import { Body, Controller, Delete, Get, HttpCode, Post, Query, Res } from '@nestjs/common';
+import { ApiNoContentResponse, ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
+import type { Response } from 'express';
+import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
+import { Id } from '../http/id.ts';
+import { PageQuery } from '../http/page.ts';
+import { MakerId } from '../maker/maker-id.ts';
+import { ApiSheet } from './api-sheet.ts';
+import { KeepSheetDto } from './keep-sheet.dto.ts';
+import { sheetEntry, SheetInputsDto, sheetInputs, SheetPage } from './kept-sheet.dto.ts';
+import { AcceptedFormat, sendKeptSheet, type SheetFormat } from './sheet-format.ts';
+import { sheetChoices } from './sheet-request.ts';
+import { TargetSheets } from './target-sheets.ts';
+
+const ID = ApiParam({ name: 'id', schema: { type: 'string', format: 'uuid' } });
+const ETAG = 'Of this sheet in this form; it never changes.';
+const INPUTS_CHANGED =
+  'What it was made from and is another now, or gone: body, garment, fabric, rules, comma between; or none.';
+
+/** Sheets that are kept. */
+@ApiTags('target-sheets')
+@Controller('v1/target-sheets')
+export class TargetSheetsController {
+  constructor(private readonly sheets: TargetSheets) {}
+
+  @Post()
+  @ApiOperation({ summary: 'Make a target sheet from a kept body, garment and fabric, and keep it' })
+  @ApiSheet(201, 'The sheet, kept, in the form accepted.', { ETag: ETAG, Location: 'Where it is kept.' })
+  @ApiProblems(...BODY_PROBLEMS)
+  async keep(
+    @MakerId() maker: string,
+    @Body() dto: KeepSheetDto,
+    @AcceptedFormat() format: SheetFormat,
+    @Res() response: Response,
+  ): Promise<void> {
+    const ids = { body: dto.bodyId ?? null, garment: dto.garmentId ?? null, fabric: dto.fabricId };
+    const row = await this.sheets.keep(maker, ids, sheetChoices(dto, dto.made ?? []));
+    response.status(201).location(`/v1/target-sheets/${row.id}`);
+    sendKeptSheet(response, format, row.sheet);
+  }
+
+  @Get()
+  @ApiOperation({ summary: 'List kept sheets, newest first' })
+  @ApiOkResponse({ description: 'A page.', type: SheetPage })
+  @ApiProblems(400)
+  async list(@MakerId() maker: string, @Query() page: PageQuery): Promise<SheetPage> {
+    const { items, next } = await this.sheets.list(maker, page);
+    return { items: items.map(sheetEntry), next };
+  }
+
+  @Get(':id')
+  @ID
+  @ApiOperation({
+    summary: 'Read a kept sheet',
+    description: 'It is as it was made, whatever has become of its inputs.',
+  })
+  @ApiSheet(200, 'The sheet, in the form accepted.', { ETag: ETAG, 'Inputs-Changed': INPUTS_CHANGED })
+  @ApiProblems(404)
+  async read(
+    @MakerId() maker: string,
+    @Id() id: string,
+    @AcceptedFormat() format: SheetFormat,
+    @Res() response: Response,
+  ): Promise<void> {
+    const { row, changed } = await this.sheets.read(maker, id);
+    response.set('Inputs-Changed', changed.join(', ') || 'none');
+    sendKeptSheet(response, format, row.sheet);
+  }
+
+  @Get(':id/inputs')
+  @ID
+  @ApiOperation({ summary: 'Read what a kept sheet was made from, and whether that has changed' })
+  @ApiOkResponse({ description: 'The snapshot, the versions then and now.', type: SheetInputsDto })
+  @ApiProblems(404)
+  async inputs(@MakerId() maker: string, @Id() id: string): Promise<SheetInputsDto> {
+    return sheetInputs(await this.sheets.read(maker, id));
+  }
+
+  @Delete(':id')
+  @HttpCode(204)
+  @ID
+  @ApiOperation({ summary: 'Erase a kept sheet, with its snapshot' })
+  @ApiNoContentResponse({ description: 'Erased.' })
+  @ApiProblems(404)
+  remove(@MakerId() maker: string, @Id() id: string): Promise<void> {
+    return this.sheets.remove(maker, id);
+  }
+}

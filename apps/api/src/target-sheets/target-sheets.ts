@@ -1,0 +1,125 @@
+import { Injectable } from '@nestjs/common';
+import type { EntityManager } from 'typeorm';
+import { DomainError } from '#measure';
+import type { TargetSheet } from '#target-sheet';
+import { Bodies } from '../bodies/bodies.ts';
+import { Fabrics } from '../fabrics/fabrics.ts';
+import { Garments } from '../garments/garments.ts';
+import { idOfCursor, pageOf, type Page, type PageQuery } from '../http/page.ts';
+import type { KeptRecords } from '../records/kept-records.ts';
+import type { RecordRow } from '../records/record.entity.ts';
+import { UnitOfWork } from '../storage/unit-of-work.ts';
+import { currentVersions, inputsChanged, type Changeable, type CurrentVersions } from './inputs-changed.ts';
+import { SheetComposer } from './sheet-composer.ts';
+import type { SheetChoices } from './sheet-request.ts';
+import type { TargetSheetRow } from './target-sheet.entity.ts';
+import { TargetSheetRepository, type SheetEntry } from './target-sheet.repository.ts';
+
+/** The kept records that a sheet is to be made from. */
+export interface InputIds {
+  readonly body: string | null;
+  readonly garment: string | null;
+  readonly fabric: string;
+}
+
+/** A kept sheet or its entry, with what is known of its inputs now. */
+export interface WithChanges<T> {
+  readonly row: T;
+  readonly changed: readonly Changeable[];
+  readonly current: CurrentVersions;
+}
+
+/** The sheets a maker keeps. */
+@Injectable()
+export class TargetSheets {
+  constructor(
+    private readonly work: UnitOfWork,
+    private readonly rows: TargetSheetRepository,
+    private readonly bodies: Bodies,
+    private readonly garments: Garments,
+    private readonly fabrics: Fabrics,
+    private readonly composer: SheetComposer,
+  ) {}
+
+  /** Makes a sheet from kept records and keeps it, all in one unit of work. @throws DomainError */
+  keep(makerId: string, ids: InputIds, choices: SheetChoices): Promise<TargetSheetRow> {
+    return this.work.write((manager) => this.keepWithin(manager, makerId, ids, choices));
+  }
+
+  /** The same within a unit of work that writes more than the sheet. */
+  async keepWithin(
+    manager: EntityManager,
+    makerId: string,
+    ids: InputIds,
+    choices: SheetChoices,
+  ): Promise<TargetSheetRow> {
+    const body = ids.body === null ? null : await input(this.bodies, manager, makerId, ids.body, '/bodyId');
+    const garment =
+      ids.garment === null ? null : await input(this.garments, manager, makerId, ids.garment, '/garmentId');
+    const fabric = await input(this.fabrics, manager, makerId, ids.fabric, '/fabricId');
+    const request = {
+      ...choices,
+      body: body && body.document,
+      garment: garment && garment.document,
+      fabric: fabric.document,
+    };
+    const sheet: TargetSheet = this.composer.compose(request);
+    const row: TargetSheetRow = {
+      id: sheet.id,
+      makerId,
+      createdAt: sheet.createdAt,
+      rulesVersion: sheet.rulesVersion,
+      bodyId: ids.body,
+      bodyVersion: body && body.version,
+      garmentId: ids.garment,
+      garmentVersion: garment && garment.version,
+      fabricId: ids.fabric,
+      fabricVersion: fabric.version,
+      request,
+      sheet: JSON.stringify(sheet),
+    };
+    await this.rows.insert(manager, row);
+    return row;
+  }
+
+  /** @throws DomainError `not-found` */
+  read(makerId: string, id: string): Promise<WithChanges<TargetSheetRow>> {
+    return this.work.read(async (manager) => {
+      const row = await this.rows.find(manager, makerId, id);
+      if (row === null) throw noSuchSheet();
+      const current = await currentVersions(manager, makerId, [row]);
+      return { row, changed: inputsChanged(row, current), current };
+    });
+  }
+
+  list(makerId: string, { limit, cursor }: PageQuery): Promise<Page<WithChanges<SheetEntry> & { id: string }>> {
+    const before = cursor === undefined ? undefined : idOfCursor(cursor);
+    return this.work.read(async (manager) => {
+      const { items, next } = pageOf(await this.rows.page(manager, makerId, limit, before), limit);
+      const current = await currentVersions(manager, makerId, items);
+      return { items: items.map((row) => ({ id: row.id, row, changed: inputsChanged(row, current), current })), next };
+    });
+  }
+
+  /** @throws DomainError `not-found` */
+  async remove(makerId: string, id: string): Promise<void> {
+    if (!(await this.work.write((manager) => this.rows.delete(manager, makerId, id)))) throw noSuchSheet();
+  }
+}
+
+function noSuchSheet(): DomainError {
+  return new DomainError('not-found', 'There is no target sheet with this id.');
+}
+
+/** An id in a request that names nothing is a wrong field, not a wrong address. */
+async function input<D extends object>(
+  records: KeptRecords<D>,
+  manager: EntityManager,
+  makerId: string,
+  id: string,
+  pointer: string,
+): Promise<RecordRow<D>> {
+  const row = await records.rows.find(manager, makerId, id);
+  if (row !== null) return row;
+  throw new DomainError('input-unknown', `There is no ${records.what} with this id.`, pointer);
+}
