@@ -96,10 +96,14 @@ function collisionsOf(checked: readonly Checked[]): Collision[] {
 function sensitivityOf(nudging: Nudging, d: Decisions): Advice['sensitivity'] {
   const plan = assembledPlan(d);
   const of: Partial<Record<BodyDimension, Record<string, number>>> = {};
-  for (const { input, slopes } of nudging.columns) {
-    if (input.body === null) continue;
-    const moved = plan.filter(({ slot }) => Math.abs(slopes[slot]!) > 1e-9);
-    if (moved.length > 0) of[input.body] = Object.fromEntries(moved.map(({ name, slot }) => [name, slopes[slot]!]));
+  for (const column of nudging.columns) {
+    if (column.input.body === null) continue;
+    const moved: Record<string, number> = {};
+    for (const { name, slot } of plan) {
+      const slope = column.slope(slot);
+      if (Math.abs(slope) > 1e-9) moved[name] = slope;
+    }
+    of[column.input.body] = moved;
   }
   return of;
 }

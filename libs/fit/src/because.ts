@@ -3,18 +3,18 @@ import type { Nudging } from './nudging.ts';
 import type { Decisions } from './decisions.ts';
 import { S } from './slots.ts';
 
-const PORTIONS: Readonly<Record<string, string>> = {
-  '1': '',
-  '0.5': 'half of ',
-  '0.25': 'a quarter of ',
-  '2': 'twice ',
-};
+function portionOf(size: number): string {
+  if (size === 1) return '';
+  if (size === 0.5) return 'half of ';
+  if (size === 0.25) return 'a quarter of ';
+  return size === 2 ? 'twice ' : `${thousandths(size)} × `;
+}
+
+const thousandths = (x: number): number => Math.round(Math.abs(x) * 1000) / 1000;
 
 /** "half of chest girth", "less a quarter of ease, classic", "0.35 × ease, classic". */
 function termOf(slope: number, label: string): string {
-  const size = Math.abs(slope);
-  const portion = PORTIONS[String(size)] ?? `${Number(size.toFixed(3))} × `;
-  return `${slope < 0 ? 'less ' : ''}${portion}${label}`;
+  return slope < 0 ? `less ${portionOf(-slope)}${label}` : portionOf(slope) + label;
 }
 
 /**
@@ -29,39 +29,32 @@ export function because(slot: number, nudging: Nudging, d: Decisions): Because[]
   if (solved !== null)
     return [{ term: solved, value, u: nudging.uncertainty(slot), from: 'solved, u by central differences' }];
   const terms: Because[] = [];
+  const ordinary = nudging.columns.find(({ input }) => input.slot === S.ordinaryThickness)!;
+  const ordinarySlope = ordinary.slope(slot);
   let rest = value;
-  let ordinary = 0;
-  let ordinarySlope = 0;
-  for (const { input, value: x, slopes } of nudging.columns) {
-    if (input.slot === S.ordinaryThickness) {
-      ordinarySlope = slopes[slot]!;
-      ordinary = ordinarySlope * x;
-    }
-  }
-  for (const { input, value: x, slopes } of nudging.columns) {
-    const slope = slopes[slot]!;
-    if (slope === 0 || input.slot === S.ordinaryThickness) continue;
+  for (const column of nudging.columns) {
+    const slope = column.slope(slot);
+    if (slope === 0 || column === ordinary) continue;
+    const { input } = column;
     const u = Math.abs(slope) * input.u;
-    if (input.slot === S.thickness && ordinarySlope !== 0) {
-      const together = slope * x + ordinary;
-      const term = together < 0 ? 'thinner fabric than ordinary' : 'thicker fabric than ordinary';
-      terms.push({ term, value: together, u, from: fabricFrom(slope, ordinarySlope, input.from) });
-      rest -= together;
-      ordinary = 0;
-      ordinarySlope = 0;
-      continue;
+    const withOrdinary = input.slot === S.thickness && ordinarySlope !== 0;
+    const part = slope * column.value + (withOrdinary ? ordinarySlope * ordinary.value : 0);
+    if (withOrdinary) {
+      const term = part < 0 ? 'thinner fabric than ordinary' : 'thicker fabric than ordinary';
+      terms.push({ term, value: part, u, from: fabricFrom(slope, ordinarySlope, input.from) });
+    } else {
+      terms.push({ term: termOf(slope, input.label), value: part, u, from: input.from });
     }
-    const portion = slope * x;
-    if (portion === 0 && u === 0) continue;
-    terms.push({ term: termOf(slope, input.label), value: portion, u, from: input.from });
-    rest -= portion;
+    rest -= part;
   }
   return withRest(terms, rest);
 }
 
 function fabricFrom(slope: number, ordinarySlope: number, from: string): string {
-  const times = (x: number): string => String(Number(Math.abs(x).toFixed(3)));
-  const formula = slope === -ordinarySlope ? `${times(slope)}(t − t₀)` : `${times(slope)}t − ${times(ordinarySlope)}t₀`;
+  const formula =
+    slope === -ordinarySlope
+      ? `${thousandths(slope)}(t − t₀)`
+      : `${thousandths(slope)}t − ${thousandths(ordinarySlope)}t₀`;
   return `${formula}, t ${from}, t₀ assumed`;
 }
 

@@ -1,4 +1,5 @@
-import type { AssembledDimension, NoAdvice, Piece, PieceDimension } from './advice.ts';
+import { asMade as asMadeOf } from '#fabric';
+import type { AssembledDimension, Because, NoAdvice, Piece, PieceDimension } from './advice.ts';
 import { because } from './because.ts';
 import type { Checked } from './checking.ts';
 import type { Decisions } from './decisions.ts';
@@ -29,6 +30,16 @@ interface Driven {
   readonly slopes: Float64Array;
 }
 
+/** A dimension that has a value. */
+interface Given {
+  readonly value: number;
+  readonly u: number;
+  readonly low: number;
+  readonly high: number;
+  readonly follows: Record<string, number>;
+  readonly because: readonly Because[];
+}
+
 /** Writes the dimensions of a sheet, each driver worked out once. */
 export class DimensionWriter {
   readonly #w: Writing;
@@ -49,7 +60,7 @@ export class DimensionWriter {
   }
 
   assembled(): AssembledDimension[] {
-    return this.#assembled.map((planned) => this.#core(planned, SLEEVE_SLOTS.has(planned.slot)));
+    return this.#assembled.map((planned) => this.#whole(planned));
   }
 
   pieces(): Piece[] {
@@ -69,33 +80,40 @@ export class DimensionWriter {
     });
   }
 
-  #onPiece(planned: PlannedOnPiece, ofSleeve: boolean): PieceDimension {
-    const core = this.#core(planned, ofSleeve);
-    const { axis, fabric, joinedEnds } = planned;
-    const allowance = joinedEnds * this.#w.seamAllowance;
-    const asMade = core.value === null ? null : (core.value + allowance) / (1 + this.#w.growth[axis]);
-    return { ...core, axis, fabric, allowance, asMade };
+  #whole(planned: Planned): AssembledDimension {
+    const { name } = planned;
+    const given = this.#given(planned, SLEEVE_SLOTS.has(planned.slot));
+    if ('needs' in given) return { name, value: null, because: [], noAdvice: given };
+    const { value, u, low, high, follows, because } = given;
+    return { name, value, u, low, high, follows, because };
   }
 
-  #core(planned: Planned, ofSleeve: boolean): AssembledDimension {
+  #onPiece(planned: PlannedOnPiece, ofSleeve: boolean): PieceDimension {
+    const { name, axis, fabric, joinedEnds } = planned;
+    const allowance = joinedEnds * this.#w.seamAllowance;
+    const given = this.#given(planned, ofSleeve);
+    if ('needs' in given)
+      return { name, axis, fabric, value: null, allowance, asMade: null, because: [], noAdvice: given };
+    const { value, u, low, high, follows, because } = given;
+    const asMade = asMadeOf(value, allowance, this.#w.growth[axis]);
+    return { name, axis, fabric, value, allowance, asMade, u, low, high, follows, because };
+  }
+
+  #given(planned: Planned, ofSleeve: boolean): Given | NoAdvice {
     const { nudging, decisions, missing, noSleeve } = this.#w;
     const { name, slot } = planned;
     const value = nudging.base[slot]!;
-    const none = ofSleeve && noSleeve ? noSleeve : null;
-    if (none || Number.isNaN(value)) {
-      const noAdvice = none ?? missing?.reasonFor(slot) ?? { needs: [], reason: 'No shape joins these edges.' };
-      return { name, value: null, because: [], noAdvice };
-    }
+    if (ofSleeve && noSleeve) return noSleeve;
+    if (Number.isNaN(value)) return missing?.reasonFor(slot) ?? { needs: [], reason: 'No shape joins these edges.' };
     const { slope, driven } = this.#drivenBy(planned.driver, slot);
     const a = slope * driven.leeway.down;
     const b = slope * driven.leeway.up;
     return {
-      name,
       value,
       u: nudging.uncertainty(slot),
       low: Math.max(value + Math.min(a, b), Math.min(value, 0)),
       high: value + Math.max(a, b),
-      ...this.#follows(name, slot, slope, driven.slopes),
+      follows: this.#follows(name, slot, slope, driven.slopes),
       because: because(slot, nudging, decisions),
     };
   }
@@ -127,17 +145,14 @@ export class DimensionWriter {
     return { down: band.down * range.ofBand, up: band.up * range.ofBand };
   }
 
-  #follows(name: string, slot: number, slope: number, slopes: Float64Array): { follows?: Record<string, number> } {
+  #follows(name: string, slot: number, slope: number, slopes: Float64Array): Record<string, number> {
     const follows: Record<string, number> = {};
-    let any = false;
     for (const follower of this.#followNames) {
-      if (follower.slot === slot || follower.name === name) continue;
-      const rate = slopes[follower.slot]! / slope;
-      if (rate === 0 || Number.isNaN(rate)) continue;
-      follows[follower.name] = Math.round(rate * 1e6) / 1e6;
-      any = true;
+      const moved = slopes[follower.slot]!;
+      if (moved === 0 || Number.isNaN(moved) || follower.slot === slot || follower.name === name) continue;
+      follows[follower.name] = Math.round((moved / slope) * 1e6) / 1e6;
     }
-    return any ? { follows } : {};
+    return follows;
   }
 }
 

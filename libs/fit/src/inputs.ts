@@ -60,9 +60,13 @@ class Filling {
   readonly values = new Float64Array(INPUT_COUNT).fill(NaN);
   readonly described: Input[] = [];
 
+  set(name: InputName, value: number): void {
+    this.values[S[name]] = value;
+  }
+
   add(name: InputName, value: number, label: string, from: string, u = 0, body: BodyDimension | null = null): void {
     const slot = S[name];
-    this.values[slot] = value;
+    this.set(name, value);
     this.described.push({ slot, label, from, u, body });
   }
 }
@@ -95,16 +99,20 @@ function addRuled(filling: Filling, request: FitRequest, kappa: number): void {
   add('hipEaseMost', 'hip-ease-most', 'ease at the hip');
   add('wristRoom', 'wrist-room', 'room at the wrist');
   add('armholeRoom', 'armhole-room', 'room below the scye');
-  add('hipBelowWaist', 'hip-below-waist-man', 'hip below the waist');
-  add('boatShoulders', 'boat-shoulders', 'kept for the shoulders');
-  add('boatDepth', 'boat-depth', 'depth of a boat neck');
+  if (request.body?.figure === 'man') add('hipBelowWaist', 'hip-below-waist-man', 'hip below the waist');
   add('neckFromShoulders', 'neck-from-shoulders', 'kept for the shoulders');
-  add('squaredInsetMost', 'squared-inset-most', 'kept at most');
-  add('setInInsetLeast', 'set-in-inset-least', 'kept at least inside the panel, each side');
-  add('shoulderLeast', 'shoulder-least', 'least shoulder');
-  add('bodyBelow', 'body-below-underarm', 'plain body');
-  add('sleeveBelow', 'sleeve-below-underarm', 'plain sleeve');
-  add('bustLine', 'bust-line-below-scye', 'bust line below the scye');
+  if (design.neckline === 'boat') {
+    add('boatShoulders', 'boat-shoulders', 'kept for the shoulders');
+    add('boatDepth', 'boat-depth', 'depth of a boat neck');
+  }
+  if (design.construction === 'squared-drop') add('squaredInsetMost', 'squared-inset-most', 'kept at most');
+  if (design.construction === 'set-in')
+    add('setInInsetLeast', 'set-in-inset-least', 'kept at least inside the panel, each side');
+  // These enter checks alone, and no dimension's reasons.
+  filling.set('shoulderLeast', scaled('shoulder-least', rules, kappa));
+  filling.set('bodyBelow', scaled('body-below-underarm', rules, kappa));
+  filling.set('sleeveBelow', scaled('sleeve-below-underarm', rules, kappa));
+  filling.set('bustLine', scaled('bust-line-below-scye', rules, kappa));
   if (design.length !== 'custom') {
     const whose = request.body?.figure === 'man' ? 'man' : kappaFigure(request.body) ? 'child' : 'woman';
     add('lengthOffset', `length-${whose}-${design.length}`, `${design.length} length`);

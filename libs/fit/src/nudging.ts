@@ -1,22 +1,40 @@
 import type { ProfileCovariance } from '#body';
 import type { Input, Inputs } from './inputs.ts';
 import type { Model } from './model.ts';
-import { Row, SLOT_COUNT } from './slots.ts';
+import { INPUT_COUNT, Row, SLOT_COUNT } from './slots.ts';
 
 /** A power of two, so that steps add and divide exactly; small beside any measure, large beside rounding. */
 const STEP = 2 ** -5;
 
-/** How every worked-out number moves with one input: mm a mm. */
-export interface Column {
+/** One input moved up and down, and all that moved with it. */
+class Column {
   readonly input: Input;
   readonly value: number;
-  readonly slopes: Float64Array;
+  readonly #up: Float64Array;
+  readonly #down: Float64Array;
+  readonly #span: number;
+
+  /** `down` is the unmoved row for what is exact and enters as it is: one-sided differences do for that. */
+  constructor(input: Input, value: number, up: Float64Array, down: Float64Array, span: number) {
+    this.input = input;
+    this.value = value;
+    this.#up = up;
+    this.#down = down;
+    this.#span = span;
+  }
+
+  /** How the number in this place moves with the input, mm a mm. */
+  slope(slot: number): number {
+    return snapped((this.#up[slot]! - this.#down[slot]!) / this.#span);
+  }
 }
+export type { Column };
 
 /** Finding how things move by moving them: the model worked out once as it is, and again with each input nudged. */
 export class Nudging {
   readonly base: Float64Array;
   readonly columns: readonly Column[];
+  readonly #uncertain: readonly Column[];
   readonly #model: Model;
   readonly #row = new Row();
   readonly #related: readonly { readonly i: number; readonly j: number; readonly covariance: number }[];
@@ -24,12 +42,12 @@ export class Nudging {
   constructor(model: Model, inputs: Inputs, covariance: ProfileCovariance | null) {
     this.#model = model;
     this.base = model.workOut(this.#row).slice();
-    this.columns = inputs.described.map((input) => ({
-      input,
-      value: inputs.values[input.slot]!,
-      slopes: this.#slopesOf(input),
-    }));
-    this.#related = covariance ? relatedPairs(this.columns, covariance) : [];
+    // What is nothing and certain adds no term.
+    this.columns = inputs.described
+      .filter(({ slot, u }) => u !== 0 || inputs.values[slot] !== 0)
+      .map((input) => this.#columnOf(input, inputs.values[input.slot]!));
+    this.#uncertain = this.columns.filter(({ input }) => input.u > 0);
+    this.#related = covariance ? relatedPairs(this.#uncertain, covariance) : [];
   }
 
   /** All numbers with the one in place `slot` moved by `by`. The row is reused: read it before the next call. */
@@ -41,22 +59,14 @@ export class Nudging {
   followers(slot: number): Float64Array {
     const moved = this.nudged(slot, STEP);
     const slopes = new Float64Array(SLOT_COUNT);
-    for (let k = 0; k < SLOT_COUNT; k++) slopes[k] = snapped((moved[k]! - this.base[k]!) / STEP);
+    for (let k = INPUT_COUNT; k < SLOT_COUNT; k++) slopes[k] = snapped((moved[k]! - this.base[k]!) / STEP);
     return slopes;
   }
 
-  /** Central differences for what is uncertain, one-sided for what is exact and enters as it is. */
-  #slopesOf(input: Input): Float64Array {
-    const up = this.nudged(input.slot, STEP);
-    const slopes = new Float64Array(SLOT_COUNT);
-    if (input.u === 0) {
-      for (let k = 0; k < SLOT_COUNT; k++) slopes[k] = snapped((up[k]! - this.base[k]!) / STEP);
-      return slopes;
-    }
-    slopes.set(up);
-    const down = this.nudged(input.slot, -STEP);
-    for (let k = 0; k < SLOT_COUNT; k++) slopes[k] = snapped((slopes[k]! - down[k]!) / (2 * STEP));
-    return slopes;
+  #columnOf(input: Input, value: number): Column {
+    const up = this.nudged(input.slot, STEP).slice();
+    if (input.u === 0) return new Column(input, value, up, this.base, STEP);
+    return new Column(input, value, up, this.nudged(input.slot, -STEP).slice(), 2 * STEP);
   }
 
   /**
@@ -65,12 +75,10 @@ export class Nudging {
    */
   uncertainty(plus: number, minus = -1): number {
     let variance = 0;
-    const slope = (column: Column): number => column.slopes[plus]! - (minus < 0 ? 0 : column.slopes[minus]!);
-    for (const column of this.columns) {
-      if (column.input.u > 0) variance += (slope(column) * column.input.u) ** 2;
-    }
+    const slope = (column: Column): number => column.slope(plus) - (minus < 0 ? 0 : column.slope(minus));
+    for (const column of this.#uncertain) variance += (slope(column) * column.input.u) ** 2;
     for (const { i, j, covariance } of this.#related) {
-      variance += 2 * slope(this.columns[i]!) * slope(this.columns[j]!) * covariance;
+      variance += 2 * slope(this.#uncertain[i]!) * slope(this.#uncertain[j]!) * covariance;
     }
     return Math.sqrt(Math.max(variance, 0));
   }

@@ -1,0 +1,108 @@
+// Sheets a second on one core, their ratio to building and serialising the same sheet from constants, and memory over many.
+// Run through `npm run bench` (it builds first). Figures are for comparing within one run, not a test.
+import { advise, rulesWith } from '#fit';
+import { resolveBody } from '#body';
+import { resolveFabric } from '#fabric';
+
+const home = (name, value) => ({ name, value, how: 'home' });
+const body = resolveBody(
+  {
+    figure: 'woman',
+    ageYears: null,
+    measures: [
+      home('chest-girth', 940),
+      home('hip-girth', 990),
+      home('back-waist-length', 437),
+      home('across-back', 404),
+      home('nape-to-cuff', 743),
+      home('upper-arm-girth', 280),
+      home('wrist-girth', 160),
+      home('scye-depth', 184),
+      home('neck-base-girth', 371),
+      home('head-girth', 561),
+      home('hand-girth', 190),
+      home('scye-girth', 400),
+    ],
+  },
+  { estimate: false },
+);
+const nothing = {
+  stitch: null,
+  thicknessU: null,
+  wrapsPerInch: null,
+  metresPer100g: null,
+  fibre: null,
+  weightCategory: null,
+  stretch: null,
+  ribStretch: null,
+  growth: null,
+  massPerAreaGsm: null,
+};
+const requests = ['drop-shoulder', 'squared-drop', 'set-in', 'raglan'].flatMap((construction) =>
+  [3, 6].map((thicknessMm) => ({
+    body,
+    garment: null,
+    fabric: resolveFabric({ craft: 'knit', thicknessMm, ...nothing }),
+    design: {
+      silhouette: 'pullover',
+      construction,
+      neckline: 'crew',
+      length: 'regular',
+      customLengthMm: null,
+      basis: 'body',
+      hem: 'straight',
+      ease: { category: 'classic', place: 0.5 },
+      easeChangeMm: 0,
+      layer: null,
+      bandMm: null,
+      frontBandMm: null,
+      overlapMm: null,
+      ribMm: null,
+      neckWidthMm: null,
+      frontNeckDepthMm: null,
+      backNeckDepthMm: null,
+      seamAllowanceMm: 0,
+    },
+    made: [],
+    rules: rulesWith({}),
+  })),
+);
+
+function perSecond(work, count) {
+  const start = process.hrtime.bigint();
+  for (let i = 0; i < count; i++) work(i);
+  return count / (Number(process.hrtime.bigint() - start) / 1e9);
+}
+const median = (numbers) => numbers.toSorted((a, b) => a - b)[numbers.length >> 1];
+
+const ready = requests.map((request) => advise(request));
+let kept = 0;
+const computing = (i) => {
+  kept += advise(requests[i % requests.length]).pieces.length;
+};
+const constant = (i) => {
+  kept += JSON.stringify(structuredClone(ready[i % ready.length])).length;
+};
+
+for (let i = 0; i < 5_000; i++) computing(i);
+for (let i = 0; i < 500; i++) constant(i);
+const rounds = Array.from({ length: 7 }, () => ({
+  computed: perSecond(computing, 8_000),
+  constant: perSecond(constant, 1_000),
+}));
+const computed = median(rounds.map((round) => round.computed));
+const fromConstants = median(rounds.map((round) => round.constant));
+console.log(
+  `fit: ${Math.round(computed)} sheets/s computed, ${Math.round(fromConstants)} sheets/s copied and serialised from constants`,
+);
+console.log(`fit: ratio ${(computed / fromConstants).toFixed(2)} (computed to constants)`);
+
+const million = Number(process.env.BENCH_SHEETS ?? 1_000_000);
+const used = [];
+for (let round = 0; round < 10; round++) {
+  for (let i = 0; i < million / 10; i++) computing(i);
+  globalThis.gc?.();
+  used.push(process.memoryUsage().heapUsed / 2 ** 20);
+}
+console.log(`fit: heap after each tenth of ${million} sheets, MB: ${used.map((mb) => mb.toFixed(1)).join(' ')}`);
+if (kept < 0) throw new Error('unreachable');
