@@ -1,0 +1,30 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { crossing } from './root.ts';
+
+describe('where a function crosses zero', () => {
+  it('of x² − 2 is √2, to the last digits', () => {
+    expect(crossing(0, 2, (x) => x * x - 2)).toBeCloseTo(Math.SQRT2, 14);
+  });
+
+  it('may be sought from above: the end that holds is the second', () => {
+    expect(crossing(1, 0, (x) => 0.25 - x)).toBeCloseTo(0.25, 14);
+  });
+
+  it('is the end itself where that is the root', () => {
+    expect(crossing(-1, 0, (x) => x)).toBe(0);
+  });
+
+  it('of a cube through any number is that number', () => {
+    const place = fc.double({ min: -900, max: 900, noNaN: true });
+    fc.assert(
+      fc.property(place, (root) => {
+        expect(Math.abs(crossing(-1000, 1000, (x) => (x - root) ** 3 + (x - root)) - root)).toBeLessThan(1e-9);
+      }),
+    );
+  });
+
+  it('is found beside a kink, as of a clamp', () => {
+    expect(crossing(0, 100, (x) => Math.min(x, 30) - 20 + Math.max(0, x - 80))).toBeCloseTo(20, 10);
+  });
+});

@@ -1,0 +1,69 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { DomainError } from '#measure';
+import { RULES, rulesWith, ruleSource, type RuleName } from './rules.ts';
+
+const refusal = (overrides: Record<string, number>): DomainError => {
+  try {
+    rulesWith(overrides);
+  } catch (error) {
+    if (error instanceof DomainError) return error;
+  }
+  throw new Error('It was not refused.');
+};
+
+describe('the rule table', () => {
+  it.each(RULES.map((rule) => [rule.name, rule] as const))('%s: says what it does and where it is from', (_, rule) => {
+    expect(rule.what).toMatch(/\S.*\.$/);
+    expect(rule.source).not.toBe('');
+    expect(rule.value).toBeGreaterThanOrEqual(rule.min);
+    expect(rule.value).toBeLessThanOrEqual(rule.max);
+    expect(['none', 'size', 'half']).toContain(rule.scale);
+    expect(['mm', '1', 'g']).toContain(rule.unit);
+  });
+
+  it('scales lengths only: a share is the same at every size', () => {
+    expect(RULES.filter(({ unit, scale }) => unit === '1' && scale !== 'none')).toEqual([]);
+  });
+
+  it('tells a rule’s source by its name', () => {
+    expect(ruleSource('ordinary-thickness')).toBe('assumed');
+  });
+});
+
+describe('rules with a maker’s own numbers', () => {
+  it('are the table where she has none', () => {
+    const rules = rulesWith({});
+    for (const { name, value } of RULES) expect(rules[name as RuleName]).toBe(value);
+  });
+
+  it('change what she names, leave the rest, and leave the table', () => {
+    expect(rulesWith({ 'band-depth': 40 })).toEqual({ ...rulesWith({}), 'band-depth': 40 });
+    expect(rulesWith({})['band-depth']).toBe(25);
+  });
+
+  it('take any number within a rule’s limits, the ends included', () => {
+    const override = fc
+      .constantFrom(...RULES)
+      .chain(({ name, min, max }) => fc.tuple(fc.constant(name), fc.double({ min, max, noNaN: true })));
+    fc.assert(
+      fc.property(override, ([name, value]) => {
+        expect(rulesWith({ [name]: value })[name as RuleName]).toBe(value);
+      }),
+    );
+  });
+
+  it.each(['no-such-rule', 'constructor', 'toString', ''])('refuse a rule "%s"', (name) => {
+    expect(refusal({ [name]: 1 })).toMatchObject({ code: 'rule-unknown', pointer: `/${name}` });
+  });
+
+  it('refuse a rule named as every object’s prototype', () => {
+    expect(refusal(JSON.parse('{"__proto__": 1}')).code).toBe('rule-unknown');
+  });
+
+  it.each([-1, 151, NaN, Infinity])('refuse a band depth of %d, and say what it takes', (value) => {
+    const error = refusal({ 'band-depth': value });
+    expect(error).toMatchObject({ code: 'rule-out-of-range', pointer: '/band-depth' });
+    expect(error.message).toMatch(/takes 0 to 150 mm/);
+  });
+});
