@@ -5,6 +5,7 @@ import './base.css';
 import './fields.css';
 import './drawings.css';
 import './sections.css';
+import './advice.css';
 import { Page } from './page/Page.tsx';
 
 const place = document.getElementById('page');

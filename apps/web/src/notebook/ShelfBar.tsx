@@ -1,9 +1,10 @@
 import { Select } from '../field/Select.tsx';
 import { TextField } from '../field/TextField.tsx';
 import { say } from '../messages.ts';
+import { asStored, isChanged } from '../store/as-stored.ts';
 import { useReach } from '../store/reach.ts';
 import { added, isBlank, onShelf, removed, restored, type Kind, type Kinds } from './kinds.ts';
-import { isChanged, openEntry, withEntry, withNotes, type Entry, type Shelf } from './shelf.ts';
+import { openEntry, withEntry, withNotes, type Entry, type Shelf } from './shelf.ts';
 import { change, takeAway } from './use-notebook.ts';
 
 /** Which body, garment or yarn is open; its name; where it is kept. */
@@ -61,46 +62,63 @@ function Whereabouts<K extends Kind>({ kind, entry }: { readonly kind: K; readon
   const { conflict, stored, refused } = entry;
   const states = say.shelf.state;
   const words = conflict
-    ? states.conflict
+    ? conflict.notes === null
+      ? states.gone
+      : states.conflict
     : refused !== null
       ? states.refused(refused)
-      : !isChanged(entry)
+      : !isChanged(kind, entry)
         ? states.stored
         : stored === null && isBlank(kind, entry.notes)
           ? states.empty
           : reach === 'lost'
             ? states.unreachable
             : states.here;
-  const settle = (how: (entry: Entry<Kinds[K]>) => Entry<Kinds[K]>): void =>
-    change((notebook) => onShelf(notebook, kind, (shelf) => withEntry(shelf, entry.key, how)));
   return (
     <div className="whereabouts">
       <p role="status">{words}</p>
-      {conflict && stored && (
-        <>
-          <button
-            type="button"
-            onClick={() =>
-              settle((it) => ({ ...it, conflict: null, stored: { ...stored, etag: conflict.etag, seen: '' } }))
-            }
-          >
-            {say.shelf.keepMine}
-          </button>
-          <button
-            type="button"
-            onClick={() =>
-              settle((it) => ({
-                ...it,
-                notes: conflict.notes,
-                conflict: null,
-                stored: { id: stored.id, etag: conflict.etag, seen: JSON.stringify(conflict.notes) },
-              }))
-            }
-          >
-            {say.shelf.takeTheirs}
-          </button>
-        </>
-      )}
+      {conflict && <Settle kind={kind} entry={entry} conflict={conflict} />}
     </div>
+  );
+}
+
+/** Two versions differ: she says which one stays. */
+function Settle<K extends Kind>({
+  kind,
+  entry,
+  conflict,
+}: {
+  readonly kind: K;
+  readonly entry: Entry<Kinds[K]>;
+  readonly conflict: NonNullable<Entry<Kinds[K]>['conflict']>;
+}) {
+  const { notes: theirs, etag } = conflict;
+  const settle = (how: (entry: Entry<Kinds[K]>) => Entry<Kinds[K]>): void =>
+    change((notebook) => onShelf(notebook, kind, (shelf) => withEntry(shelf, entry.key, how)));
+  const keepMine = (): void =>
+    settle((it) => ({
+      ...it,
+      conflict: null,
+      stored: theirs === null || it.stored === null ? null : { ...it.stored, etag, seen: '' },
+    }));
+  const takeTheirs = (): void => {
+    if (theirs === null) change((notebook) => removed(notebook, kind, entry.key));
+    else
+      settle((it) => ({
+        ...it,
+        notes: theirs,
+        conflict: null,
+        stored: it.stored && { ...it.stored, etag, seen: asStored(kind, theirs) },
+      }));
+  };
+  return (
+    <>
+      <button type="button" onClick={keepMine}>
+        {say.shelf.keepMine}
+      </button>
+      <button type="button" onClick={takeTheirs}>
+        {theirs === null ? say.shelf.removeHere : say.shelf.takeTheirs}
+      </button>
+    </>
   );
 }

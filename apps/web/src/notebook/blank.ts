@@ -50,6 +50,7 @@ export const blankDesign = (tape: Tape): DesignNotes => ({
   easeChange: empty(tape),
   layer: null,
   lengths: {},
+  rules: {},
 });
 
 export const blankNotebook = (tape: Tape): Notebook => ({

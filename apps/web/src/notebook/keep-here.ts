@@ -10,14 +10,24 @@ const homeTape = (): 'in' | 'cm' => (INCHES.test(navigator.language) ? 'in' : 'c
 
 export function keptHere(): Notebook {
   const blank = blankNotebook(homeTape());
-  return parsed(localStorage.getItem(PLACE), blank) ?? blank;
+  return parsed(stored(), blank) ?? blank;
 }
 
-export function keepHere(notebook: Notebook): void {
+function stored(): string | null {
+  try {
+    return localStorage.getItem(PLACE);
+  } catch {
+    return null;
+  }
+}
+
+/** False where the browser's space is full or closed: what is on the page stays there, and the store still takes it. */
+export function keepHere(notebook: Notebook): boolean {
   try {
     localStorage.setItem(PLACE, JSON.stringify(notebook));
+    return true;
   } catch {
-    // The browser's space is full or closed; what is on the page stays there, and the store still takes it.
+    return false;
   }
 }
 

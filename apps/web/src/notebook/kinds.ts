@@ -1,5 +1,6 @@
 import { blankBody, blankGarment, blankYarn } from './blank.ts';
 import type { BodyNotes, GarmentNotes, Notebook, YarnNotes } from './notebook.ts';
+import { newKey } from './new-key.ts';
 import { newEntry, withAdded, withoutEntry, type Entry, type Shelf } from './shelf.ts';
 import type { Tape } from './typed.ts';
 
@@ -28,7 +29,7 @@ export const onShelf = <K extends Kind>(
 ): Notebook => ({ ...notebook, [kind]: how(shelfOf(notebook, kind)) });
 
 export const blankEntry = <K extends Kind>(kind: K, tape: Tape): Entry<Kinds[K]> =>
-  newEntry<Kinds[K]>(crypto.randomUUID(), BLANK[kind](tape));
+  newEntry<Kinds[K]>(newKey(), BLANK[kind](tape));
 
 /** True while nothing was written on it. */
 export function isBlank<K extends Kind>(kind: K, notes: Kinds[K]): boolean {

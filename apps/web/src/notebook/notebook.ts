@@ -82,6 +82,8 @@ export interface DesignNotes {
   readonly easeChange: Typed;
   readonly layer: LayerNotes | null;
   readonly lengths: Readonly<Partial<Record<DesignLength, Typed>>>;
+  /** Rules overruled, by name; in the rule's own unit. */
+  readonly rules: Readonly<Record<string, number>>;
 }
 
 /** The lengths of a design that she may set herself; what she leaves empty the rules decide. */

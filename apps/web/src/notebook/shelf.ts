@@ -1,4 +1,4 @@
-/** What the store holds of an entry: its id, the version last seen, and the entry as it was then, as JSON text. */
+/** What the store holds of an entry: its id, the version last seen, and the record as it was then, as text. */
 export interface Stored {
   readonly id: string;
   readonly etag: string;
@@ -10,8 +10,8 @@ export interface Entry<T> {
   readonly key: string;
   readonly notes: T;
   readonly stored: Stored | null;
-  /** The store's version, where both were changed. */
-  readonly conflict: { readonly notes: T; readonly etag: string } | null;
+  /** The store's version, where both were changed; its notes are null where it was removed there. */
+  readonly conflict: { readonly notes: T | null; readonly etag: string } | null;
   /** Why the store did not take it, in its words. */
   readonly refused: string | null;
 }
@@ -58,9 +58,4 @@ export function withoutEntry<T>(shelf: Shelf<T>, key: string, spare: Entry<T>): 
   const entries = rest.length > 0 ? rest : [spare];
   const removed = gone?.stored ? [...shelf.removed, { id: gone.stored.id, etag: gone.stored.etag }] : shelf.removed;
   return { open: shelf.open === key ? (entries[0] ?? spare).key : shelf.open, entries, removed };
-}
-
-/** True where the entry differs from what the store was last seen to hold. */
-export function isChanged<T>(entry: Entry<T>): boolean {
-  return entry.stored === null || entry.stored.seen !== JSON.stringify(entry.notes);
 }

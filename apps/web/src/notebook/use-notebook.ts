@@ -3,6 +3,7 @@ import { keepHere, keptHere, whenKeptElsewhere } from './keep-here.ts';
 import type { Notebook } from './notebook.ts';
 
 let current: Notebook = keptHere();
+let browserKeeps = true;
 let undo: { readonly said: string; readonly back: (notebook: Notebook) => Notebook } | null = null;
 const listeners = new Set<() => void>();
 
@@ -19,12 +20,20 @@ whenKeptElsewhere((notebook) => {
 
 export const notebook = (): Notebook => current;
 
+/** Takes in what another window of this browser wrote and has not been heard of yet. */
+export function rereadHere(): void {
+  const kept = keptHere();
+  if (!browserKeeps || JSON.stringify(kept) === JSON.stringify(current)) return;
+  current = kept;
+  tell();
+}
+
 /** Changes the notebook, and keeps it in this browser at once. */
 export function change(how: (notebook: Notebook) => Notebook): void {
   const next = how(current);
   if (next === current) return;
   current = next;
-  keepHere(current);
+  browserKeeps = keepHere(current);
   tell();
 }
 
@@ -53,3 +62,6 @@ export function forgetUndo(): void {
 export const whenChanged = listen;
 export const useNotebook = (): Notebook => useSyncExternalStore(listen, notebook);
 export const useUndo = (): string | null => useSyncExternalStore(listen, () => undo?.said ?? null);
+
+/** False while this browser keeps nothing. */
+export const useBrowserKeeps = (): boolean => useSyncExternalStore(listen, () => browserKeeps);

@@ -1,4 +1,4 @@
-import type { SheetInput } from '#target-sheet';
+import type { SheetInput, SheetUnit } from '#target-sheet';
 import { openEntry } from '../notebook/shelf.ts';
 import type { Notebook } from '../notebook/notebook.ts';
 import { toBody } from './to-body.ts';
@@ -8,16 +8,16 @@ import { toGarment } from './to-garment.ts';
 import { toMade } from './to-made.ts';
 
 /** From what is written to what a sheet is made of: mm and g inside. */
-export function toSheetInput(notebook: Notebook, title: string): SheetInput {
+export function toSheetInput(notebook: Notebook, unit: SheetUnit): SheetInput {
   const { body } = toBody(openEntry(notebook.bodies).notes);
   return {
-    title,
+    title: notebook.design.title.trim(),
     body: body.measures.length === 0 && body.ageYears === null ? null : { ...body, estimate: true },
     garment: toGarment(openEntry(notebook.garments).notes),
     fabric: toFabric(openEntry(notebook.yarns).notes).input,
     design: toDesign(notebook.design),
     made: toMade(notebook.made),
-    rules: {},
-    unit: notebook.tape,
+    rules: notebook.design.rules,
+    unit,
   };
 }

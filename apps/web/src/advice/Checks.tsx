@@ -1,0 +1,107 @@
+import type { BodyDimension } from '#body';
+import type { Check } from '#fit';
+import { RATIO_CHECKS } from '#target-sheet';
+import { fieldId } from '../body/MeasureRow.tsx';
+import { NumberTable, type NumberRow } from '../drawing/Drawing.tsx';
+import { say } from '../messages.ts';
+import type { Tape } from '../notebook/typed.ts';
+import { showLength, showNumber, showPercent } from '../reading/numbers.ts';
+import { applyRemedy } from '../reckon/apply-remedy.ts';
+import { writeDesign } from './write-design.ts';
+
+const ORDER = ['fails', 'unknown', 'tight'] as const;
+
+/** What must be looked at, worst first, each with what to change and a button that does it; what is fine in one line. */
+export function Checks({ checks, tape }: { readonly checks: readonly Check[]; readonly tape: Tape }) {
+  const words = say.sheet.checks;
+  const open = ORDER.flatMap((verdict) => checks.filter((check) => check.verdict === verdict));
+  const fine = checks.filter(({ verdict }) => verdict === 'fine');
+  return (
+    <section id="checks" aria-labelledby="checks-title">
+      <h3 id="checks-title">{words.title}</h3>
+      <ul className="checks">
+        {open.map((check) => (
+          <OpenCheck key={check.check} check={check} tape={tape} />
+        ))}
+      </ul>
+      {fine.length > 0 && (
+        <details>
+          <summary>{words.fine(fine.length)}</summary>
+          <ul className="checks">
+            {fine.map((check) => (
+              <li key={check.check} className="check fine">
+                <Verdict check={check} />
+                <p>{check.advice}</p>
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+      <details className="numbers">
+        <summary>{words.all}</summary>
+        <CheckTable checks={checks} tape={tape} />
+      </details>
+    </section>
+  );
+}
+
+function Verdict({ check }: { readonly check: Check }) {
+  const words = say.sheet.checks;
+  return (
+    <p className="verdict">
+      <strong>{words.verdict[check.verdict]}</strong> {words.name[check.check]}
+    </p>
+  );
+}
+
+function OpenCheck({ check, tape }: { readonly check: Check; readonly tape: Tape }) {
+  const words = say.sheet.checks;
+  const { need, have, chanceOfFailing: chance } = check;
+  const numbers =
+    need === undefined || have === undefined
+      ? null
+      : words.needHave(shown(check, need, tape), shown(check, have, tape));
+  return (
+    <li className={`check ${check.verdict}`}>
+      <Verdict check={check} />
+      <p>{check.advice}</p>
+      {numbers !== null && (
+        <p className="hint">
+          {numbers} {chance !== undefined && chance >= 0.005 && words.chance(showPercent(chance))}
+        </p>
+      )}
+      <div className="remedies">
+        {check.remedies?.map(({ text, change }) => (
+          <button key={text} type="button" onClick={() => writeDesign((notes) => applyRemedy(notes, change, tape))}>
+            {text}
+          </button>
+        ))}
+        {check.needs?.map((name: BodyDimension) => (
+          <a key={name} href={`#${fieldId(name)}`}>
+            {words.measure(say.dimension[name])}
+          </a>
+        ))}
+      </div>
+    </li>
+  );
+}
+
+const shown = (check: Check, value: number, tape: Tape): string =>
+  RATIO_CHECKS.includes(check.check) ? showNumber(value, 2) : showLength(value, tape);
+
+function CheckTable({ checks, tape }: { readonly checks: readonly Check[]; readonly tape: Tape }) {
+  const words = say.sheet.checks;
+  return (
+    <NumberTable
+      caption={words.title}
+      columns={[words.column.check, words.column.verdict, words.column.need, words.column.have, words.column.chance]}
+      rows={checks.map((check): NumberRow => [
+        words.name[check.check],
+        words.verdict[check.verdict],
+        check.need === undefined ? '' : shown(check, check.need, tape),
+        check.have === undefined ? '' : shown(check, check.have, tape),
+        check.chanceOfFailing === undefined ? '' : showPercent(check.chanceOfFailing),
+      ])}
+    />
+  );
+}

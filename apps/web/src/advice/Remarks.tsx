@@ -1,0 +1,45 @@
+import type { TargetSheet } from '#target-sheet';
+import { say } from '../messages.ts';
+
+/** Cautions, wishes that collide, and notes. */
+export function Remarks({ sheet }: { readonly sheet: TargetSheet }) {
+  const words = say.sheet;
+  return (
+    <>
+      {sheet.cautions.length > 0 && (
+        <section className="cautions">
+          <h3>{words.cautions}</h3>
+          <ul>
+            {sheet.cautions.map(({ code, text }) => (
+              <li key={code}>{text}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {sheet.collisions.length > 0 && (
+        <section>
+          <h3>{words.collisions}</h3>
+          <ul>
+            {sheet.collisions.map(({ wishes, dimension }) => (
+              <li key={`${dimension} ${wishes[0]}`}>{words.collide(...wishes)}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {sheet.notes.length > 0 && (
+        <details>
+          <summary>
+            {words.notes} ({sheet.notes.length})
+          </summary>
+          <ul className="remarks">
+            {sheet.notes.map(({ code, text, source }) => (
+              <li key={`${code} ${text}`}>
+                {text} {source !== undefined && <small>{source}</small>}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
+  );
+}

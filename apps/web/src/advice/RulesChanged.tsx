@@ -1,0 +1,32 @@
+import { say } from '../messages.ts';
+import { takeAway } from '../notebook/use-notebook.ts';
+
+/** The rules she overruled, each with a way back. */
+export function RulesChanged({ rules }: { readonly rules: Readonly<Record<string, number>> }) {
+  const names = Object.keys(rules);
+  if (names.length === 0) return null;
+  const without = (name: string): void =>
+    takeAway(
+      say.shelf.removed(name),
+      (it) => {
+        const { [name]: _, ...rest } = it.design.rules;
+        return { ...it, design: { ...it.design, rules: rest } };
+      },
+      (it) => ({ ...it, design: { ...it.design, rules: { ...it.design.rules, [name]: rules[name] ?? 0 } } }),
+    );
+  return (
+    <div className="rules">
+      <h3>{say.design.rules}</h3>
+      <ul>
+        {names.map((name) => (
+          <li key={name}>
+            {name.replaceAll('-', ' ')}: {rules[name]}{' '}
+            <button type="button" className="quiet" onClick={() => without(name)}>
+              {say.design.ruleBack}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
