@@ -28,23 +28,24 @@ export function outlineLaws(sheet: TargetSheet): Broken[] {
   });
 }
 
-/** The dimensions that define a piece: without one of them it has no outline, with all of them it has one. */
-const DEFINING: Readonly<Record<Piece['piece'], readonly string[]>> = {
-  back: ['width', 'body-to-underarm', 'neck-width'],
-  front: ['width', 'body-to-underarm', 'neck-width', 'front-neck-depth'],
-  'left-front': ['width', 'body-to-underarm', 'neck-width', 'front-neck-depth'],
-  'right-front': ['width', 'body-to-underarm', 'neck-width', 'front-neck-depth'],
-  sleeve: ['sleeve-top-width', 'cuff-width', 'sleeve-length', 'underarm-seam'],
-  'front-band': ['front-edge', 'band-depth'],
-  'neck-band': ['neck-edge', 'band-depth'],
-};
-
-function withoutOutline(piece: Piece): string[] {
-  const value = valuesOf(piece);
-  return DEFINING[piece.piece].every((name) => (value(name) ?? 0) > 0) && piece.joins.length === 0
-    ? ['has every value that defines it, and no outline']
-    : [];
+/** A piece has no outline for want of a value, or where its lengths make no shape. */
+function withoutOutline({ dimensions, joins }: Piece): string[] {
+  const whole = dimensions.every(({ name, value }) => value !== null && (value > 0 || !MAKES_A_SHAPE.includes(name)));
+  return [
+    ...(whole ? ['has a value for each dimension, and no outline'] : []),
+    ...(joins.length > 0 ? ['has joined edges, and no outline'] : []),
+  ];
 }
+
+/** Where these are nothing, there is nothing to draw. */
+const MAKES_A_SHAPE: readonly string[] = [
+  'width',
+  'body-to-underarm',
+  'shoulder-width',
+  'front-edge',
+  'underarm-seam',
+  'band-depth',
+];
 
 /** Three corners or more, none twice in a row, counter-clockwise, no edge touching another but its neighbours’ ends; starts at [0, 0]. */
 function simple(outline: Outline): string[] {
@@ -90,32 +91,33 @@ function valuesOf(piece: Piece): Values {
   return (name) => values.get(name);
 }
 
-/** Width of an outline at a height: between its outermost corners and crossings there. */
-function widthAt(outline: Outline, height: number): number {
-  const xs = outline.flatMap(([x1, y1], index) => {
+/** Where an outline's corners and crossings lie at a height. */
+function placesAt(outline: Outline, height: number): number[] {
+  return outline.flatMap(([x1, y1], index) => {
     const [x2, y2] = at(outline, index + 1);
     const here = near(y1, height) ? [x1] : [];
     const between = (y1 - height) * (y2 - height) < 0 ? [x1 + ((height - y1) / (y2 - y1)) * (x2 - x1)] : [];
     return [...here, ...between];
   });
-  return Math.max(...xs) - Math.min(...xs);
 }
+
+/** From the leftmost of them to the rightmost. */
+const widthAt = (outline: Outline, height: number): number =>
+  Math.max(...placesAt(outline, height)) - Math.min(...placesAt(outline, height));
 
 /** How high an outline goes at an x: its highest corner or crossing there. */
 const topAt = (outline: Outline, x: number): number =>
   Math.max(
-    ...outline.flatMap(([x1, y1], index) => {
-      const [x2, y2] = at(outline, index + 1);
-      const here = near(x1, x) ? [y1] : [];
-      const between = (x1 - x) * (x2 - x) < 0 ? [y1 + ((x - x1) / (x2 - x1)) * (y2 - y1)] : [];
-      return [...here, ...between];
-    }),
+    ...placesAt(
+      outline.map(([px, py]) => [py, px]),
+      x,
+    ),
   );
 
 /**
  * The outline against the named dimensions.
- * Body: `hem-width` (else `width`) at the hem, `width` at `body-to-underarm`, where a corner of the side lies; its height
- * is `shoulder-to-hem`, a raglan’s `body-to-underarm` + `raglan-depth`; `neck-width` between the high points (a half
+ * Body: `hem-width` (else `width`) at the hem, `width` at `body-to-underarm` (from the middle to its sides); its height is
+ * `shoulder-to-hem`, a raglan’s `body-to-underarm` + `raglan-depth`; `neck-width` between the high points (a half
  * front: from its high point to its front edge); `front-neck-depth` or `back-neck-depth` down to the neck at the middle
  * (a half front: at its front edge, which is `front-edge` long).
  * Sleeve: `cuff-width` at the cuff, `sleeve-top-width` at `underarm-seam`, `cap-top-width` (else the top’s) at the top,
@@ -161,7 +163,11 @@ function bodyExtents(
   const raglan = value('raglan-depth');
   return [
     ['width of its hem', hem, widthAt(outline, 0)],
-    ['width', value('width'), widthAt(outline, underarm)],
+    [
+      'width',
+      value('width'),
+      (half ? 1 : 2) * Math.max(...placesAt(outline, underarm).map((x) => Math.abs(x - middle))),
+    ],
     ['height', raglan === undefined ? value('shoulder-to-hem') : underarm + raglan, height],
     ['neck-width', value('neck-width'), half ? halfNeck : 2 * halfNeck],
     ['depth of its neck', depth, height - neckAt],

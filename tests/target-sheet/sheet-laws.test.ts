@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import { SHEET_UNITS, inUnit, type TargetSheet } from '#target-sheet';
+import { holdsSheetLaws } from '../support/sheet-laws.ts';
+import { cardiganSheet, pulloverSheet, sampleSheets } from './samples/index.ts';
+
+type Change = (sheet: TargetSheet) => unknown;
+
+/** The hand-made pullover with one thing changed on its back. */
+const back =
+  (change: (piece: TargetSheet['pieces'][number]) => object): Change =>
+  (sheet) => ({
+    ...sheet,
+    pieces: sheet.pieces.map((piece) => (piece.piece === 'back' ? { ...piece, ...change(piece) } : piece)),
+  });
+const width = (change: object): Change =>
+  back(({ dimensions }) => ({
+    dimensions: dimensions.map((each) => (each.name === 'width' ? { ...each, ...change } : each)),
+  }));
+const outline = (change: (points: readonly (readonly [number, number])[]) => unknown): Change =>
+  back((piece) => ({ outline: change(piece.outline ?? []) }));
+
+describe('the laws of a sheet', () => {
+  it('hold of the hand-made sheets in every unit', () => {
+    for (const sheet of sampleSheets) for (const unit of SHEET_UNITS) holdsSheetLaws(inUnit(sheet, unit));
+  });
+
+  it.each<[string, Change, RegExp]>([
+    ['a field we do not know', (sheet) => ({ ...sheet, extra: 1 }), /additional/],
+    ['a field of a dimension we do not know', width({ lo: 1 }), /additional/],
+    ['a name outside the lists', width({ name: 'girth' }), /allowed values/],
+    ['terms that do not add up', width({ because: [{ term: 'x', value: 1, u: 0, from: 'x' }] }), /terms add up to 1/],
+    ['a low above the value', width({ low: 600 }), /600 ≤/],
+    ['a high below the value', width({ high: 1 }), /≤ 1/],
+    ['a size as made without its growth', width({ asMade: 1 }), /as made 1/],
+    ['an outline that goes round clockwise', outline((points) => points.toReversed()), /counter-clockwise/],
+    ['an outline that crosses itself', outline((points) => points.with(0, [600, 300])), /crosses itself/],
+    ['an outline that repeats a corner', outline(([first, ...rest]) => [first, first, ...rest]), /no length/],
+    ['an outline off its origin', outline((points) => points.map(([x, y]) => [x + 1, y])), /lower left end at 1/],
+    [
+      'an outline wider than its width',
+      outline((points) => points.map(([x, y]) => [2 * x, y])),
+      /width is named 510.9/,
+    ],
+    [
+      'an outline higher than its length',
+      outline((points) => points.map(([x, y]) => [x, 2 * y])),
+      /height is named 607.6/,
+    ],
+    [
+      'a joined edge that is not there',
+      back(() => ({ joins: [{ edge: 'side', with: 'front', length: 9 }] })),
+      /no run/,
+    ],
+    [
+      'a joined edge that does not match',
+      back((piece) => ({ joins: piece.joins.map((join) => ({ ...join, with: 'neck-band' })) })),
+      /no edge of neck-band/,
+    ],
+    [
+      'a piece that could be drawn and is not',
+      back(({ dimensions }) => ({ outline: undefined, joins: [], dimensions })),
+      /no outline/,
+    ],
+  ])('refuse %s', (_, change, complaint) => {
+    expect(() => holdsSheetLaws(change(pulloverSheet) as TargetSheet)).toThrow(complaint);
+  });
+
+  it('let two made pieces differ at their seam, where the check of seams says so', () => {
+    const unlike = back((piece) => ({ joins: piece.joins.filter((join) => join.with !== 'sleeve') }))(
+      pulloverSheet,
+    ) as TargetSheet;
+    expect(() => holdsSheetLaws(unlike)).toThrow(/armhole edge/);
+    const checks = [
+      ...unlike.checks.filter(({ check }) => check !== 'seam'),
+      { check: 'seam' as const, verdict: 'fine' as const, advice: '' },
+    ];
+    holdsSheetLaws({ ...unlike, checks });
+  });
+
+  it('want a reason for every value that is missing', () => {
+    const [neck] = cardiganSheet.assembled.filter(({ value }) => value === null);
+    const { noAdvice: _, ...bare } = neck ?? { noAdvice: null };
+    expect(() => holdsSheetLaws({ ...cardiganSheet, assembled: [bare] } as TargetSheet)).toThrow(/noAdvice/);
+  });
+});
