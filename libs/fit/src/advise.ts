@@ -30,13 +30,12 @@ export function advise(request: FitRequest): Advice {
   const v = nudging.base;
   const checked = checkAll(nudging, decisions, request.body);
   const checks = checked.map(({ check }) => check);
-  const lacking = v.subarray(S.ease, S.reachedNapeToCuff + 1).some(Number.isNaN);
   const writer = new DimensionWriter({
     nudging,
     decisions,
     checked,
     band: easeLeeway(request, nudging, decisions),
-    missing: lacking ? new MissingMeasures(inputs, decisions, request.body) : null,
+    missing: () => new MissingMeasures(inputs, decisions, request.body),
     growth: request.fabric.growth ?? { across: 0, along: 0 },
     seamAllowance: request.design.seamAllowanceMm,
     noSleeve: noSleeveReason(v, decisions),
@@ -100,7 +99,7 @@ function sensitivityOf(nudging: Nudging, d: Decisions): Advice['sensitivity'] {
     if (column.input.body === null) continue;
     const moved: Record<string, number> = {};
     for (const { name, slot } of plan) {
-      const slope = column.slope(slot);
+      const slope = column.moved.slope(slot);
       if (Math.abs(slope) > 1e-9) moved[name] = slope;
     }
     of[column.input.body] = moved;

@@ -30,10 +30,10 @@ export function because(slot: number, nudging: Nudging, d: Decisions): Because[]
     return [{ term: solved, value, u: nudging.uncertainty(slot), from: 'solved, u by central differences' }];
   const terms: Because[] = [];
   const ordinary = nudging.columns.find(({ input }) => input.slot === S.ordinaryThickness)!;
-  const ordinarySlope = ordinary.slope(slot);
+  const ordinarySlope = ordinary.moved.slope(slot);
   let rest = value;
   for (const column of nudging.columns) {
-    const slope = column.slope(slot);
+    const slope = column.moved.slope(slot);
     if (slope === 0 || column === ordinary) continue;
     const { input } = column;
     const u = Math.abs(slope) * input.u;

@@ -104,6 +104,6 @@ export function workOutBody(row: Row, d: Decisions): void {
   const overlapping = v[S.overlap]! / 2 - v[S.frontBand]!;
   row.put(S.frontPanel, v[S.frontWholePanel]! / 2 + overlapping);
   row.put(S.frontHem, v[S.frontWholeHem]! / 2 + overlapping);
-  row.put(S.frontHalfNeck, v[S.pieceNeckWidth]! / 2 + overlapping);
+  row.put(S.frontHalfNeck, v[raglan ? S.raglanNeck : S.pieceNeckWidth]! / 2 + overlapping);
   row.put(S.frontEdge, toHem - v[S.pieceFrontNeck]!);
 }

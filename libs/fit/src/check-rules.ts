@@ -2,6 +2,7 @@ import type { BodyDimension } from '#body';
 import type { CheckName } from './advice.ts';
 import type { Decisions } from './decisions.ts';
 import { S } from './slots.ts';
+import { seamsCompare } from './wearing.ts';
 
 /** One check of model section 8: where its need and have are, when it applies, and what it says. */
 export interface CheckRule {
@@ -39,12 +40,6 @@ function rule(
 ): CheckRule {
   const plain = { applies: always, comfort: false, girth: false, stretches: never, needs: [] };
   return { check, need, have, dimension, wishes, ...plain, ...rest };
-}
-
-/** Something was made whose seams or reach can be compared. */
-function seamsCompare(d: Decisions): boolean {
-  const made = d.made;
-  return (made.back && made.front) || (made.armhole && (made.sleeveTop || made.cap || made.sleeveRaglan));
 }
 
 /** All checks, in the order in which a garment is put on and worn. */

@@ -5,7 +5,7 @@ import type { Checked } from './checking.ts';
 import type { Decisions } from './decisions.ts';
 import { assembledPlan, type Driver, type Planned, type PlannedOnPiece, piecePlans } from './dimension-plan.ts';
 import type { MissingMeasures } from './missing.ts';
-import type { Nudging } from './nudging.ts';
+import type { Moved, Nudging } from './nudging.ts';
 import { drawPiece } from './outline.ts';
 import { drawnIn, type Holding, type Leeway } from './rounding.ts';
 import { S } from './slots.ts';
@@ -17,7 +17,8 @@ export interface Writing {
   readonly checked: readonly Checked[];
   /** The ease band as far as it may be rounded, down and up, mm of girth. */
   readonly band: Leeway;
-  readonly missing: MissingMeasures | null;
+  /** Made only where a number is missing. */
+  readonly missing: () => MissingMeasures;
   readonly growth: { readonly across: number; readonly along: number };
   readonly seamAllowance: number;
   /** No cap joins the armhole: the sleeve has no advice. */
@@ -27,7 +28,7 @@ export interface Writing {
 /** A driver worked out: how far it may go, and how every number follows it. */
 interface Driven {
   readonly leeway: Leeway;
-  readonly slopes: Float64Array;
+  readonly moved: Moved;
 }
 
 /** A dimension that has a value. */
@@ -45,6 +46,7 @@ export class DimensionWriter {
   readonly #w: Writing;
   readonly #holding: readonly Holding[];
   readonly #driven = new Map<number, Driven>();
+  #missing: MissingMeasures | undefined;
   readonly #assembled: readonly Planned[];
   readonly #pieces: ReturnType<typeof piecePlans>;
   readonly #followNames: readonly { readonly name: string; readonly slot: number }[];
@@ -100,11 +102,11 @@ export class DimensionWriter {
   }
 
   #given(planned: Planned, ofSleeve: boolean): Given | NoAdvice {
-    const { nudging, decisions, missing, noSleeve } = this.#w;
+    const { nudging, decisions, noSleeve } = this.#w;
     const { name, slot } = planned;
     const value = nudging.base[slot]!;
     if (ofSleeve && noSleeve) return noSleeve;
-    if (Number.isNaN(value)) return missing?.reasonFor(slot) ?? { needs: [], reason: 'No shape joins these edges.' };
+    if (Number.isNaN(value)) return (this.#missing ??= this.#w.missing()).reasonFor(slot);
     const { slope, driven } = this.#drivenBy(planned.driver, slot);
     const a = slope * driven.leeway.down;
     const b = slope * driven.leeway.up;
@@ -113,7 +115,7 @@ export class DimensionWriter {
       u: nudging.uncertainty(slot),
       low: Math.max(value + Math.min(a, b), Math.min(value, 0)),
       high: value + Math.max(a, b),
-      follows: this.#follows(name, slot, slope, driven.slopes),
+      follows: this.#follows(name, slot, slope, driven.moved),
       because: because(slot, nudging, decisions),
     };
   }
@@ -121,7 +123,7 @@ export class DimensionWriter {
   /** A driver that does not move the number leaves it to be rounded alone. */
   #drivenBy(driver: Driver, slot: number): { slope: number; driven: Driven } {
     const driven = this.#drive(driver);
-    const slope = driver.slot === slot ? 1 : driven.slopes[slot]!;
+    const slope = driver.slot === slot ? 1 : driven.moved.slope(slot);
     if (slope !== 0 && !Number.isNaN(slope)) return { slope, driven };
     return { slope: 1, driven: this.#drive({ slot, range: 'length' }) };
   }
@@ -133,7 +135,7 @@ export class DimensionWriter {
     const wanted = isMade(driver.slot, decisions) ? { down: 0, up: 0 } : this.#wanted(driver);
     const driven = {
       leeway: drawnIn(driver.slot, wanted, nudging, this.#holding),
-      slopes: nudging.followers(driver.slot),
+      moved: nudging.followers(driver.slot),
     };
     this.#driven.set(driver.slot, driven);
     return driven;
@@ -145,12 +147,12 @@ export class DimensionWriter {
     return { down: band.down * range.ofBand, up: band.up * range.ofBand };
   }
 
-  #follows(name: string, slot: number, slope: number, slopes: Float64Array): Record<string, number> {
+  #follows(name: string, slot: number, slope: number, moved: Moved): Record<string, number> {
     const follows: Record<string, number> = {};
     for (const follower of this.#followNames) {
-      const moved = slopes[follower.slot]!;
-      if (moved === 0 || Number.isNaN(moved) || follower.slot === slot || follower.name === name) continue;
-      follows[follower.name] = Math.round((moved / slope) * 1e6) / 1e6;
+      const rate = moved.slope(follower.slot);
+      if (rate === 0 || Number.isNaN(rate) || follower.slot === slot || follower.name === name) continue;
+      follows[follower.name] = Math.round((rate / slope) * 1e6) / 1e6;
     }
     return follows;
   }

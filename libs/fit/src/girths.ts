@@ -39,7 +39,7 @@ export function workOutGirths(row: Row, d: Decisions): void {
   const armFlat = row.put(
     S.armFlat,
     d.taken.upperArm
-      ? keptGirth(v, v[S.refSleeveTop]!, s * d.layerArm, sRef * d.refLayerArm, armShare * change)
+      ? keptGirth(v, v[S.refSleeveTop]!, s * d.layerArm, sRef * d.refLayerArm, rules['upper-arm-ease'] * change)
       : v[S.upperArm]! + armShare * E + 2 * Math.PI * s * d.layerArm + allowance,
   );
   row.put(

@@ -20,9 +20,8 @@ export class Model {
     this.#decisions = decisions;
   }
 
-  /** Works out `row`, with the number in place `nudged` moved by `by`; −1 nudges none. */
+  /** Works out `row` (always one for the same model), with the number in place `nudged` moved by `by`; −1 nudges none. */
   workOut(row: Row, nudged = -1, by = 0): Float64Array {
-    row.v.fill(NaN);
     row.v.set(this.#inputs);
     row.nudged = nudged;
     row.by = by;

@@ -1,34 +1,39 @@
 import type { ProfileCovariance } from '#body';
 import type { Input, Inputs } from './inputs.ts';
 import type { Model } from './model.ts';
-import { INPUT_COUNT, Row, SLOT_COUNT } from './slots.ts';
+import { Row, SLOT_COUNT } from './slots.ts';
 
 /** A power of two, so that steps add and divide exactly; small beside any measure, large beside rounding. */
 const STEP = 2 ** -5;
 
-/** One input moved up and down, and all that moved with it. */
-class Column {
-  readonly input: Input;
-  readonly value: number;
-  readonly #up: Float64Array;
-  readonly #down: Float64Array;
+/** Every number as it is with one of them moved up, and as it is with it moved down (or left): how all move with it. */
+class Moved {
+  readonly #rows: Float64Array;
+  readonly #up: number;
+  readonly #down: number;
   readonly #span: number;
 
-  /** `down` is the unmoved row for what is exact and enters as it is: one-sided differences do for that. */
-  constructor(input: Input, value: number, up: Float64Array, down: Float64Array, span: number) {
-    this.input = input;
-    this.value = value;
+  /** `up` and `down` are places in `rows` where the moved rows begin, `span` is how far apart they are, mm. */
+  constructor(rows: Float64Array, up: number, down: number, span: number) {
+    this.#rows = rows;
     this.#up = up;
     this.#down = down;
     this.#span = span;
   }
 
-  /** How the number in this place moves with the input, mm a mm. */
+  /** How the number in this place moves with the one that was moved, mm a mm. */
   slope(slot: number): number {
-    return snapped((this.#up[slot]! - this.#down[slot]!) / this.#span);
+    return snapped((this.#rows[this.#up + slot]! - this.#rows[this.#down + slot]!) / this.#span);
   }
 }
-export type { Column };
+export type { Moved };
+
+/** One input, and how all numbers move with it. */
+export interface Column {
+  readonly input: Input;
+  readonly value: number;
+  readonly moved: Moved;
+}
 
 /** Finding how things move by moving them: the model worked out once as it is, and again with each input nudged. */
 export class Nudging {
@@ -37,15 +42,23 @@ export class Nudging {
   readonly #uncertain: readonly Column[];
   readonly #model: Model;
   readonly #row = new Row();
+  /** The row as it is, then every moved row, one after the other. */
+  readonly #rows: Float64Array;
+  #filled = SLOT_COUNT;
   readonly #related: readonly { readonly i: number; readonly j: number; readonly covariance: number }[];
 
   constructor(model: Model, inputs: Inputs, covariance: ProfileCovariance | null) {
     this.#model = model;
-    this.base = model.workOut(this.#row).slice();
     // What is nothing and certain adds no term.
-    this.columns = inputs.described
-      .filter(({ slot, u }) => u !== 0 || inputs.values[slot] !== 0)
-      .map((input) => this.#columnOf(input, inputs.values[input.slot]!));
+    const telling = inputs.described.filter(({ slot, u }) => u !== 0 || inputs.values[slot] !== 0);
+    this.#rows = new Float64Array(SLOT_COUNT * (1 + 2 * telling.length));
+    this.#rows.set(model.workOut(this.#row));
+    this.base = this.#rows.subarray(0, SLOT_COUNT);
+    this.columns = telling.map((input) => ({
+      input,
+      value: inputs.values[input.slot]!,
+      moved: this.#moving(input.slot, input.u > 0),
+    }));
     this.#uncertain = this.columns.filter(({ input }) => input.u > 0);
     this.#related = covariance ? relatedPairs(this.#uncertain, covariance) : [];
   }
@@ -55,18 +68,26 @@ export class Nudging {
     return this.#model.workOut(this.#row, slot, by);
   }
 
-  /** How every number moves with the one in place `slot`, mm a mm, to one side. */
-  followers(slot: number): Float64Array {
-    const moved = this.nudged(slot, STEP);
-    const slopes = new Float64Array(SLOT_COUNT);
-    for (let k = INPUT_COUNT; k < SLOT_COUNT; k++) slopes[k] = snapped((moved[k]! - this.base[k]!) / STEP);
-    return slopes;
+  /** How every number moves with the one in place `slot`, to one side. */
+  followers(slot: number): Moved {
+    const rows = new Float64Array(2 * SLOT_COUNT);
+    rows.set(this.base);
+    rows.set(this.nudged(slot, STEP), SLOT_COUNT);
+    return new Moved(rows, SLOT_COUNT, 0, STEP);
   }
 
-  #columnOf(input: Input, value: number): Column {
-    const up = this.nudged(input.slot, STEP).slice();
-    if (input.u === 0) return new Column(input, value, up, this.base, STEP);
-    return new Column(input, value, up, this.nudged(input.slot, -STEP).slice(), 2 * STEP);
+  /** Central differences for what is uncertain, one-sided for what is exact and enters as it is. */
+  #moving(slot: number, central: boolean): Moved {
+    const up = this.#keep(this.nudged(slot, STEP));
+    if (!central) return new Moved(this.#rows, up, 0, STEP);
+    return new Moved(this.#rows, up, this.#keep(this.nudged(slot, -STEP)), 2 * STEP);
+  }
+
+  #keep(row: Float64Array): number {
+    const at = this.#filled;
+    this.#rows.set(row, at);
+    this.#filled = at + SLOT_COUNT;
+    return at;
   }
 
   /**
@@ -75,7 +96,7 @@ export class Nudging {
    */
   uncertainty(plus: number, minus = -1): number {
     let variance = 0;
-    const slope = (column: Column): number => column.slope(plus) - (minus < 0 ? 0 : column.slope(minus));
+    const slope = ({ moved }: Column): number => moved.slope(plus) - (minus < 0 ? 0 : moved.slope(minus));
     for (const column of this.#uncertain) variance += (slope(column) * column.input.u) ** 2;
     for (const { i, j, covariance } of this.#related) {
       variance += 2 * slope(this.#uncertain[i]!) * slope(this.#uncertain[j]!) * covariance;

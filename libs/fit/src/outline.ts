@@ -147,7 +147,7 @@ function halfFront(v: Float64Array, d: Decisions, piece: 'left-front' | 'right-f
     hem: v[S.frontHem]!,
     panel: v[S.frontPanel]!,
     edge: v[S.pieceWidth]! / 2 + toEdge,
-    neck: raglan ? v[S.raglanNeck]! / 2 + toEdge : v[S.frontHalfNeck]!,
+    neck: v[S.frontHalfNeck]!,
   };
   const depth = v[raglan ? S.raglanFrontNeck : S.pieceFrontNeck]!;
   const right = rightBody(v, d, 0, half, depth, d.neckline === 'v');
@@ -204,12 +204,35 @@ function strip(width: number, height: number, joins: readonly Join[]): Drawn {
   };
 }
 
-/** Whether a body or sleeve piece can be drawn at all: its shoulders, yoke and seams are there. */
+/** Whether a piece makes a shape at all: its sides, shoulders and seams are there, and its neck ends above its lower edge. */
 function drawable(v: Float64Array, d: Decisions, piece: PieceName): boolean {
-  if (piece === 'sleeve') return v[S.underarmSeam]! > 0 && v[S.cuff]! > 0;
-  if (piece === 'neck-band' || piece === 'front-band') return true;
-  if (d.construction === 'raglan') return v[S.pieceBodyToUnderarm]! > 0 && v[S.raglanRun]! > 0;
-  return v[S.pieceBodyToUnderarm]! > 0 && v[S.pieceShoulderWidth]! > 0;
+  const there = (...slots: readonly number[]): boolean => slots.every((slot) => v[slot]! > 0);
+  switch (piece) {
+    case 'sleeve': {
+      const cap = d.construction === 'set-in' ? [S.cap, S.capTop] : d.construction === 'raglan' ? [S.sleeveRaglan] : [];
+      return there(S.cuff, S.sleeveTop, S.underarmSeam, ...cap);
+    }
+    case 'neck-band':
+      return there(S.neckEdge, S.band);
+    case 'front-band':
+      return there(S.frontEdge, S.frontBand);
+    case 'back':
+    case 'front':
+      return drawableBody(v, d, piece) && there(piece === 'back' ? S.backHem : S.frontWholeHem);
+    case 'left-front':
+    case 'right-front':
+      return drawableBody(v, d, piece) && there(S.frontHem, S.frontHalfNeck, S.frontEdge);
+  }
+}
+
+function drawableBody(v: Float64Array, d: Decisions, piece: PieceName): boolean {
+  if (!(v[S.pieceBodyToUnderarm]! > 0 && v[S.pieceNeckWidth]! > 0)) return false;
+  if (d.construction !== 'raglan') {
+    const depth = v[piece === 'back' ? S.pieceBackNeck : S.pieceFrontNeck]!;
+    return v[S.pieceShoulderWidth]! > 0 && v[S.pieceArmhole]! > 0 && depth >= 0 && depth < v[S.shoulderToHem]!;
+  }
+  const depth = piece === 'back' ? 0 : v[S.raglanFrontNeck]!;
+  return v[S.raglanRun]! > 0 && v[S.pieceRaglan]! > 0 && depth < v[S.pieceLength]!;
 }
 
 /** Draws a piece from the worked-out numbers; null where a number it needs is not known or makes no shape. */

@@ -217,7 +217,7 @@ export const S = Object.fromEntries(NAMES.map((name, at) => [name, at])) as Read
 
 /** A row of numbers being worked out, at most one of them nudged. */
 export class Row {
-  readonly v = new Float64Array(SLOT_COUNT);
+  readonly v = new Float64Array(SLOT_COUNT).fill(NaN);
   /** Which number is nudged, −1 for none, and by how much. */
   nudged = -1;
   by = 0;

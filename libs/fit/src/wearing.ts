@@ -15,7 +15,7 @@ export function workOutWearing(row: Row, d: Decisions): void {
   const layerArm = layer * d.layerArm;
   const stretched = 1 + d.mainUsable;
   const closeStretched = d.closeFitting ? stretched : 1;
-  const dropped = d.construction === 'drop-shoulder' || d.construction === 'squared-drop';
+  const dropped = isDropped(d);
 
   row.put(S.handNeed, rules['hand-tucked'] * v[S.hand]!);
   row.put(S.handHave, v[S.cuffInner]! * (1 + d.ribUsable));
@@ -73,13 +73,18 @@ function workOutNeckOnShoulders(row: Row, d: Decisions): void {
 /** The worst of the seams between pieces made apart; a raglan's two depths where nothing was. */
 function workOutSeams(row: Row, d: Decisions): void {
   const v = row.v;
+  const made = d.made;
+  if (!seamsCompare(d)) {
+    const most = d.rules['raglan-difference-most'] * v[S.pieceRaglan]!;
+    row.put(S.seamNeed, d.construction === 'raglan' ? Math.abs(v[S.sleeveRaglan]! - v[S.pieceRaglan]!) : 0);
+    row.put(S.seamHave, d.construction === 'raglan' ? most : 0);
+    return;
+  }
   const pairs: [number, number][] = [];
-  if (d.made.back && d.made.front) pairs.push([v[S.madeBack]!, v[S.madeFront]!]);
-  const bodyMade = d.made.armhole;
-  if (bodyMade && d.made.sleeveTop && (d.construction === 'drop-shoulder' || d.construction === 'squared-drop'))
-    pairs.push([2 * v[S.armhole]!, v[S.sleeveTop]!]);
-  if (bodyMade && d.made.cap) pairs.push([v[S.armholeSeam]!, v[S.capSeam]!]);
-  if (bodyMade && d.made.sleeveRaglan) pairs.push([v[S.raglanEdge]!, raglanSleeveEdge(v)]);
+  if (made.back && made.front) pairs.push([v[S.madeBack]!, v[S.madeFront]!]);
+  if (made.armhole && made.sleeveTop && isDropped(d)) pairs.push([2 * v[S.armhole]!, v[S.sleeveTop]!]);
+  if (made.armhole && made.cap) pairs.push([v[S.armholeSeam]!, v[S.capSeam]!]);
+  if (made.armhole && made.sleeveRaglan) pairs.push([v[S.raglanEdge]!, raglanSleeveEdge(v)]);
 
   let need = 0;
   let have = Infinity;
@@ -91,12 +96,17 @@ function workOutSeams(row: Row, d: Decisions): void {
       have = allowed;
     }
   }
-  if (pairs.length === 0 && d.construction === 'raglan') {
-    need = Math.abs(v[S.sleeveRaglan]! - v[S.pieceRaglan]!);
-    have = d.rules['raglan-difference-most'] * v[S.pieceRaglan]!;
-  }
   row.put(S.seamNeed, need);
   row.put(S.seamHave, have);
+}
+
+const isDropped = (d: Decisions): boolean => d.construction === 'drop-shoulder' || d.construction === 'squared-drop';
+
+/** Whether two pieces that were made meet in a seam. */
+export function seamsCompare(d: Decisions): boolean {
+  const { made } = d;
+  const sleeve = isDropped(d) ? made.sleeveTop : made.cap || made.sleeveRaglan;
+  return (made.back && made.front) || (made.armhole && sleeve);
 }
 
 function raglanSleeveEdge(v: Float64Array): number {
