@@ -204,9 +204,12 @@ function strip(width: number, height: number, joins: readonly Join[]): Drawn {
   };
 }
 
+/** Less than this is no length to draw, mm. */
+const LEAST = 1e-3;
+
 /** Whether a piece makes a shape at all: its sides, shoulders and seams are there, and its neck ends above its lower edge. */
 function drawable(v: Float64Array, d: Decisions, piece: PieceName): boolean {
-  const there = (...slots: readonly number[]): boolean => slots.every((slot) => v[slot]! > 0);
+  const there = (...slots: readonly number[]): boolean => slots.every((slot) => v[slot]! > LEAST);
   switch (piece) {
     case 'sleeve': {
       const cap = d.construction === 'set-in' ? [S.cap, S.capTop] : d.construction === 'raglan' ? [S.sleeveRaglan] : [];
@@ -226,13 +229,13 @@ function drawable(v: Float64Array, d: Decisions, piece: PieceName): boolean {
 }
 
 function drawableBody(v: Float64Array, d: Decisions, piece: PieceName): boolean {
-  if (!(v[S.pieceBodyToUnderarm]! > 0 && v[S.pieceNeckWidth]! > 0)) return false;
+  if (!(v[S.pieceBodyToUnderarm]! > LEAST && v[S.pieceNeckWidth]! > LEAST)) return false;
   if (d.construction !== 'raglan') {
     const depth = v[piece === 'back' ? S.pieceBackNeck : S.pieceFrontNeck]!;
-    return v[S.pieceShoulderWidth]! > 0 && v[S.pieceArmhole]! > 0 && depth >= 0 && depth < v[S.shoulderToHem]!;
+    return v[S.pieceShoulderWidth]! > LEAST && v[S.pieceArmhole]! > LEAST && depth >= 0 && depth < v[S.shoulderToHem]!;
   }
   const depth = piece === 'back' ? 0 : v[S.raglanFrontNeck]!;
-  return v[S.raglanRun]! > 0 && v[S.pieceRaglan]! > 0 && depth < v[S.pieceLength]!;
+  return v[S.raglanRun]! > LEAST && v[S.pieceRaglan]! > LEAST && depth < v[S.pieceLength]!;
 }
 
 /** Draws a piece from the worked-out numbers; null where a number it needs is not known or makes no shape. */
