@@ -15,3 +15,5 @@ if (place)
       <Page />
     </StrictMode>,
   );
+
+void import('./store/sync.ts').then(({ startSync }) => startSync());

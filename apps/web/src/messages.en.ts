@@ -30,12 +30,12 @@ export const en = {
       refused: (why: string) => `Written in this browser. The store did not take it: ${why}`,
       conflict: 'Changed here and somewhere else.',
       gone: 'Removed from the store somewhere else.',
+      browserFull:
+        'This browser keeps nothing just now (its space is full or closed). Do not close the page before all is stored.',
     },
     keepMine: 'Keep what is here',
     takeTheirs: 'Take the other',
     removeHere: 'Remove it here too',
-    browserFull:
-      'This browser keeps nothing just now (its space is full or closed). Do not close the page before it is stored.',
   },
 
   field: {
@@ -441,5 +441,62 @@ export const en = {
     'band-depth': 'Band depth',
     'band-overlap': 'Band overlap',
     'rib-depth': 'Rib depth',
+  },
+
+  made: {
+    title: 'Pieces you have finished',
+    lead: 'Measure a finished piece flat, washed, without seam allowance. The sheet takes it as it is and moves the rest.',
+    none: 'The pieces appear here once there is a sheet.',
+    planned: (value: string) => `planned ${value}`,
+    clear: 'Clear all',
+    cleared: 'The finished pieces were cleared.',
+    now: 'What the rest should be now',
+    column: { measure: 'Measure', before: 'Planned', now: 'Now', difference: 'Difference' },
+    same: 'Nothing else moves.',
+  },
+
+  keep: {
+    title: 'Keep it, print it, take it along',
+    keep: 'Keep this sheet',
+    print: 'Print the sheet',
+    printHint: 'A4 or Letter, clear in black and white.',
+    download: { json: 'Download JSON', csv: 'Download CSV', svg: 'Download drawing (SVG)' },
+    copy: 'Copy as text',
+    copied: 'Copied.',
+    notCopied: 'This browser does not copy by itself. The text is marked: copy it.',
+    textLabel: 'The sheet as text',
+    file: 'sheet',
+    nothing: 'There is no sheet yet to keep or take along.',
+    kept: 'Kept sheets',
+    none: 'None yet.',
+    untitled: 'Without a name',
+    on: (date: string) => `of ${date}`,
+    state: {
+      stored: 'Stored.',
+      waiting: 'Kept in this browser; it is stored as soon as what it is made of is.',
+      here: 'Kept in this browser only.',
+      only: 'At the store.',
+    },
+    changed: (what: string) => `Since then changed: ${what}.`,
+    changedWhat: { body: 'the body', garment: 'the sweater that fits', fabric: 'the yarn', rules: 'the rules' },
+    compare: 'Compare',
+    takeUp: 'Take up its wishes',
+    takenUp: 'The wishes of the kept sheet were taken up.',
+    remove: 'Remove',
+    removed: (title: string) => `The kept sheet “${title}” was removed.`,
+    missing: 'The store did not give it just now.',
+    side: {
+      title: 'Side by side',
+      one: 'This',
+      other: 'and that',
+      now: 'What is on the page now',
+      pick: 'Keep a sheet, and compare it with the next.',
+      difference: 'Difference',
+    },
+  },
+
+  send: {
+    title: 'Send it on',
+    lead: 'A planner takes the sheet and counts stitches and rows. Until one is set up here, take the sheet along as a file.',
   },
 };

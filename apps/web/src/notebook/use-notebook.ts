@@ -4,7 +4,7 @@ import type { Notebook } from './notebook.ts';
 
 let current: Notebook = keptHere();
 let browserKeeps = true;
-let undo: { readonly said: string; readonly back: (notebook: Notebook) => Notebook } | null = null;
+let undo: { readonly said: string; readonly back: () => void } | null = null;
 const listeners = new Set<() => void>();
 
 const tell = (): void => listeners.forEach((listener) => listener());
@@ -37,20 +37,26 @@ export function change(how: (notebook: Notebook) => Notebook): void {
   tell();
 }
 
-/** A change that takes something away: `said` is shown with a button that does `back`. */
+/** Says what was just taken away, with a button that does `back`. It stays until the next one, or until it is closed. */
+export function offerUndo(said: string, back: () => void): void {
+  undo = { said, back };
+  tell();
+}
+
+/** A change that takes something away, and its way back. */
 export function takeAway(
   said: string,
   how: (notebook: Notebook) => Notebook,
   back: (notebook: Notebook) => Notebook,
 ): void {
-  undo = { said, back };
   change(how);
+  offerUndo(said, () => change(back));
 }
 
 export function bringBack(): void {
   const taken = undo;
   undo = null;
-  if (taken) change(taken.back);
+  taken?.back();
   tell();
 }
 

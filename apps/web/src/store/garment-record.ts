@@ -23,7 +23,7 @@ export function toLayerRecord(layer: LayerNotes | null): LayerDto | null {
   return { sleeves: layer.sleeves, thickness: thickness ?? GUESSED_LAYER };
 }
 
-const fromLayerRecord = (layer: LayerDto | null | undefined): LayerNotes | null =>
+export const fromLayerRecord = (layer: LayerDto | null | undefined): LayerNotes | null =>
   layer == null
     ? null
     : { sleeves: layer.sleeves, thickness: fromMeasured(layer.thickness.u == null ? layer.thickness : null, 'small') };

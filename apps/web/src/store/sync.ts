@@ -1,3 +1,4 @@
+import { whenKeptChanged } from '../kept/use-kept-sheets.ts';
 import { isBlank, KINDS, onShelf, shelfOf, type Kind, type Kinds } from '../notebook/kinds.ts';
 import { newKey } from '../notebook/new-key.ts';
 import { newEntry, withEntry, type Entry, type Shelf } from '../notebook/shelf.ts';
@@ -5,6 +6,7 @@ import { change, notebook, rereadHere, whenChanged } from '../notebook/use-noteb
 import { asStored, isChanged } from './as-stored.ts';
 import { STORES, type Kept } from './kinds-in-store.ts';
 import { setReach } from './reach.ts';
+import { fetchSheets, hasSheetWork, storeSheets } from './sync-sheets.ts';
 
 /** After the last key, before it is stored. */
 const PAUSE_MS = 1200;
@@ -22,16 +24,18 @@ export function startSync(): () => void {
     if (!ended) timer = setTimeout(() => void round(whole), ms);
   };
   const round = async (whole: boolean): Promise<void> => {
-    if (!whole && !KINDS.some(hasWork)) return;
+    if (!whole && !anyWork()) return;
     try {
       await alone(async () => {
         rereadHere();
         if (whole) for (const kind of KINDS) await fetchKind(kind);
         for (const kind of KINDS) await storeKind(kind);
+        if (whole) await fetchSheets();
+        await storeSheets();
       });
       setReach('reached');
       retry = RETRY_MS;
-      if (KINDS.some(hasWork)) after(PAUSE_MS, false);
+      if (anyWork()) after(PAUSE_MS, false);
     } catch {
       setReach('lost');
       after(retry, true);
@@ -43,7 +47,7 @@ export function startSync(): () => void {
   const seen = (): void => {
     if (document.visibilityState === 'visible') soon();
   };
-  const ends = [whenChanged(() => after(PAUSE_MS, false))];
+  const ends = [whenChanged(() => after(PAUSE_MS, false)), whenKeptChanged(() => after(PAUSE_MS, false))];
   window.addEventListener('online', soon);
   document.addEventListener('visibilitychange', seen);
   ends.push(() => window.removeEventListener('online', soon));
@@ -61,6 +65,8 @@ async function alone(work: () => Promise<void>): Promise<void> {
   if ('locks' in navigator) await navigator.locks.request('easewright-store', work);
   else await work();
 }
+
+const anyWork = (): boolean => KINDS.some(hasWork) || hasSheetWork();
 
 const toStore = <K extends Kind>(kind: K, entry: Entry<Kinds[K]>): boolean =>
   entry.conflict === null &&

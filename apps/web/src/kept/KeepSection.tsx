@@ -1,0 +1,69 @@
+import { composeSheet, type TargetSheet } from '#target-sheet';
+import type { Estimator } from '#body';
+import { say } from '../messages.ts';
+import { newKey } from '../notebook/new-key.ts';
+import type { Notebook } from '../notebook/notebook.ts';
+import { toSheetInput } from '../reckon/to-sheet-input.ts';
+import { madeFrom } from '../store/made-from.ts';
+import { KeptList } from './KeptList.tsx';
+import { SideBySide } from './SideBySide.tsx';
+import { TakeAlong } from './TakeAlong.tsx';
+import { changeKept, useKeptSheets } from './use-kept-sheets.ts';
+
+/** Keep the sheet, print it, take it along, and see two of them side by side. */
+export default function KeepSection({
+  notebook,
+  sheet,
+  estimator,
+}: {
+  readonly notebook: Notebook;
+  readonly sheet: TargetSheet | null;
+  readonly estimator: Estimator | undefined;
+}) {
+  const words = say.keep;
+  const { sheets } = useKeptSheets();
+  const now = (): TargetSheet =>
+    composeSheet(toSheetInput(notebook, 'mm'), { id: newKey(), createdAt: new Date().toISOString() }, { estimator });
+  const keep = (): void => {
+    const kept = now();
+    changeKept((it) => ({
+      ...it,
+      sheets: [
+        {
+          key: newKey(),
+          title: kept.title,
+          createdAt: kept.createdAt,
+          sheet: kept,
+          chosen: { design: notebook.design, made: notebook.made },
+          stored: null,
+          waiting: madeFrom(notebook),
+          changed: [],
+        },
+        ...it.sheets,
+      ],
+    }));
+  };
+  return (
+    <>
+      {sheet === null ? (
+        <p>{words.nothing}</p>
+      ) : (
+        <>
+          <div className="buttons">
+            <button type="button" className="first" onClick={keep}>
+              {words.keep}
+            </button>
+            <button type="button" onClick={() => window.print()}>
+              {words.print}
+            </button>
+            <span className="hint">{words.printHint}</span>
+          </div>
+          <TakeAlong makeSheet={now} unit={notebook.tape} />
+        </>
+      )}
+      <h3>{words.kept}</h3>
+      <KeptList sheets={sheets} tape={notebook.tape} />
+      <SideBySide sheets={sheets} now={sheet} tape={notebook.tape} />
+    </>
+  );
+}

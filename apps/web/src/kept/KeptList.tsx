@@ -1,0 +1,114 @@
+import { useState } from 'react';
+import type { TargetSheet } from '#target-sheet';
+import { say } from '../messages.ts';
+import type { Tape } from '../notebook/typed.ts';
+import { notebook, offerUndo, takeAway } from '../notebook/use-notebook.ts';
+import type { KeptSheet } from './kept-sheet.ts';
+import { TakeAlong } from './TakeAlong.tsx';
+import { changeKept } from './use-kept-sheets.ts';
+
+export const titleOf = (sheet: Pick<KeptSheet, 'title'>): string => sheet.title || say.keep.untitled;
+const dayOf = ({ createdAt }: KeptSheet): string => new Date(createdAt).toLocaleDateString(navigator.language);
+
+/** Kept sheets, newest first, each with where it lies and what can be done with it. */
+export function KeptList({ sheets, tape }: { readonly sheets: readonly KeptSheet[]; readonly tape: Tape }) {
+  if (sheets.length === 0) return <p>{say.keep.none}</p>;
+  return (
+    <ul className="kept">
+      {sheets.map((sheet) => (
+        <KeptOne key={sheet.key} kept={sheet} tape={tape} />
+      ))}
+    </ul>
+  );
+}
+
+function KeptOne({ kept, tape }: { readonly kept: KeptSheet; readonly tape: Tape }) {
+  const words = say.keep;
+  const { sheet, chosen, stored, waiting } = kept;
+  const state =
+    stored !== null
+      ? sheet === null
+        ? words.state.only
+        : words.state.stored
+      : waiting !== null
+        ? words.state.waiting
+        : words.state.here;
+  const changed = kept.changed.map((what) => words.changedWhat[what as keyof typeof words.changedWhat] ?? what);
+  const takeUp = (): void => {
+    if (chosen === null) return;
+    const { design, made } = notebook();
+    takeAway(
+      words.takenUp,
+      (it) => ({ ...it, ...chosen }),
+      (it) => ({ ...it, design, made }),
+    );
+  };
+  return (
+    <li>
+      <h4>
+        {titleOf(kept)} <span className="hint">{words.on(dayOf(kept))}</span>
+      </h4>
+      <p className="hint" role="status">
+        {state} {changed.length > 0 && words.changed(changed.join(', '))}
+      </p>
+      <div className="buttons">
+        {chosen !== null && (
+          <button type="button" className="quiet" onClick={takeUp}>
+            {words.takeUp}
+          </button>
+        )}
+        <button type="button" className="quiet" onClick={() => remove(kept)}>
+          {words.remove}
+        </button>
+      </div>
+      <Files kept={kept} sheet={sheet} tape={tape} />
+    </li>
+  );
+}
+
+/** The files of a kept sheet; one that only the store has is fetched when it is asked for. */
+function Files({
+  kept,
+  sheet,
+  tape,
+}: {
+  readonly kept: KeptSheet;
+  readonly sheet: TargetSheet | null;
+  readonly tape: Tape;
+}) {
+  const [missing, setMissing] = useState(false);
+  const open = (): void => {
+    void fetchInto(kept).then((found) => setMissing(!found));
+  };
+  return (
+    <details onToggle={(event) => event.currentTarget.open && sheet === null && open()}>
+      <summary>{say.keep.textLabel}</summary>
+      {sheet !== null ? <TakeAlong makeSheet={() => sheet} unit={tape} /> : missing && <p>{say.keep.missing}</p>}
+    </details>
+  );
+}
+
+/** Brings a sheet that only the store has into this browser. False where it could not. */
+export async function fetchInto(kept: KeptSheet): Promise<boolean> {
+  if (kept.sheet !== null || kept.stored === null) return kept.sheet !== null;
+  try {
+    const { readSheetFrom } = await import('../store/sheet-store.ts');
+    const sheet = await readSheetFrom(kept.stored);
+    if (sheet === null) return false;
+    changeKept((it) => ({ ...it, sheets: it.sheets.map((one) => (one.key === kept.key ? { ...one, sheet } : one)) }));
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function remove(kept: KeptSheet): void {
+  changeKept((all) => ({
+    sheets: all.sheets.filter(({ key }) => key !== kept.key),
+    removed: kept.stored === null ? all.removed : [...all.removed, kept.stored],
+  }));
+  // Brought back it is a sheet of this browser: the store has forgotten it.
+  offerUndo(say.keep.removed(titleOf(kept)), () =>
+    changeKept((all) => ({ ...all, sheets: [{ ...kept, stored: null, changed: [] }, ...all.sheets] })),
+  );
+}

@@ -1,0 +1,115 @@
+import { MADE_MEASURES, type PieceDimension } from '#fit';
+import { composeSheet, type TargetSheet } from '#target-sheet';
+import type { Estimator } from '#body';
+import { useMemo } from 'react';
+import { NumberTable, type NumberRow } from '../drawing/Drawing.tsx';
+import { LengthField } from '../field/LengthField.tsx';
+import { say } from '../messages.ts';
+import type { Notebook } from '../notebook/notebook.ts';
+import { change, takeAway } from '../notebook/use-notebook.ts';
+import { showLength, showSigned } from '../reading/numbers.ts';
+import { madeKey, toMade } from '../reckon/to-made.ts';
+import { toSheetInput } from '../reckon/to-sheet-input.ts';
+
+/** Finished pieces: what came out, and what the rest should be now. */
+export default function MadeSection({
+  notebook,
+  sheet,
+  estimator,
+}: {
+  readonly notebook: Notebook;
+  readonly sheet: TargetSheet | null;
+  readonly estimator: Estimator | undefined;
+}) {
+  const words = say.made;
+  const { tape, made } = notebook;
+  const anyMade = toMade(made).length > 0;
+  const planned = useMemo(() => {
+    if (!anyMade) return sheet;
+    try {
+      return composeSheet({ ...toSheetInput(notebook, 'mm'), made: [] }, { id: '', createdAt: '' }, { estimator });
+    } catch {
+      return null;
+    }
+  }, [anyMade, notebook, sheet, estimator]);
+  if (planned === null) return <p>{words.none}</p>;
+  const clear = (): void =>
+    takeAway(
+      words.cleared,
+      (it) => ({ ...it, made: {} }),
+      (it) => ({ ...it, made }),
+    );
+  return (
+    <>
+      <p className="lead">{words.lead}</p>
+      {planned.pieces
+        .map((piece) => ({
+          piece: piece.piece,
+          dimensions: piece.dimensions.filter(({ name }) => MADE_MEASURES.includes(madeKey(piece.piece, name))),
+        }))
+        .filter(({ dimensions }) => dimensions.length > 0)
+        .map(({ piece, dimensions }) => (
+          <fieldset key={piece}>
+            <legend>{say.sheet.pieces.piece[piece]}</legend>
+            <div className="few">
+              {dimensions.map(({ name, value }: PieceDimension) => (
+                <LengthField
+                  key={name}
+                  label={say.measure[name]}
+                  typed={made[madeKey(piece, name)]}
+                  tape={tape}
+                  whenEmpty={value === null ? ' ' : words.planned(showLength(value, tape))}
+                  onTyped={(typed) => change((it) => ({ ...it, made: withMade(it.made, madeKey(piece, name), typed) }))}
+                />
+              ))}
+            </div>
+          </fieldset>
+        ))}
+      {anyMade && (
+        <>
+          {sheet !== null && <Moved planned={planned} now={sheet} notebook={notebook} />}
+          <button type="button" className="quiet" onClick={clear}>
+            {words.clear}
+          </button>
+        </>
+      )}
+    </>
+  );
+}
+
+function withMade(made: Notebook['made'], key: string, typed: Notebook['made'][string]): Notebook['made'] {
+  const { [key]: _, ...rest } = made;
+  return typed.text === '' ? rest : { ...rest, [key]: typed };
+}
+
+/** Differences that a tape cannot show are none. */
+const SEEN_MM = 0.5;
+
+/** Every measure of every piece that is another now. */
+function Moved({
+  planned,
+  now,
+  notebook,
+}: {
+  readonly planned: TargetSheet;
+  readonly now: TargetSheet;
+  readonly notebook: Notebook;
+}) {
+  const words = say.made;
+  const { tape } = notebook;
+  const rows = now.pieces.flatMap(({ piece, dimensions }) =>
+    dimensions.flatMap(({ name, value }): NumberRow[] => {
+      const before = planned.pieces.find((it) => it.piece === piece)?.dimensions.find((it) => it.name === name)?.value;
+      if (value === null || before == null || Math.abs(value - before) < SEEN_MM) return [];
+      const label = `${say.sheet.pieces.piece[piece]}: ${say.measure[name]}`;
+      return [[label, showLength(before, tape), showLength(value, tape), showSigned(value - before, tape)]];
+    }),
+  );
+  if (rows.length === 0) return <p role="status">{words.same}</p>;
+  const { measure, before, now: after, difference } = words.column;
+  return (
+    <div className="wide" tabIndex={0} role="group" aria-label={words.now}>
+      <NumberTable caption={words.now} columns={[measure, before, after, difference]} rows={rows} />
+    </div>
+  );
+}
