@@ -1,6 +1,7 @@
 import { Module, type DynamicModule } from '@nestjs/common';
 import { APP_FILTER, APP_PIPE } from '@nestjs/core';
 import type { DataSource } from 'typeorm';
+import { EverythingModule } from './everything/everything.module.ts';
 import { HealthController } from './health/health.controller.ts';
 import { InputPipe } from './http/input.pipe.ts';
 import { ProblemFilter } from './http/problem.filter.ts';
@@ -15,7 +16,7 @@ export class AppModule {
   static over(dataSource: DataSource): DynamicModule {
     return {
       module: AppModule,
-      imports: [StorageModule.over(dataSource), RecordsModule, TargetSheetsModule, ReferenceModule],
+      imports: [StorageModule.over(dataSource), RecordsModule, TargetSheetsModule, EverythingModule, ReferenceModule],
       controllers: [HealthController],
       providers: [
         { provide: APP_PIPE, useClass: InputPipe },

@@ -46,7 +46,7 @@ export class KeptRecords<D extends object> {
 
   /** Erases it. If-Match is heeded where it is sent. @throws DomainError `not-found`, `changed-since` */
   async remove(makerId: string, id: string, ifMatch: string | undefined): Promise<void> {
-    await this.work.write(async (manager) => {
+    await this.work.erase(async (manager) => {
       const old = await this.need(manager, makerId, id);
       if (ifMatch !== undefined) expectVersion(ifMatch, old.version);
       await this.rows.delete(manager, makerId, id);

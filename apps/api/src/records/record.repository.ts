@@ -40,8 +40,4 @@ export class RecordRepository<D> {
   async delete(manager: EntityManager, makerId: string, id: string): Promise<void> {
     await manager.delete(this.entity, { makerId, id });
   }
-
-  async deleteAll(manager: EntityManager, makerId: string): Promise<void> {
-    await manager.delete(this.entity, { makerId });
-  }
 }

@@ -35,8 +35,10 @@ export async function applyPragmas(dataSource: DataSource): Promise<void> {
   }
 }
 
-/** Rewrites the file without what was deleted, the write-ahead log included, so that an erasure is complete. */
-export async function compact(dataSource: DataSource): Promise<void> {
-  await dataSource.query('VACUUM');
+/**
+ * Empties the write-ahead log into the database. What was deleted is already overwritten there (`secure_delete`); the log is
+ * where it would still stand.
+ */
+export async function emptyLog(dataSource: DataSource): Promise<void> {
   await dataSource.query('PRAGMA wal_checkpoint(TRUNCATE)');
 }

@@ -1,4 +1,4 @@
-import { MigrationExecutor, type DataSource, type Migration, type QueryRunner } from 'typeorm';
+import { MigrationExecutor, type DataSource, type EntityManager, type Migration, type QueryRunner } from 'typeorm';
 
 type Counts = ReadonlyMap<string, number>;
 
@@ -45,9 +45,15 @@ async function step(dataSource: DataSource, runner: QueryRunner, migration: Migr
     throw new Error(`The migration ${migration.name} leaves ${broken.length} rows without what they refer to.`);
 }
 
+/** The tables of the database but the list of migrations itself. */
+export async function tableNames(manager: EntityManager): Promise<string[]> {
+  const rows = await manager.query<{ name: string }[]>(TABLES[manager.connection.options.type] ?? '');
+  return rows.map(({ name }) => name);
+}
+
 async function countRows(runner: QueryRunner): Promise<Counts> {
   const counts = new Map<string, number>();
-  for (const { name } of await runner.manager.query<{ name: string }[]>(TABLES[runner.connection.options.type] ?? '')) {
+  for (const name of await tableNames(runner.manager)) {
     const [row] = await runner.manager.query<{ rows: string | number }[]>(`SELECT count(*) AS rows FROM "${name}"`);
     counts.set(name, Number(row?.rows));
   }

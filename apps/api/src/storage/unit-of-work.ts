@@ -1,7 +1,7 @@
 import { AsyncLocalStorage } from 'node:async_hooks';
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
-import { compact } from './embedded.ts';
+import { emptyLog } from './embedded.ts';
 import { WriteQueue } from './write-queue.ts';
 
 type Work<T> = (manager: EntityManager) => Promise<T>;
@@ -15,7 +15,7 @@ type Work<T> = (manager: EntityManager) => Promise<T>;
 @Injectable()
 export class UnitOfWork {
   private readonly queue: WriteQueue | null;
-  private readonly inside = new AsyncLocalStorage<true>();
+  private readonly inside = new AsyncLocalStorage<{ open: boolean }>();
 
   constructor(private readonly dataSource: DataSource) {
     this.queue = dataSource.options.type === 'sqlite' ? new WriteQueue() : null;
@@ -31,15 +31,25 @@ export class UnitOfWork {
     return this.enter(() => work(this.dataSource.manager));
   }
 
-  /** After an erasure: leaves no trace in the file of an embedded database. A server's own clean-up is its operator's. */
-  async forget(): Promise<void> {
-    if (this.queue !== null) await this.enter(() => compact(this.dataSource));
+  /** A `write` that erases: leaves no trace in the files of an embedded database. A server's own clean-up is its operator's. */
+  async erase<T>(work: Work<T>): Promise<T> {
+    const done = await this.write(work);
+    if (this.queue !== null) await this.enter(() => emptyLog(this.dataSource));
+    return done;
   }
 
   private enter<T>(work: () => Promise<T>): Promise<T> {
-    if (this.inside.getStore())
+    if (this.inside.getStore()?.open) {
       throw new Error('A unit of work was started inside another; hand its manager on instead.');
-    const guarded = () => this.inside.run(true, work);
+    }
+    const guarded = async (): Promise<T> => {
+      const unit = { open: true };
+      try {
+        return await this.inside.run(unit, work);
+      } finally {
+        unit.open = false;
+      }
+    };
     return this.queue === null ? guarded() : this.queue.run(guarded);
   }
 }

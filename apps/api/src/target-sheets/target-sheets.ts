@@ -103,7 +103,7 @@ export class TargetSheets {
 
   /** @throws DomainError `not-found` */
   async remove(makerId: string, id: string): Promise<void> {
-    if (!(await this.work.write((manager) => this.rows.delete(manager, makerId, id)))) throw noSuchSheet();
+    if (!(await this.work.erase((manager) => this.rows.delete(manager, makerId, id)))) throw noSuchSheet();
   }
 }
 

@@ -1,0 +1,37 @@
+import { Controller, Delete, Get, Header, HttpCode, Query } from '@nestjs/common';
+import { ApiNoContentResponse, ApiOkResponse, ApiOperation, ApiProperty, ApiTags } from '@nestjs/swagger';
+import { Equals } from 'class-validator';
+import { ApiProblems } from '../http/api-problems.ts';
+import { MakerId } from '../maker/maker-id.ts';
+import { Everything } from './everything.ts';
+import { ExportDto } from './export.dto.ts';
+
+/** Said so that nobody erases by a slip. */
+class EraseQuery {
+  @ApiProperty({ type: 'string', enum: ['erase-everything'], description: 'Must be `erase-everything`.' })
+  @Equals('erase-everything', { message: 'confirm must be erase-everything; it cannot be undone' })
+  confirm!: string;
+}
+
+@ApiTags('everything')
+@Controller('v1')
+export class EverythingController {
+  constructor(private readonly everything: Everything) {}
+
+  @Get('export')
+  @Header('Content-Disposition', 'attachment; filename="easewright-export.json"')
+  @ApiOperation({ summary: 'Take along all that is kept: bodies, garments, fabrics, target sheets' })
+  @ApiOkResponse({ description: 'All of it.', type: ExportDto })
+  export(@MakerId() maker: string): Promise<ExportDto> {
+    return this.everything.export(maker);
+  }
+
+  @Delete('everything')
+  @HttpCode(204)
+  @ApiOperation({ summary: 'Erase all that is kept. It cannot be undone' })
+  @ApiNoContentResponse({ description: 'Nothing is left.' })
+  @ApiProblems(400)
+  erase(@MakerId() maker: string, @Query() _confirmed: EraseQuery): Promise<void> {
+    return this.everything.erase(maker);
+  }
+}

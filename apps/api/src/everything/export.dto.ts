@@ -1,0 +1,31 @@
+import { ApiProperty, getSchemaPath } from '@nestjs/swagger';
+import { KeptBody } from '../bodies/kept-body.dto.ts';
+import { KeptFabric } from '../fabrics/kept-fabric.dto.ts';
+import { KeptGarment } from '../garments/kept-garment.dto.ts';
+import { SHEET_SCHEMA } from '../target-sheets/api-sheet.ts';
+import { ComputeSheetDto } from '../target-sheets/sheet-request.dto.ts';
+
+class ExportedSheetDto {
+  @ApiProperty({ type: () => ComputeSheetDto, description: 'What it was made from: a request that computes it again.' })
+  request!: object;
+  @ApiProperty({ allOf: [{ $ref: getSchemaPath(SHEET_SCHEMA) }] })
+  sheet!: object;
+}
+
+/** All that is kept of a maker. */
+export class ExportDto {
+  @ApiProperty({ type: 'string', enum: ['easewright/export'] })
+  format!: string;
+  @ApiProperty({ type: 'string', example: '1.0' })
+  version!: string;
+  @ApiProperty({ type: 'string', format: 'date-time' })
+  exportedAt!: string;
+  @ApiProperty({ type: () => KeptBody, isArray: true })
+  bodies!: object[];
+  @ApiProperty({ type: () => KeptGarment, isArray: true })
+  garments!: object[];
+  @ApiProperty({ type: () => KeptFabric, isArray: true })
+  fabrics!: object[];
+  @ApiProperty({ type: () => ExportedSheetDto, isArray: true })
+  targetSheets!: ExportedSheetDto[];
+}

@@ -1,0 +1,138 @@
+import { DataSource, Table, type MigrationInterface, type QueryRunner } from 'typeorm';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { THE_MAKER } from '../../apps/api/src/maker/maker-id.ts';
+import { settingsFrom } from '../../apps/api/src/settings/settings.ts';
+import { driverOptions } from '../../apps/api/src/storage/driver.ts';
+import { migrate, tableNames, undoLastMigration } from '../../apps/api/src/storage/migrate.ts';
+import { MIGRATIONS } from '../../apps/api/src/storage/migrations/index.ts';
+import { DATABASES, emptyDatabase, type EmptyDatabase } from '../support/databases.ts';
+
+type MigrationClass = new () => MigrationInterface;
+
+const TIME = '2026-01-01T00:00:00.000Z';
+/** A row for each table that a migration makes, by the migration's name. */
+const ROWS: Readonly<Record<string, readonly string[]>> = {
+  MakerAndRecords1764000000000: ['body', 'garment', 'fabric'].map(
+    (table) =>
+      `INSERT INTO ${table} (id, maker_id, version, created_at, updated_at, document)
+       VALUES ('${table}-1', '${THE_MAKER}', 1, '${TIME}', '${TIME}', '{"title":"kept"}')`,
+  ),
+  TargetSheets1764000100000: [
+    `INSERT INTO target_sheet (id, maker_id, created_at, rules_version, request, sheet)
+     VALUES ('sheet-1', '${THE_MAKER}', '${TIME}', '1', '{}', '{}')`,
+  ],
+};
+
+/** Rebuilds a table the way that loses rows: the copy leaves one out. */
+class LosesARow9999999999999 implements MigrationInterface {
+  readonly name = 'LosesARow9999999999999';
+  async up(runner: QueryRunner): Promise<void> {
+    await runner.query(`DELETE FROM body WHERE id = 'body-1'`);
+  }
+  async down(): Promise<void> {}
+}
+
+/** Rebuilds the table that all others refer to: with foreign keys on, dropping the old one would take them along. */
+class RebuildsMaker9999999999999 implements MigrationInterface {
+  readonly name = 'RebuildsMaker9999999999999';
+  async up(runner: QueryRunner): Promise<void> {
+    const table = await runner.getTable('maker');
+    if (table === undefined) throw new Error('no maker');
+    const copy = new Table({ name: 'maker_copy', columns: table.columns.map((column) => column.clone()) });
+    await runner.createTable(copy);
+    await runner.query('INSERT INTO maker_copy SELECT * FROM maker');
+    await runner.query('DROP TABLE maker');
+    await runner.query('ALTER TABLE maker_copy RENAME TO maker');
+  }
+  async down(): Promise<void> {}
+}
+
+describe.each(DATABASES)('migrations on %s', (kind) => {
+  let database: EmptyDatabase;
+  const open: DataSource[] = [];
+  const connect = async (migrations: readonly MigrationClass[]): Promise<DataSource> => {
+    const options = { ...driverOptions(settingsFrom(database.env).database), migrations: [...migrations] };
+    const dataSource = await new DataSource(options).initialize();
+    open.push(dataSource);
+    return dataSource;
+  };
+  const tablesOf = async (dataSource: DataSource) => (await tableNames(dataSource.manager)).sort();
+  const insertRows = async (dataSource: DataSource, names: readonly string[]): Promise<void> => {
+    for (const sql of names.flatMap((name) => ROWS[name] ?? [])) await dataSource.query(sql);
+  };
+
+  beforeEach(async () => void (database = await emptyDatabase(kind)));
+  afterEach(async () => {
+    for (const dataSource of open.splice(0)) await dataSource.destroy();
+    await database.remove();
+  });
+
+  it('each come with a row to test them with', () => {
+    expect(MIGRATIONS.map(({ name }) => name).filter((name) => !(name in ROWS))).toEqual([]);
+  });
+
+  it.each(MIGRATIONS.map((migration, index) => [migration.name, index] as const))(
+    '%s runs over rows, is undone, and runs again',
+    async (name, index) => {
+      const before = await connect(MIGRATIONS.slice(0, index));
+      await migrate(before);
+      await insertRows(
+        before,
+        MIGRATIONS.slice(0, index).map((migration) => migration.name),
+      );
+      const tablesBefore = await tablesOf(before);
+
+      const after = await connect(MIGRATIONS.slice(0, index + 1));
+      await migrate(after);
+      await insertRows(after, [name]);
+      const tablesAfter = await tablesOf(after);
+      await undoLastMigration(after);
+      expect(await tablesOf(after)).toEqual(tablesBefore);
+      await migrate(after);
+      expect(await tablesOf(after)).toEqual(tablesAfter);
+      for (const table of tablesBefore.filter((each) => each !== 'maker')) {
+        expect(await after.query(`SELECT maker_id FROM ${table}`), table).toEqual([{ maker_id: THE_MAKER }]);
+      }
+    },
+  );
+
+  it('do nothing the second time', async () => {
+    const dataSource = await connect(MIGRATIONS);
+    await migrate(dataSource);
+    await insertRows(dataSource, Object.keys(ROWS));
+    await migrate(await connect(MIGRATIONS));
+    expect(await dataSource.query('SELECT id FROM body')).toEqual([{ id: 'body-1' }]);
+  });
+
+  it('are rolled back when they lose a row', async () => {
+    const dataSource = await connect([...MIGRATIONS, LosesARow9999999999999]);
+    await migrate(await connect(MIGRATIONS));
+    await insertRows(dataSource, Object.keys(ROWS));
+    await expect(migrate(dataSource)).rejects.toThrow('would leave 0 of 1 rows in body');
+    expect(await dataSource.query('SELECT id FROM body')).toEqual([{ id: 'body-1' }]);
+  });
+
+  it.runIf(kind === 'sqlite')('do not lose the children of a table that is rebuilt', async () => {
+    const dataSource = await connect([...MIGRATIONS, RebuildsMaker9999999999999]);
+    await migrate(await connect(MIGRATIONS));
+    await insertRows(dataSource, Object.keys(ROWS));
+    await migrate(dataSource);
+    expect(await dataSource.query('SELECT id FROM body')).toEqual([{ id: 'body-1' }]);
+    expect(await dataSource.query('PRAGMA foreign_keys')).toEqual([{ foreign_keys: 1 }]);
+  });
+
+  it('give every table but the maker’s a maker_id that refers to her', async () => {
+    const dataSource = await connect(MIGRATIONS);
+    await migrate(dataSource);
+    const runner = dataSource.createQueryRunner();
+    for (const name of (await tablesOf(dataSource)).filter((table) => table !== 'maker')) {
+      const table = await runner.getTable(name);
+      expect(
+        table?.foreignKeys.map(({ columnNames }) => columnNames[0]),
+        name,
+      ).toContain('maker_id');
+      expect(table?.findColumnByName('maker_id')?.isNullable, name).toBe(false);
+    }
+    await runner.release();
+  });
+});
