@@ -12,3 +12,21 @@ export type { Mark, PublishedSizes, SizeMeasure, SizeRange, SizeRow } from './si
 export { rowBodyMeasures } from './sizes/row-body-measures.ts';
 export { rowForAge, rowForChest, type RowFound } from './sizes/row-for-chest.ts';
 export { publishedSizes, sizeRow, sizeTable } from './sizes/size-tables.ts';
+export { bodyModelEstimator } from './model/body-model-estimator.ts';
+export type {
+  AgePart,
+  AgeParts,
+  BodyModelCoefficients,
+  Mapping,
+  MappingDoubt,
+  SexCoefficients,
+  SurveySource,
+} from './model/coefficients.ts';
+export { condition, type Conditioned, type Gaussian } from './model/gaussian.ts';
+export { loadBodyModel, type BodyModel } from './model/load-body-model.ts';
+export { mappingNotes, WHOM_IT_WAS_MADE_FROM } from './model/model-notes.ts';
+export { nextMeasure, type NextMeasure, type NextMeasureInput, type Sensitivity } from './model/next-measure.ts';
+export type { Spread } from './model/posterior.ts';
+export { questionsOf, type Question, type QuestionsInput } from './model/questions.ts';
+export type { SlipCode } from './model/repairs.ts';
+export { TAKING, type Taking } from './model/taking.ts';

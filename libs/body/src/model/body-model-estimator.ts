@@ -1,0 +1,115 @@
+import type { BodyDimension } from '../body-dimension.ts';
+import type { Estimate, Estimates, Estimator, EstimatorInput, KnownValue } from '../estimator.ts';
+import type { BodyModelCoefficients } from './coefficients.ts';
+import { dimensionText, listText } from './dimension-text.ts';
+import { knownLogs, type KnownLogs } from './known-logs.ts';
+import { posteriorOf, type Posterior, type Spread } from './posterior.ts';
+import { outside } from './range.ts';
+
+/** The youngest the surveys hold, years. */
+const YOUNGEST = 17;
+
+/** Outside the surveys' range in one of these, nothing of the model is for this body. */
+const SIZE: readonly BodyDimension[] = [
+  'stature',
+  'weight',
+  'chest-girth',
+  'underbust-girth',
+  'waist-girth',
+  'hip-girth',
+];
+
+/** Another value outside the range keeps back only the estimates it moves by more than this part of their spread (assumed). */
+const MOVES = 0.1;
+
+/** 95th percentile of the standard normal distribution: half of a 90 % interval. */
+const Z90 = 1.6449;
+
+/**
+ * The body model as an `Estimator`: a joint log-normal distribution per sex, conditioned on what is known with its error. The `value` is the median, so that a
+ * wider spread does not move it; `u` is the standard deviation of the logarithm times the median (to first order the estimate's own); `low` and `high` are
+ * the 5th and 95th percentile. Pure; about 0.1 ms.
+ *
+ * @param spread for whom: the product uses `anyone`; the others are for comparison with survey rows.
+ * @throws DomainError from `knownLogs` for values no measure can have.
+ */
+export function bodyModelEstimator(coefficients: BodyModelCoefficients, spread: Spread = 'anyone'): Estimator {
+  return {
+    estimate(input: EstimatorInput): Estimates {
+      const known = knownLogs(coefficients.dimensions, input.known);
+      const posterior = posteriorOf(coefficients, input, known, spread);
+      const estimates = posterior.rest.map((_, i) => estimateOf(coefficients, input, known, posterior, i));
+      return {
+        estimates,
+        covariance: covarianceOf(input.known, posterior, estimates),
+        from: fromText(coefficients, input),
+      };
+    },
+  };
+}
+
+function estimateOf(
+  coefficients: BodyModelCoefficients,
+  input: EstimatorInput,
+  known: KnownLogs,
+  posterior: Posterior,
+  i: number,
+): Estimate {
+  const { rest, mean, covariance, weights } = posterior;
+  const name = coefficients.dimensions[rest[i]!]!;
+  if (input.ageYears !== null && input.ageYears < YOUNGEST) {
+    return { name, measureIt: `Nobody under ${YOUNGEST} was surveyed, so an estimate would be a guess. Measure it.` };
+  }
+  const sd = Math.sqrt(covariance[i * rest.length + i]!);
+  const strange = input.known.find(
+    (one, j) =>
+      outside(coefficients, weights, one.name, one.value) !== null &&
+      (SIZE.includes(one.name) || moveBy(posterior, known, i, j) > MOVES * sd),
+  );
+  if (strange !== undefined) {
+    const side = outside(coefficients, weights, strange.name, strange.value);
+    const text = `The ${dimensionText(strange.name)} is ${side} what the surveys hold (their 1st to 99th percentile), so an estimate would be a guess. Measure it.`;
+    return { name, measureIt: text };
+  }
+  const value = Math.exp(mean[i]!);
+  const side = outside(coefficients, weights, name, value);
+  if (side !== null) {
+    return {
+      name,
+      measureIt: `It comes out ${side} what the surveys hold (their 1st to 99th percentile). Measure it.`,
+    };
+  }
+  return { name, value, u: value * sd, low: value * Math.exp(-Z90 * sd), high: value * Math.exp(Z90 * sd) };
+}
+
+/** How far the j-th known value moves the i-th estimate, as a logarithm. */
+const moveBy = ({ gain, priorMean }: Posterior, { at, logs }: KnownLogs, i: number, j: number) =>
+  Math.abs(gain[i * at.length + j]! * (logs[j]! - priorMean[at[j]!]!));
+
+/** Covariances of the errors in mm²: an estimate leans on the known values, so it shares their errors (gain × error variance). */
+function covarianceOf(
+  known: readonly KnownValue[],
+  { rest, covariance, gain }: Posterior,
+  estimates: readonly Estimate[],
+): Estimates['covariance'] {
+  const given = estimates.flatMap((one, i) => ('value' in one ? [{ i, name: one.name, value: one.value }] : []));
+  const names: BodyDimension[] = [...known.map(({ name }) => name), ...given.map(({ name }) => name)];
+  const k = known.length;
+  const matrix = names.map(() => new Array<number>(names.length).fill(0));
+  known.forEach(({ value, u }, j) => {
+    matrix[j]![j] = u ** 2;
+    given.forEach((one, g) => {
+      const shared = (one.value * gain[one.i * k + j]! * u ** 2) / value;
+      matrix[k + g]![j] = matrix[j]![k + g] = shared;
+    });
+  });
+  given.forEach((a, g) =>
+    given.forEach((b, h) => (matrix[k + g]![k + h] = a.value * b.value * covariance[a.i * rest.length + b.i]!)),
+  );
+  return { names, matrix };
+}
+
+function fromText({ version }: BodyModelCoefficients, { known }: EstimatorInput): string {
+  const from = known.length === 0 ? 'with nothing measured' : `from ${listText(known.map(({ name }) => name))}`;
+  return `estimated ${from} (body model ${version}, US Army surveys of 1988 and 2012)`;
+}

@@ -1,0 +1,10 @@
+import type { BodyDimension } from '../body-dimension.ts';
+
+/** A dimension's name as words: "nape to cuff". */
+export const dimensionText = (name: BodyDimension): string => name.replaceAll('-', ' ');
+
+/** "stature, chest girth and hip girth" */
+export function listText(names: readonly BodyDimension[]): string {
+  const words = names.map(dimensionText);
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}

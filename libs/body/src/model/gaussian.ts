@@ -1,0 +1,84 @@
+import { DomainError } from '#measure';
+import { factorInPlace, solveLower, solveUpper } from './cholesky.ts';
+
+/** A joint normal distribution over n numbers: the covariance is row-major, symmetric, positive definite. */
+export interface Gaussian {
+  readonly n: number;
+  readonly mean: Float64Array;
+  readonly covariance: Float64Array;
+}
+
+/** What some of the numbers say about the rest. */
+export interface Conditioned {
+  /** Which of the numbers are the rest, ascending; `mean` and `covariance` (m × m) are theirs. */
+  readonly rest: readonly number[];
+  readonly mean: Float64Array;
+  readonly covariance: Float64Array;
+  /** m × k: how far each of the rest moves for each known value. */
+  readonly gain: Float64Array;
+  /** Squared Mahalanobis distance of the known values from their means. */
+  readonly distance: number;
+  /** Logarithm of the density of the known values, without the constant −k·ln(2π)/2. */
+  readonly logDensity: number;
+}
+
+/**
+ * Conditions on the numbers at `known`, of which `values` were seen with error variances `noise`: the textbook formula with
+ * Σ_kk + R in place of Σ_kk (e.g. Rasmussen & Williams, Gaussian Processes for Machine Learning, 2006, eq. 2.23–2.24).
+ *
+ * @throws DomainError `singular-covariance` where Σ_kk + R is not positive definite.
+ */
+export function condition(
+  prior: Gaussian,
+  known: readonly number[],
+  values: ArrayLike<number>,
+  noise: ArrayLike<number>,
+): Conditioned {
+  const { n, mean: mu, covariance: sigma } = prior;
+  const k = known.length;
+  const isKnown = new Uint8Array(n);
+  for (const index of known) isKnown[index] = 1;
+  const rest: number[] = [];
+  for (let index = 0; index < n; index++) if (isKnown[index] === 0) rest.push(index);
+  const m = rest.length;
+
+  const l = new Float64Array(k * k);
+  const away = new Float64Array(k);
+  for (let row = 0; row < k; row++) {
+    const at = known[row]! * n;
+    for (let column = 0; column < row; column++) l[row * k + column] = sigma[at + known[column]!]!;
+    l[row * k + row] = sigma[at + known[row]!]! + noise[row]!;
+    away[row] = values[row]! - mu[known[row]!]!;
+  }
+  if (!factorInPlace(l, k)) {
+    throw new DomainError('singular-covariance', 'These values cannot be told apart: their covariance is singular.');
+  }
+  solveLower(l, k, away);
+  let distance = 0;
+  let logDeterminant = 0;
+  for (let row = 0; row < k; row++) {
+    distance += away[row]! * away[row]!;
+    logDeterminant += Math.log(l[row * k + row]!);
+  }
+
+  const gain = new Float64Array(m * k);
+  const mean = new Float64Array(m);
+  const covariance = new Float64Array(m * m);
+  for (let i = 0; i < m; i++) {
+    const at = rest[i]! * n;
+    const half = i * k;
+    for (let row = 0; row < k; row++) gain[half + row] = sigma[at + known[row]!]!;
+    solveLower(l, k, gain, half);
+    let moved = mu[rest[i]!]!;
+    for (let row = 0; row < k; row++) moved += gain[half + row]! * away[row]!;
+    mean[i] = moved;
+    for (let j = 0; j <= i; j++) {
+      let left = sigma[at + rest[j]!]!;
+      for (let row = 0; row < k; row++) left -= gain[half + row]! * gain[j * k + row]!;
+      covariance[i * m + j] = left;
+      covariance[j * m + i] = left;
+    }
+  }
+  for (let i = 0; i < m; i++) solveUpper(l, k, gain, i * k);
+  return { rest, mean, covariance, gain, distance, logDensity: -distance / 2 - logDeterminant };
+}

@@ -1,0 +1,21 @@
+import type { Estimator } from '../estimator.ts';
+import { bodyModelEstimator } from './body-model-estimator.ts';
+import type { BodyModelCoefficients } from './coefficients.ts';
+import { questionsOf, type Question, type QuestionsInput } from './questions.ts';
+
+/** The body model ready for use: estimates, questions, and the coefficients they rest on. */
+export interface BodyModel extends Estimator {
+  readonly coefficients: BodyModelCoefficients;
+  questionsOf(input: QuestionsInput): readonly Question[];
+}
+
+/** Loads the committed coefficients; imported only here, and dynamically, so that a page gets them as a file of their own. */
+export async function loadBodyModel(): Promise<BodyModel> {
+  const { default: json } = await import('./coefficients.json', { with: { type: 'json' } });
+  const coefficients = json as BodyModelCoefficients;
+  return {
+    coefficients,
+    estimate: bodyModelEstimator(coefficients).estimate,
+    questionsOf: (input) => questionsOf(coefficients, input),
+  };
+}

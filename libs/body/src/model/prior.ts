@@ -1,0 +1,74 @@
+import type { BodyDimension } from '../body-dimension.ts';
+import { AGED_GIRTHS, ageEffect } from './age-effect.ts';
+import type { BodyModelCoefficients, SexCoefficients } from './coefficients.ts';
+import type { Gaussian } from './gaussian.ts';
+
+/** What is added to the surveys' own spread. */
+export interface Widening {
+  /** People who are not soldiers: the spread inflated, the shift between populations, age at waist and hip. */
+  readonly others: boolean;
+  /** The doubt of the mappings from the surveys' measures to the trade's. */
+  readonly doubts: boolean;
+}
+
+/** The joint distribution of the logarithms of all dimensions, before anything of this body is known. */
+export function priorOf(
+  { dimensions, inflation, ...sexes }: BodyModelCoefficients,
+  sex: 'woman' | 'man',
+  ageYears: number | null,
+  { others, doubts }: Widening,
+): Gaussian {
+  const n = dimensions.length;
+  const own = sexes[sex];
+  const prior = { n, mean: Float64Array.from(own.logMean), covariance: surveyed(own, n, others ? inflation : null) };
+  if (others) addOthers(prior, own, dimensions, ageYears);
+  if (doubts) addDoubts(prior, own, dimensions);
+  return prior;
+}
+
+/** Within a survey inflated; or, as they were, all people of both surveys together. */
+function surveyed(
+  { withinSurvey, betweenSurveys }: SexCoefficients,
+  n: number,
+  inflation: number | null,
+): Float64Array {
+  const covariance = new Float64Array(n * n);
+  for (let row = 0, cell = 0; row < n; row++) {
+    for (let column = 0; column <= row; column++, cell++) {
+      const within = withinSurvey[cell]!;
+      const value =
+        inflation === null ? within + betweenSurveys[row]! * betweenSurveys[column]! : inflation ** 2 * within;
+      covariance[row * n + column] = covariance[column * n + row] = value;
+    }
+  }
+  return covariance;
+}
+
+function addOthers(
+  { n, mean, covariance }: Gaussian,
+  { shiftSd, ages }: SexCoefficients,
+  dimensions: readonly BodyDimension[],
+  ageYears: number | null,
+): void {
+  shiftSd.forEach((sd, index) => (covariance[index * n + index]! += sd ** 2));
+  for (const girth of AGED_GIRTHS) {
+    const index = dimensions.indexOf(girth);
+    if (index === -1) continue;
+    const { shift, variance } = ageEffect(ages, girth, ageYears);
+    mean[index]! += shift;
+    covariance[index * n + index]! += variance;
+  }
+}
+
+function addDoubts(
+  { n, covariance }: Gaussian,
+  { doubts }: SexCoefficients,
+  dimensions: readonly BodyDimension[],
+): void {
+  for (const { logSd } of doubts) {
+    const moves = dimensions.flatMap((name, index) =>
+      logSd[name] === undefined ? [] : [[index, logSd[name]] as const],
+    );
+    for (const [row, a] of moves) for (const [column, b] of moves) covariance[row * n + column]! += a * b;
+  }
+}
