@@ -118,16 +118,18 @@ export function decide(request: FitRequest, inputs: Inputs, kappa: number, made:
   return governed(first, inputs, kappa);
 }
 
-/** The decisions that hang on the numbers: which region governs, whether it fits closely, whether a squared drop has an inset. */
+/**
+ * The decisions that hang on the numbers: which region governs, whether it fits closely, whether a squared drop has an inset.
+ * A hip that is not known governs nothing: its check says that it is not known.
+ */
 function governed(first: Decisions, inputs: Inputs, kappa: number): Decisions {
   const row = new Row();
   const v = new Model(inputs.values, first).workOut(row);
   const wider = v[S.hipFlat]! > v[S.chestFlat]! + 1e-9;
-  const unknown = Number.isNaN(v[S.hipFlat]!) && !first.taken.chest;
   const straight = first.hem === 'straight' && first.hipReached;
   const decided: Decisions = {
     ...first,
-    hipGoverns: straight && (wider || unknown),
+    hipGoverns: straight && wider,
     closeFitting: v[S.ease]! < scaled('close-ease', first.rules, kappa),
   };
   if (decided.construction !== 'squared-drop') return decided;

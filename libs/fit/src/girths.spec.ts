@@ -87,10 +87,16 @@ describe('the hem', () => {
     expect(mm(advice, 'back/hem-width')).toBeCloseTo((1065 - 3 * FOLD) / 2, 9);
   });
 
-  it('does not ask for the hip where the length does not reach it', () => {
+  it('goes by the chest alone where the hip is not known, and its check says so; tapered, it needs the hip', () => {
     const body = womanWith({ 'hip-girth': undefined });
+    const advice = adviceOn({ body });
+    expect([mm(advice, 'chest-width'), mm(advice, 'hem-width')]).toEqual([507.5, 507.5]);
+    expect(advice.checks.find(({ check }) => check === 'hip')).toMatchObject({
+      verdict: 'unknown',
+      needs: ['hip-girth'],
+    });
     expect(mm(adviceOn({ body, design: { length: 'cropped' } }), 'hem-width')).toBe(507.5);
-    expect(mm(adviceOn({ body }), 'hem-width')).toBeNaN();
+    expect(mm(adviceOn({ body, design: { hem: 'tapered' } }), 'hem-width')).toBeNaN();
   });
 });
 

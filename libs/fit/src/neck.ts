@@ -86,7 +86,7 @@ function passes(opening: number, edge: number, d: Decisions): number {
   return d.mainMeasured ? Math.min(rib, edge * (1 + d.mainUsable)) : rib;
 }
 
-/** The smallest scale from 1 to the rule's most for which the head passes with its margin. A cardigan opens; a head not known gives NaN. */
+/** The smallest scale from 1 to the rule's most for which the head passes with its margin. A cardigan opens; a head or an opening not known gives NaN. */
 function scaleForHead(start: Neck, v: Float64Array, d: Decisions): number {
   const head = v[S.head]!;
   if (d.silhouette === 'cardigan') return 1;
@@ -98,7 +98,9 @@ function scaleForHead(start: Neck, v: Float64Array, d: Decisions): number {
     return passes(edgeOf(neck, vShaped), edge, d) - d.rules['head-margin'] * head;
   };
   const most = d.rules['neck-widened-most'];
-  if (!(spare(1) < 0)) return 1;
+  const unscaled = spare(1);
+  if (Number.isNaN(unscaled)) return NaN;
+  if (unscaled >= 0) return 1;
   if (spare(most) <= 0) return most;
   return crossing(1, most, spare);
 }
