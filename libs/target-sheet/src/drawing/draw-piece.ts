@@ -10,7 +10,7 @@ export interface Measure {
   readonly from: Point;
   readonly to: Point;
   readonly label: string;
-  /** Where the words' middle (`beside`: their start) stands; `upright` ones read upwards. */
+  /** Where the words' middle or start stands; `upright` ones read upwards. */
   readonly labelAt: Point;
   readonly upright: boolean;
   readonly anchor: 'middle' | 'start';
@@ -40,14 +40,17 @@ export interface DrawnPiece {
 }
 
 /** Room for a dimension line and its words beside a piece. */
-export const TRACK = 20;
+const TRACK = 20;
 /** From a line to the middle of its words. */
 const AWAY = 9;
 const RIB_STROKE = 5;
 
+/** A band stands upright on the drawing, any other piece on its lower edge. */
+export const asDrawn = (piece: Piece, outline: readonly Point[]): readonly Point[] =>
+  isBand(piece) ? turned(outline) : outline;
 export const isBand = ({ workedFrom }: Piece): boolean => workedFrom === 'edge';
 
-/** Draws a piece in mm to a scale; a band stands upright. */
+/** Draws a piece in mm to a scale. */
 export function drawPiece(piece: Piece, scale: number, unit: 'cm' | 'in'): DrawnPiece {
   const given = piece.outline ?? [];
   if (given.length === 0) {
@@ -61,7 +64,7 @@ export function drawPiece(piece: Piece, scale: number, unit: 'cm' | 'in'): Drawn
       unplaced: piece.dimensions.map(({ name }) => name),
     };
   }
-  const shape = shapeOf(piece, isBand(piece) ? turned(given) : given);
+  const shape = shapeOf(piece, asDrawn(piece, given));
   const size: Size = { scale, unit, width: shape.box.right * scale, height: shape.box.top * scale };
   const measures = placed(spansOf(piece.piece, shape), shape.outline, size);
   const drawn = new Set(measures.map(({ name }) => name));
@@ -87,10 +90,7 @@ function placed(all: readonly Span[], outline: readonly Point[], size: Size): Me
   const taken: { side: Span['side']; track: number; from: number; to: number }[] = [];
   return all.flatMap((span) => {
     const [from, to] = [span.from * size.scale, span.to * size.scale];
-    const room =
-      span.side === 'beside'
-        ? roomToTheRight(outline, span.at, (span.from + span.to) / 2) * size.scale - AWAY
-        : to - from - 2;
+    const room = roomFor(span, outline, size);
     const label = fittingLabel(span.name, lengthLabel(span.to - span.from, size.unit), room);
     if (label === null || to - from < TEXT_SIZE) return [];
     let track = 1;
@@ -101,6 +101,17 @@ function placed(all: readonly Span[], outline: readonly Point[], size: Size): Me
     return [{ name: span.name, label, ...lineOf(span.side, from, to, span.at * size.scale, track * TRACK, size) }];
   });
 }
+
+/** How long the words of a span may be. Inside a piece they keep clear of its middle, where a length runs up. */
+function roomFor({ side, from, to, at }: Span, outline: readonly Point[], { scale }: Size): number {
+  const along = (to - from) * scale;
+  if (side === 'across') return along / 2 - 2 * AWAY - TEXT_SIZE / 2;
+  if (side === 'beside') return roomToTheRight(outline, at, besideAt(from, to)) * scale - AWAY / 2 - 2;
+  return along - 2;
+}
+
+/** Height of the words beside a line, nearer its upper end: there a neck is wider. */
+const besideAt = (from: number, to: number): number => to - (to - from) / 4;
 
 type Placing = Omit<Measure, 'name' | 'label'>;
 
@@ -126,7 +137,7 @@ function lineOf(side: Span['side'], from: number, to: number, at: number, off: n
     case 'above':
       return level(size.height + off - AWAY, middle, size.height + off);
     case 'across':
-      return level(at, from + (to - from) / 4, at - AWAY);
+      return { ...level(at, from + AWAY, at - AWAY), anchor: 'start' };
     case 'left':
       return standing(AWAY - off, -off);
     case 'right':
@@ -134,7 +145,7 @@ function lineOf(side: Span['side'], from: number, to: number, at: number, off: n
     case 'up':
       return standing(at, at - AWAY);
     case 'beside':
-      return { ...standing(at, at + AWAY / 2), upright: false, anchor: 'start' };
+      return { ...standing(at, 0), labelAt: [at + AWAY / 2, -besideAt(from, to)], upright: false, anchor: 'start' };
   }
 }
 

@@ -1,10 +1,10 @@
 import type { Piece, PieceDimension } from '#fit';
 import { inUnit } from '../in-unit.ts';
 import type { TargetSheet } from '../target-sheet.ts';
-import { TRACK, drawPiece, isBand, type DrawnPiece } from './draw-piece.ts';
+import { asDrawn, drawPiece, isBand, type DrawnPiece } from './draw-piece.ts';
 import { flow, type PlacedPiece } from './flow.ts';
 import { lengthLabel } from './label.ts';
-import { boxOf } from './plane.ts';
+import { boxOf, type Box } from './plane.ts';
 
 /** A sheet's pieces drawn to one scale and laid out in rows; in drawing units (CSS pixels at full size), y down. */
 export interface Schematic {
@@ -34,12 +34,9 @@ export function schematic(given: TargetSheet, options: { readonly width?: number
   const width = Math.max(options.width ?? DEFAULT_WIDTH, NARROWEST);
   const sheet = inUnit(given, 'mm');
   const unit = given.unit === 'in' ? 'in' : 'cm';
-  const scale = scaleFor(sheet.pieces, width);
-  const drawn = sheet.pieces.map((piece) => {
-    const one = drawPiece(piece, scale, unit);
-    return { drawn: one, words: [caption(piece), ...unplaced(piece, one, unit)] };
-  });
-  const { pieces, height } = flow(drawn, { width, margin: MARGIN, top: MARGIN + LEGEND });
+  const { scale, drawn } = drawToFit(sheet.pieces, scaleFor(sheet.pieces), width - 2 * MARGIN, unit);
+  const cells = drawn.map(({ piece, one }) => ({ drawn: one, words: [caption(piece), ...unplaced(piece, one, unit)] }));
+  const { pieces, height } = flow(cells, { width, margin: MARGIN, top: MARGIN + LEGEND });
   return {
     title: sheet.title || 'Target sheet',
     description: sheet.pieces.map((piece) => described(piece, unit)).join(' '),
@@ -51,13 +48,35 @@ export function schematic(given: TargetSheet, options: { readonly width?: number
   };
 }
 
-/** The scale at which every piece but the bands fits. */
-function scaleFor(pieces: readonly Piece[], width: number): number {
-  const boxes = pieces.filter((piece) => !isBand(piece)).flatMap(({ outline }) => (outline ? [boxOf(outline)] : []));
-  const widest = Math.max(1, ...boxes.map(({ left, right }) => right - left));
-  const tallest = Math.max(1, ...boxes.map(({ bottom, top }) => top - bottom));
-  return Math.min(TALLEST / tallest, (width - 2 * MARGIN - 4 * TRACK) / widest);
+/** The scale at which every piece is as tall as the tallest may be, the bands apart; without a piece to draw, one to one. */
+function scaleFor(pieces: readonly Piece[]): number {
+  const heights = (of: readonly Piece[]): number[] =>
+    of.flatMap((piece) => (piece.outline ? [heightOf(boxOf(asDrawn(piece, piece.outline)))] : []));
+  const others = heights(pieces.filter((piece) => !isBand(piece)));
+  const shown = others.length > 0 ? others : heights(pieces);
+  return shown.length === 0 ? 1 : TALLEST / Math.max(...shown);
 }
+
+interface Drawing {
+  readonly scale: number;
+  readonly drawn: readonly { readonly piece: Piece; readonly one: DrawnPiece }[];
+}
+
+/** Draws at a scale, or at the smaller one at which each piece fits with its dimension lines. */
+function drawToFit(pieces: readonly Piece[], scale: number, room: number, unit: 'cm' | 'in', tries = 3): Drawing {
+  const drawn = pieces.map((piece) => ({ piece, one: drawPiece(piece, scale, unit) }));
+  const fitting = drawn.flatMap(({ one: { frame, outline } }) => {
+    if (outline.length === 0) return [];
+    const own = widthOf(boxOf(outline));
+    const lines = frame.right - frame.left - own;
+    return [(scale * (room - lines)) / own];
+  });
+  const smaller = Math.min(scale, ...fitting);
+  return smaller < scale && tries > 0 ? drawToFit(pieces, smaller, room, unit, tries - 1) : { scale, drawn };
+}
+
+const widthOf = ({ left, right }: Box): number => right - left;
+const heightOf = ({ bottom, top }: Box): number => top - bottom;
 
 const pieceName = (piece: string): string => (piece.charAt(0).toUpperCase() + piece.slice(1)).replaceAll('-', ' ');
 
