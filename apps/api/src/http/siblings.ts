@@ -14,9 +14,9 @@ export function EachIsObject(): PropertyDecorator {
         return true;
       },
       defaultMessage: (args?: ValidationArguments) =>
-        `item ${wrongItems(args?.value as unknown[])
+        `every item must be an object: { … }; not so: item ${wrongItems(args?.value as unknown[])
           .slice(0, 5)
-          .join(', ')} must be an object: { … }`,
+          .join(', ')}`,
     },
   });
 }
