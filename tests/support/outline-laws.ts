@@ -23,29 +23,10 @@ export function outlineLaws(sheet: TargetSheet): Broken[] {
     const { outline } = piece;
     const laws = outline
       ? [...simple(outline), ...extents(piece, outline), ...edges(piece, outline)]
-      : withoutOutline(piece);
+      : piece.joins.map(({ edge }) => `has no outline, and a joined ${edge}`);
     return [...laws, ...(seamIsChecked ? [] : partners(piece, pieces))].map((law) => ({ where: piece.piece, law }));
   });
 }
-
-/** A piece has no outline for want of a value, or where its lengths make no shape. */
-function withoutOutline({ dimensions, joins }: Piece): string[] {
-  const whole = dimensions.every(({ name, value }) => value !== null && (value > 0 || !MAKES_A_SHAPE.includes(name)));
-  return [
-    ...(whole ? ['has a value for each dimension, and no outline'] : []),
-    ...(joins.length > 0 ? ['has joined edges, and no outline'] : []),
-  ];
-}
-
-/** Where these are nothing, there is nothing to draw. */
-const MAKES_A_SHAPE: readonly string[] = [
-  'width',
-  'body-to-underarm',
-  'shoulder-width',
-  'front-edge',
-  'underarm-seam',
-  'band-depth',
-];
 
 /** Three corners or more, none twice in a row, counter-clockwise, no edge touching another but its neighbours’ ends; starts at [0, 0]. */
 function simple(outline: Outline): string[] {

@@ -18,7 +18,9 @@ import { knit } from './inputs.ts';
 type Body = NonNullable<SheetInput['body']>;
 type Measure = Body['measures'][number];
 
-const between = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
+/** A number to the thousandth: nobody measures 10⁻³⁰⁰ mm. */
+const between = (min: number, max: number): fc.Arbitrary<number> =>
+  fc.integer({ min: Math.ceil(min * 1000), max: Math.floor(max * 1000) }).map((thousandths) => thousandths / 1000);
 const orNull = <T>(of: fc.Arbitrary<T>): fc.Arbitrary<T | null> => fc.option(of, { nil: null, freq: 2 });
 
 /** Someone of any size and of uneven proportions, some measures left out. */

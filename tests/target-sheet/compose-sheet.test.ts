@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Estimator } from '#body';
+import { NECKLINES, SILHOUETTES } from '#fit';
+import { CONSTRUCTIONS } from '#garment';
 import { DomainError } from '#measure';
 import { composeSheet, readSheet, toCsv, toSvg, toText, type SheetInput, type TargetSheet } from '#target-sheet';
 import { holdsSheetLaws } from '../support/sheet-laws.ts';
@@ -37,6 +39,17 @@ describe('a composed sheet', () => {
       }),
       { numRuns: 600 },
     );
+  });
+
+  it('draws every piece of every plain design', () => {
+    for (const input of [exampleInput, childInput])
+      for (const construction of CONSTRUCTIONS)
+        for (const silhouette of SILHOUETTES)
+          for (const neckline of NECKLINES) {
+            const design = { ...input.design, construction, silhouette, neckline };
+            const { pieces } = composeSheet({ ...input, design }, meta);
+            expect(pieces.filter(({ outline }) => !outline).map(({ piece }) => piece)).toEqual([]);
+          }
   });
 
   it('is read back as it is, is written in every form, and leaves its input alone', () => {

@@ -57,9 +57,9 @@ describe('the laws of a sheet', () => {
       /no edge of neck-band/,
     ],
     [
-      'a piece that could be drawn and is not',
-      back(({ dimensions }) => ({ outline: undefined, joins: [], dimensions })),
-      /no outline/,
+      'joined edges of a piece without an outline',
+      back(() => ({ outline: undefined })),
+      /no outline, and a joined left side/,
     ],
   ])('refuse %s', (_, change, complaint) => {
     expect(() => holdsSheetLaws(change(pulloverSheet) as TargetSheet)).toThrow(complaint);
