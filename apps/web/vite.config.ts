@@ -4,7 +4,6 @@ import { defineConfig } from 'vite';
 /** The page, built to where the API serves it. Assets are files, never `data:` addresses: the page's policy allows its own origin alone. */
 export default defineConfig({
   root: import.meta.dirname,
-  base: './',
   plugins: [react()],
   resolve: { conditions: ['source', 'module', 'browser', 'development|production'] },
   build: {
@@ -13,6 +12,8 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     target: 'es2022',
+    // A lib is pure (DEVELOPERS.md): what the page does not use of it stays out, through its index too.
+    rolldownOptions: { treeshake: { moduleSideEffects: (id) => !/[\\/]libs[\\/]/.test(id) } },
   },
   server: { proxy: { '/v1': 'http://127.0.0.1:4114' } },
 });

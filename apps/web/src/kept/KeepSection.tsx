@@ -1,9 +1,8 @@
-import { composeSheet, type TargetSheet } from '#target-sheet';
-import type { Estimator } from '#body';
+import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import { newKey } from '../notebook/new-key.ts';
 import type { Notebook } from '../notebook/notebook.ts';
-import { toSheetInput } from '../reckon/to-sheet-input.ts';
+import { makeSheet } from '../reckon/reckoner.ts';
 import { madeFrom } from '../store/made-from.ts';
 import { KeptList } from './KeptList.tsx';
 import { SideBySide } from './SideBySide.tsx';
@@ -11,19 +10,10 @@ import { TakeAlong } from './TakeAlong.tsx';
 import { changeKept, useKeptSheets } from './use-kept-sheets.ts';
 
 /** Keep the sheet, print it, take it along, and see two of them side by side. */
-export default function KeepSection({
-  notebook,
-  sheet,
-  estimator,
-}: {
-  readonly notebook: Notebook;
-  readonly sheet: TargetSheet | null;
-  readonly estimator: Estimator | undefined;
-}) {
+export function KeepSection({ notebook, sheet }: { readonly notebook: Notebook; readonly sheet: TargetSheet | null }) {
   const words = say.keep;
   const { sheets } = useKeptSheets();
-  const now = (): TargetSheet =>
-    composeSheet(toSheetInput(notebook, 'mm'), { id: newKey(), createdAt: new Date().toISOString() }, { estimator });
+  const now = (): TargetSheet => makeSheet(notebook, newKey());
   const keep = (): void => {
     const kept = now();
     changeKept((it) => ({

@@ -1,6 +1,5 @@
 import { MADE_MEASURES, type PieceDimension } from '#fit';
-import { composeSheet, type TargetSheet } from '#target-sheet';
-import type { Estimator } from '#body';
+import type { TargetSheet } from '#target-sheet';
 import { useMemo } from 'react';
 import { NumberTable, type NumberRow } from '../drawing/Drawing.tsx';
 import { LengthField } from '../field/LengthField.tsx';
@@ -9,29 +8,14 @@ import type { Notebook } from '../notebook/notebook.ts';
 import { change, takeAway } from '../notebook/use-notebook.ts';
 import { showLength, showSigned } from '../reading/numbers.ts';
 import { madeKey, toMade } from '../reckon/to-made.ts';
-import { toSheetInput } from '../reckon/to-sheet-input.ts';
+import { plannedSheet } from '../reckon/reckoner.ts';
 
 /** Finished pieces: what came out, and what the rest should be now. */
-export default function MadeSection({
-  notebook,
-  sheet,
-  estimator,
-}: {
-  readonly notebook: Notebook;
-  readonly sheet: TargetSheet | null;
-  readonly estimator: Estimator | undefined;
-}) {
+export function MadeSection({ notebook, sheet }: { readonly notebook: Notebook; readonly sheet: TargetSheet | null }) {
   const words = say.made;
   const { tape, made } = notebook;
   const anyMade = toMade(made).length > 0;
-  const planned = useMemo(() => {
-    if (!anyMade) return sheet;
-    try {
-      return composeSheet({ ...toSheetInput(notebook, 'mm'), made: [] }, { id: '', createdAt: '' }, { estimator });
-    } catch {
-      return null;
-    }
-  }, [anyMade, notebook, sheet, estimator]);
+  const planned = useMemo(() => (anyMade ? plannedSheet(notebook) : sheet), [anyMade, notebook, sheet]);
   if (planned === null) return <p>{words.none}</p>;
   const clear = (): void =>
     takeAway(

@@ -1,15 +1,9 @@
 import { say } from '../messages.ts';
-import { isBlank, KINDS, shelfOf } from '../notebook/kinds.ts';
 import type { Notebook } from '../notebook/notebook.ts';
 import { takeAway } from '../notebook/use-notebook.ts';
 
 /** Nothing is written: offers an example. */
 export function Beginning({ notebook }: { readonly notebook: Notebook }) {
-  const nothing = KINDS.every((kind) => {
-    const { entries } = shelfOf(notebook, kind);
-    return entries.every((entry) => isBlank(kind, entry.notes));
-  });
-  if (!nothing) return null;
   const load = async (): Promise<void> => {
     const { withDemo, withoutDemo } = await import('../notebook/demo.ts');
     takeAway(say.demo.loaded, withDemo, (now) => withoutDemo(now, notebook));

@@ -1,0 +1,48 @@
+import { Checks } from '../advice/Checks.tsx';
+import { Numbers } from '../advice/Numbers.tsx';
+import { Pieces } from '../advice/Pieces.tsx';
+import { Remarks } from '../advice/Remarks.tsx';
+import { KeepSection } from '../kept/KeepSection.tsx';
+import { MadeSection } from '../made/MadeSection.tsx';
+import { say } from '../messages.ts';
+import type { Notebook } from '../notebook/notebook.ts';
+import type { Reckoned } from '../reckon/reckoned.ts';
+import { Section } from './Section.tsx';
+
+/** What comes of what is written, and what can be done with it. */
+export default function Outcome({
+  notebook,
+  reckoned,
+}: {
+  readonly notebook: Notebook;
+  readonly reckoned: Reckoned | null;
+}) {
+  const { tape } = notebook;
+  const sheet = reckoned?.sheet ?? null;
+  const cannot = reckoned?.cannot ?? null;
+  return (
+    <>
+      <Section id="sheet" title={say.sheet.title}>
+        {sheet === null ? (
+          <p>{cannot === null ? say.sheet.none : say.sheet.cannot(cannot)}</p>
+        ) : (
+          <>
+            <Checks checks={sheet.checks} tape={tape} />
+            <Remarks sheet={sheet} />
+            <Pieces sheet={sheet} tape={tape} />
+            <Numbers sheet={sheet} tape={tape} />
+          </>
+        )}
+      </Section>
+      <Section id="made" title={say.made.title}>
+        <MadeSection notebook={notebook} sheet={sheet} />
+      </Section>
+      <Section id="keep" title={say.keep.title}>
+        <KeepSection notebook={notebook} sheet={sheet} />
+      </Section>
+      <Section id="send" title={say.send.title}>
+        <p>{say.send.lead}</p>
+      </Section>
+    </>
+  );
+}

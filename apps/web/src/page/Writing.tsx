@@ -1,0 +1,52 @@
+import { DesignFields } from '../advice/DesignFields.tsx';
+import { BodySection } from '../body/BodySection.tsx';
+import { GarmentSection } from '../garment/GarmentSection.tsx';
+import { say } from '../messages.ts';
+import type { Notebook } from '../notebook/notebook.ts';
+import type { Reckoned } from '../reckon/reckoned.ts';
+import { finished } from '../reckon/worn-measures.ts';
+import { YarnSection } from '../yarn/YarnSection.tsx';
+import { Section } from './Section.tsx';
+
+/** A sweater of ordinary width, for the drawing of the room while nothing is known. */
+const ORDINARY_FLAT_MM = 1000;
+
+/** What she writes: the body, a sweater that fits, the yarn, her wishes. */
+export function Writing({ notebook, reckoned }: { readonly notebook: Notebook; readonly reckoned: Reckoned | null }) {
+  const { tape } = notebook;
+  const profile = reckoned?.profile ?? null;
+  const sheet = reckoned?.sheet ?? null;
+  const width = sheet && finished(sheet, 'chest-width');
+  return (
+    <>
+      <Section id="body" title={say.body.title}>
+        <BodySection
+          shelf={notebook.bodies}
+          tape={tape}
+          profile={profile}
+          questions={reckoned?.questions ?? {}}
+          next={reckoned?.next ?? null}
+        />
+      </Section>
+      <Section id="garment" title={say.garment.title}>
+        <GarmentSection shelf={notebook.garments} tape={tape} />
+      </Section>
+      <Section id="yarn" title={say.yarn.title}>
+        <YarnSection
+          shelf={notebook.yarns}
+          tape={tape}
+          flatMm={width === null ? ORDINARY_FLAT_MM : width * 2}
+          bodyMm={profile?.values['chest-girth']?.value ?? null}
+        />
+      </Section>
+      <Section id="design" title={say.design.title}>
+        <DesignFields
+          notes={notebook.design}
+          tape={tape}
+          hasGarment={reckoned?.input.garment != null}
+          advised={sheet?.design ?? null}
+        />
+      </Section>
+    </>
+  );
+}
