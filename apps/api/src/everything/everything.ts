@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import type { EntitySchema } from 'typeorm';
 import { Bodies } from '../bodies/bodies.ts';
 import { Fabrics } from '../fabrics/fabrics.ts';
 import { Garments } from '../garments/garments.ts';
@@ -7,6 +8,9 @@ import { ENTITIES } from '../storage/entities.ts';
 import { UnitOfWork } from '../storage/unit-of-work.ts';
 import { TargetSheetRepository } from '../target-sheets/target-sheet.repository.ts';
 import type { ExportDto } from './export.dto.ts';
+
+/** What belongs to a maker. */
+const HERS = ENTITIES.filter((entity) => 'makerId' in entity.options.columns) as EntitySchema<{ makerId: string }>[];
 
 /** All that is kept of a maker: to take along, or to erase. */
 @Injectable()
@@ -35,12 +39,18 @@ export class Everything {
     }));
   }
 
+  /** True while she has kept nothing. */
+  isNothing(makerId: string): Promise<boolean> {
+    return this.work.read(async (manager) => {
+      for (const entity of HERS) if (await manager.existsBy(entity, { makerId })) return false;
+      return true;
+    });
+  }
+
   /** Every row of every table that is hers; the maker herself stays. */
   async erase(makerId: string): Promise<void> {
     await this.work.erase(async (manager) => {
-      for (const entity of [...ENTITIES].reverse()) {
-        if ('makerId' in entity.options.columns) await manager.delete(entity, { makerId });
-      }
+      for (const entity of [...HERS].reverse()) await manager.delete(entity, { makerId });
     });
   }
 }

@@ -1,8 +1,9 @@
-import { Injectable } from '@nestjs/common';
+import { Inject, Injectable } from '@nestjs/common';
 import { v7 as uuid } from 'uuid';
-import { rowBodyMeasures, sizeRow, sizeTable, type SizeRow } from '#body';
+import { rowBodyMeasures, sizeRow, sizeTable, type BodyModel, type SizeRow } from '#body';
 import { DomainError } from '#measure';
 import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
+import { BODY_MODEL } from '../body-model/body-model.provider.ts';
 import { sheetInput } from './sheet-input.ts';
 import type { SheetChoices, SheetRequest } from './sheet-request.ts';
 
@@ -15,6 +16,8 @@ export interface SizedSheet {
 /** Lets the libs compute; gives each sheet its id and its time. */
 @Injectable()
 export class SheetComposer {
+  constructor(@Inject(BODY_MODEL) private readonly estimator: BodyModel) {}
+
   compose(request: SheetRequest): TargetSheet {
     return this.composeFrom(sheetInput(request));
   }
@@ -33,7 +36,7 @@ export class SheetComposer {
   }
 
   private composeFrom(input: SheetInput): TargetSheet {
-    return composeSheet(input, { id: uuid(), createdAt: new Date().toISOString() });
+    return composeSheet(input, { id: uuid(), createdAt: new Date().toISOString() }, { estimator: this.estimator });
   }
 }
 

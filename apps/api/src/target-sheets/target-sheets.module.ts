@@ -1,5 +1,6 @@
 import { Module } from '@nestjs/common';
 import { RecordsModule } from '../records/records.module.ts';
+import { bodyModelProvider } from '../body-model/body-model.provider.ts';
 import { ComputeController } from './compute.controller.ts';
 import { SheetComposer } from './sheet-composer.ts';
 import { TargetSheetRepository } from './target-sheet.repository.ts';
@@ -9,7 +10,7 @@ import { TargetSheets } from './target-sheets.ts';
 @Module({
   imports: [RecordsModule],
   controllers: [ComputeController, TargetSheetsController],
-  providers: [TargetSheets, TargetSheetRepository, SheetComposer],
+  providers: [TargetSheets, TargetSheetRepository, SheetComposer, bodyModelProvider],
   exports: [TargetSheets, TargetSheetRepository, SheetComposer],
 })
 export class TargetSheetsModule {}

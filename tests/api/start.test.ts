@@ -1,0 +1,74 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { createServer, type AddressInfo, type Server } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import supertest from 'supertest';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { start } from '../../apps/api/src/start.ts';
+import { demoRequests } from '../../seeds/demo.ts';
+import { runApp } from '../support/app.ts';
+import { exampleBody } from '../support/examples.ts';
+import { expectMatchesApi } from '../support/matches-api.ts';
+
+const listening = (): Promise<Server> =>
+  new Promise((resolve) => {
+    const server = createServer().listen(0, '127.0.0.1', () => resolve(server));
+  });
+
+describe('starting', () => {
+  let folder: string;
+  let said: string[];
+  const startHere = (more: Record<string, string> = {}) =>
+    start({ DATA_DIR: folder, PORT: '0', PAGE_DIR: 'there-is-none', ...more }, (text) => void said.push(text));
+  beforeEach(() => {
+    folder = mkdtempSync(join(tmpdir(), 'easewright-'));
+    said = [];
+  });
+  afterEach(() => rmSync(folder, { recursive: true, force: true }));
+
+  it('shows the demo scenario while nothing is kept, stores nothing of it, and says the address', async () => {
+    const first = await startHere();
+    expect(said[0]).toContain(demoRequests[0]?.title);
+    expect(said[1]).toMatch(/^Easewright is at http:\/\/127\.0\.0\.1:\d+$/);
+    const http = supertest(first.getHttpServer());
+    expect((await http.get('/v1/export')).body).toMatchObject({ bodies: [], targetSheets: [] });
+    await http.post('/v1/bodies').send(exampleBody).expect(201);
+    await first.close();
+
+    said = [];
+    const second = await startHere();
+    expect(said).toHaveLength(1);
+    expect((await supertest(second.getHttpServer()).get('/v1/bodies')).body.items).toHaveLength(1);
+    await second.close();
+  });
+
+  it('says in one line that the port is in use', async () => {
+    const other = await listening();
+    const { port } = other.address() as AddressInfo;
+    await expect(startHere({ PORT: String(port) })).rejects.toThrow(
+      `Port ${port} is in use. Stop what uses it, or choose another: PORT=${port + 1} npm start`,
+    );
+    other.close();
+  });
+
+  it.each([
+    [{ PORT: 'four' }, 'PORT is “four”; it must be a whole number from 0 to 65535.'],
+    [{ PORT: '70000' }, 'PORT is “70000”; it must be a whole number from 0 to 65535.'],
+    [{ HOST: '192.0.2.1' }, 'HOST is “192.0.2.1”, which is no address of this machine.'],
+    [{ DATABASE_URL: 'mysql://localhost/a' }, 'DATABASE_URL must be the address of a PostgreSQL database'],
+    [{ DATA_DIR: '/dev/null/data' }, 'The data folder /dev/null/data cannot be written (ENOTDIR).'],
+  ])('says in one line what is wrong with %j', async (env, line) => {
+    await expect(startHere(env)).rejects.toThrow(line);
+  });
+});
+
+describe('the demo scenario', () => {
+  it('is made of requests that the API answers', async () => {
+    const api = await runApp('sqlite');
+    for (const request of demoRequests) {
+      const response = await api.http.post('/v1/target-sheets/compute').send(request).expect(200);
+      expectMatchesApi(response);
+    }
+    await api.stop();
+  });
+});
