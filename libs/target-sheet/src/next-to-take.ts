@@ -1,0 +1,80 @@
+import { BODY_DIMENSIONS, TAKING, defaultU, nextMeasure, type BodyDimension, type BodyProfile } from '#body';
+import { resolveFabric } from '#fabric';
+import { advise, rulesWith, type Advice, type DimensionName } from '#fit';
+import { resolveGarment } from '#garment';
+import { DomainError } from '#measure';
+import type { SheetInput } from './sheet-input.ts';
+
+/** The measure to take next, and how. `before` and `after`: uncertainty of the sheet's main measures taken together, mm; null where there is no number without it. */
+export interface NextToTake {
+  readonly name: BodyDimension;
+  readonly before: number | null;
+  readonly after: number | null;
+  readonly how: string;
+}
+
+/** The measures that decide how a sweater fits. */
+const TARGETS: readonly DimensionName[] = [
+  'chest-width',
+  'hem-width',
+  'centre-back-length',
+  'armhole-depth',
+  'neck-width',
+  'sleeve-top-width',
+  'sleeve-length',
+  'cuff-width',
+];
+
+/**
+ * The one measure of the body that would help most: the chest while it was not measured, then one without which the sheet has gaps, else the one
+ * that makes it surest. Null where none is worth the tape, and where a garment decides.
+ *
+ * @param profile the body of `input`, resolved
+ */
+export function nextToTake(input: SheetInput, profile: BodyProfile): NextToTake | null {
+  if (input.design.basis === 'garment') return null;
+  if (!isMeasured(profile, 'chest-girth')) return gap('chest-girth');
+  const advice = adviceOn(input, profile);
+  if (advice === null) return null;
+  const lacking = mostNeeded(advice);
+  if (lacking !== undefined) return gap(lacking);
+  const covariance = profile.covariance;
+  if (covariance === null) return null;
+  const guessed = covariance.names.filter((name) => !isMeasured(profile, name));
+  const tapeU = Object.fromEntries(guessed.map((name) => [name, defaultU(name, 'home').u]));
+  const sensitivities = TARGETS.map((target) =>
+    Object.fromEntries(Object.entries(advice.sensitivity).map(([name, slopes]) => [name, slopes[target] ?? 0])),
+  );
+  return nextMeasure({ covariance, sensitivities, tapeU });
+}
+
+const gap = (name: BodyDimension): NextToTake => ({ name, before: null, after: null, how: TAKING[name].how });
+
+function isMeasured(profile: BodyProfile, name: BodyDimension): boolean {
+  const how = profile.values[name]?.how;
+  return how === 'trained' || how === 'home';
+}
+
+function adviceOn({ garment, fabric, design, made, rules }: SheetInput, body: BodyProfile): Advice | null {
+  try {
+    return advise({
+      body,
+      garment: garment && resolveGarment(garment),
+      fabric: resolveFabric(fabric),
+      design,
+      made,
+      rules: rulesWith(rules),
+    });
+  } catch (error) {
+    if (error instanceof DomainError) return null;
+    throw error;
+  }
+}
+
+/** The dimension that the most of what has no value waits for; of equals, the one that comes first in the list of all. */
+function mostNeeded({ assembled, pieces }: Advice): BodyDimension | undefined {
+  const dimensions = [...assembled, ...pieces.flatMap((piece) => piece.dimensions)];
+  const needs = dimensions.flatMap(({ noAdvice }) => noAdvice?.needs ?? []);
+  const waiting = (name: BodyDimension): number => needs.filter((need) => need === name).length;
+  return BODY_DIMENSIONS.filter((name) => needs.includes(name)).sort((a, b) => waiting(b) - waiting(a))[0];
+}
