@@ -32,7 +32,7 @@ export interface DesignDocument {
   readonly seamAllowance: LengthDocument | null;
 }
 
-export function designDocument(dto: DesignDto): DesignDocument {
+export function designDocument(dto: Omit<DesignDto, 'problems'>): DesignDocument {
   return {
     silhouette: dto.silhouette,
     construction: dto.construction,

@@ -18,7 +18,7 @@ export interface FabricDocument {
   readonly gramsPerSquareMetre: number | null;
 }
 
-export function fabricDocument(dto: FabricDto): FabricDocument {
+export function fabricDocument(dto: Omit<FabricDto, 'problems'>): FabricDocument {
   return {
     title: dto.title ?? '',
     craft: dto.craft,

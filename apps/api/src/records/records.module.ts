@@ -1,4 +1,7 @@
 import { Module } from '@nestjs/common';
+import { BodyModelModule } from '../body-model/body-model.module.ts';
+import { BodyProfiles } from '../bodies/body-profiles.ts';
+import { ProfileController } from '../bodies/profile.controller.ts';
 import { bodyDocument } from '../bodies/body-document.ts';
 import { BodyDto } from '../bodies/body.dto.ts';
 import { Bodies } from '../bodies/bodies.ts';
@@ -43,8 +46,9 @@ const FabricsController = recordsController({
 
 /** What a maker keeps: bodies, garments that fit, fabrics. */
 @Module({
-  controllers: [BodiesController, GarmentsController, FabricsController],
-  providers: [Bodies, Garments, Fabrics],
+  imports: [BodyModelModule],
+  controllers: [BodiesController, ProfileController, GarmentsController, FabricsController],
+  providers: [Bodies, BodyProfiles, Garments, Fabrics],
   exports: [Bodies, Garments, Fabrics],
 })
 export class RecordsModule {}

@@ -1,5 +1,6 @@
 import { ApiExtraModels, ApiProperty, getSchemaPath } from '@nestjs/swagger';
 import { BODY_DIMENSIONS, FIGURES } from '#body';
+import { NoteDto } from './note.dto.ts';
 
 /** As documented; the values are `#body`'s own. */
 export class SizeRangeDto {
@@ -43,15 +44,6 @@ export class SizeMeasureDto {
   words!: string;
   @ApiProperty({ type: 'string', description: 'How sure its values are.', example: 'from memory' })
   mark!: string;
-}
-
-export class NoteDto {
-  @ApiProperty({ type: 'string', description: 'Stable, for programs.' })
-  code!: string;
-  @ApiProperty({ type: 'string' })
-  text!: string;
-  @ApiProperty({ type: 'string', required: false, description: 'Where it is from.' })
-  source?: string;
 }
 
 export class SizeTableDto {

@@ -3,7 +3,7 @@ import { v7 as uuid } from 'uuid';
 import { rowBodyMeasures, sizeRow, sizeTable, type BodyModel, type SizeRow } from '#body';
 import { DomainError } from '#measure';
 import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
-import { BODY_MODEL } from '../body-model/body-model.provider.ts';
+import { BODY_MODEL } from '../body-model/body-model.module.ts';
 import { sheetInput } from './sheet-input.ts';
 import type { SheetChoices, SheetRequest } from './sheet-request.ts';
 

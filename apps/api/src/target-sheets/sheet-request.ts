@@ -48,6 +48,6 @@ export function sheetChoices(dto: SheetChoicesDto, made: readonly MadePieceDto[]
   };
 }
 
-function saidRules(rules: RulesDto): Readonly<Record<string, number>> {
+export function saidRules(rules: RulesDto): Readonly<Record<string, number>> {
   return Object.fromEntries(Object.entries(rules).flatMap(([name, value]) => (value == null ? [] : [[name, value]])));
 }

@@ -1,6 +1,6 @@
 import { Module } from '@nestjs/common';
 import { RecordsModule } from '../records/records.module.ts';
-import { bodyModelProvider } from '../body-model/body-model.provider.ts';
+import { BodyModelModule } from '../body-model/body-model.module.ts';
 import { ComputeController } from './compute.controller.ts';
 import { SheetComposer } from './sheet-composer.ts';
 import { TargetSheetRepository } from './target-sheet.repository.ts';
@@ -8,9 +8,9 @@ import { TargetSheetsController } from './target-sheets.controller.ts';
 import { TargetSheets } from './target-sheets.ts';
 
 @Module({
-  imports: [RecordsModule],
+  imports: [BodyModelModule, RecordsModule],
   controllers: [ComputeController, TargetSheetsController],
-  providers: [TargetSheets, TargetSheetRepository, SheetComposer, bodyModelProvider],
+  providers: [TargetSheets, TargetSheetRepository, SheetComposer],
   exports: [TargetSheets, TargetSheetRepository, SheetComposer],
 })
 export class TargetSheetsModule {}

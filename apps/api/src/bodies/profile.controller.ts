@@ -1,0 +1,65 @@
+import { Body, Controller, Get, HttpCode, Post } from '@nestjs/common';
+import { ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
+import { designDocument, type DesignDocument } from '../design/design-document.ts';
+import { fabricDocument, type FabricDocument } from '../fabrics/fabric-document.ts';
+import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
+import { Id } from '../http/id.ts';
+import { MakerId } from '../maker/maker-id.ts';
+import { saidRules } from '../target-sheets/sheet-request.ts';
+import { bodyDocument, type BodyDocument } from './body-document.ts';
+import { BodyProfiles } from './body-profiles.ts';
+import { Bodies } from './bodies.ts';
+import { BodyProfileDto, ProfileRequestDto } from './profile.dto.ts';
+
+/** What the next measure is looked for with, where nothing else is said. */
+const USUAL_DESIGN = designDocument({
+  silhouette: 'pullover',
+  construction: 'drop-shoulder',
+  length: 'regular',
+  neckline: 'crew',
+});
+const USUAL_FABRIC = fabricDocument({ craft: 'knit', thickness: { value: 3, unit: 'mm' } });
+
+@ApiTags('bodies')
+@Controller('v1/bodies')
+export class ProfileController {
+  constructor(
+    private readonly bodies: Bodies,
+    private readonly profiles: BodyProfiles,
+  ) {}
+
+  @Get(':id/profile')
+  @ApiParam({ name: 'id', schema: { type: 'string', format: 'uuid' } })
+  @ApiOperation({
+    summary: 'Read what is known of a body: measured, estimated and missing; questions; the next measure',
+  })
+  @ApiOkResponse({ description: 'All dimensions.', type: BodyProfileDto })
+  @ApiProblems(404)
+  async read(@MakerId() maker: string, @Id() id: string): Promise<BodyProfileDto> {
+    const { document } = await this.bodies.read(maker, id);
+    return this.profileOf(document, USUAL_DESIGN, USUAL_FABRIC, {});
+  }
+
+  @Post('profile')
+  @HttpCode(200)
+  @ApiOperation({ summary: 'The same of a body that is sent along; nothing is stored' })
+  @ApiOkResponse({ description: 'All dimensions.', type: BodyProfileDto })
+  @ApiProblems(...BODY_PROBLEMS)
+  compute(@Body() { body, design, fabric, rules }: ProfileRequestDto): BodyProfileDto {
+    return this.profileOf(
+      bodyDocument(body),
+      design == null ? USUAL_DESIGN : designDocument(design),
+      fabric == null ? USUAL_FABRIC : fabricDocument(fabric),
+      saidRules(rules ?? {}),
+    );
+  }
+
+  private profileOf(
+    body: BodyDocument,
+    design: DesignDocument,
+    fabric: FabricDocument,
+    rules: Readonly<Record<string, number>>,
+  ): BodyProfileDto {
+    return this.profiles.of({ title: '', body, garment: null, fabric, design, made: [], rules, unit: 'mm' });
+  }
+}
