@@ -6,6 +6,7 @@ import './fields.css';
 import './drawings.css';
 import './sections.css';
 import './advice.css';
+import './print.css';
 import { Page } from './page/Page.tsx';
 
 const place = document.getElementById('page');

@@ -1,3 +1,5 @@
+import { BODY_DIMENSIONS, TAKING, type BodyDimension } from '#body';
+
 /** Every word of the page. `libs/*` write their own reasons and advice. */
 export const en = {
   name: 'Easewright',
@@ -59,7 +61,7 @@ export const en = {
       unsaid: 'not said',
     },
     age: 'Age in years',
-    ageHint: 'Half years count: 1,5. For an adult you may leave it out.',
+    ageHint: 'Half years count: 1.5. For an adult you may leave it out.',
     takenBy: { legend: 'Measured', home: 'at home', trained: 'by somebody trained' },
     groups: {
       easy: 'Easy alone',
@@ -69,7 +71,9 @@ export const en = {
     more: 'Measures that are seldom needed',
     next: {
       title: 'Worth taking next',
-      why: 'It would make the sheet surer than any other.',
+      why: (before: string, after: string) =>
+        `It would make the sheet surer: from ± ${before} to ± ${after} over all its measures.`,
+      first: 'Nothing can be said without it.',
       go: (name: string) => `Go to: ${name}`,
       done: 'Nothing you skipped would change much. You can begin.',
     },
@@ -77,6 +81,8 @@ export const en = {
     fromTable: (value: string) => `about ${value}, from a size table`,
     noEstimate: 'Not guessed: measure it if you can.',
     right: 'It is right',
+    itIs: (value: string) => `It is ${value}`,
+    swap: 'Swap the two',
     drawing: (name: string) => `Where the tape runs: ${name}`,
     front: 'front',
     back: 'back',
@@ -185,7 +191,7 @@ export const en = {
     fourLayersHint: 'Fold the swatch twice, lay a small book on it, measure from the table.',
     label: 'From the label or the ball',
     stitches: 'Stitches in 10 cm (4 in)',
-    wraps: 'Wraps in 2,5 cm (1 in)',
+    wraps: 'Wraps in 2.5 cm (1 in)',
     metres: 'Metres in 100 g',
     metresUnit: 'm',
     fibre: 'Mostly',
@@ -234,33 +240,7 @@ export const en = {
   },
 
   /** How each measure is taken, for one who is alone with a tape. */
-  taking: {
-    stature: 'Stand barefoot against a door frame, a book flat on your head; mark it and measure down to the floor.',
-    weight: 'In light clothes. It makes the guesses better and goes nowhere else.',
-    'chest-girth': 'Round the fullest part, level all the way, arms down again before you read it.',
-    'underbust-girth': 'Straight below the bust, level.',
-    'waist-girth': 'Bend to one side: where you crease. Breathe out, do not pull.',
-    'hip-girth': 'Round the widest part, feet together.',
-    'neck-base-girth':
-      'Round the foot of the neck, over the bone at the nape and the hollow in front. A chain necklace finds it.',
-    'across-back': 'From shoulder bone to shoulder bone across the back. A jacket that fits can stand in.',
-    'shoulder-length': 'From the side of the neck to the shoulder bone.',
-    'back-waist-length': 'From the bone at the nape down to the waist. Tie a string round the waist first.',
-    'front-waist-length': 'From the neck side of the shoulder over the fullest part to the string at the waist.',
-    'back-hip-length': 'From the bone at the nape down to where the hip is widest.',
-    'nape-to-cuff': 'From the bone at the nape over the shoulder and along the hanging arm to the wrist bone.',
-    'arm-length': 'From the shoulder bone along the outside of the arm to the wrist bone.',
-    'underarm-length': 'From the armpit along the inside of the arm to the wrist bone. Pin the tape to the sleeve.',
-    'scye-depth': 'A tape under both arms across the back; from the bone at the nape down to it.',
-    'scye-girth': 'Under the arm, up over the shoulder bone and back, the arm hanging.',
-    'upper-arm-girth': 'Round the thickest part, the arm hanging loose.',
-    'forearm-girth': 'Round the thickest part below the elbow.',
-    'wrist-girth': 'Round the wrist bone, close.',
-    'hand-girth': 'Round the knuckles, the thumb laid into the palm.',
-    'head-girth': 'Round the brow, above the ears, over the widest part behind.',
-    'waist-to-hip': 'Down the side, from the waist to where the hip is widest.',
-    'shoulder-girth': 'Round both shoulders and arms, where they are widest together.',
-  },
+  taking: Object.fromEntries(BODY_DIMENSIONS.map((name) => [name, TAKING[name].how])) as Record<BodyDimension, string>,
 
   design: {
     title: 'What you want to make',
@@ -308,8 +288,8 @@ export const en = {
       seamAllowance: 'For each seam',
     },
     workedOut: 'worked out',
-    chosen: (ease: string) => `${ease} of ease round the chest.`,
-    lies: (ease: string, where: string) => `It comes out with ${ease} of ease: ${where}.`,
+    chosen: (ease: string) => `${ease} of ease round the chest were chosen.`,
+    lies: (ease: string, where: string) => `${ease} of ease round the chest: ${where}.`,
     inBand: (chance: string) => `The chance that the finished sweater is so: ${chance}.`,
     rules: 'Rules you changed',
     allRules: 'The rules behind the numbers',
@@ -322,8 +302,9 @@ export const en = {
     title: 'How it comes out',
     none: 'Write a chest, or a width of a sweater that fits, and the sheet appears here.',
     cannot: (why: string) => `The sheet cannot be reckoned: ${why}`,
+    forWhom: (name: string) => `For: ${name}`,
     noYarn: 'No yarn is written yet: an ordinary fabric of 3 mm stands in.',
-    headline: { width: 'Chest, flat', length: 'Length', sleeve: 'Sleeve', neck: 'Neck, round' },
+    headline: { width: 'Chest, flat', length: 'Length', sleeve: 'Sleeve' },
     look: (number: number) =>
       number === 0 ? 'It goes on and stays on.' : number === 1 ? 'One thing to look at' : `${number} things to look at`,
     notYet: 'Nothing to reckon with yet.',

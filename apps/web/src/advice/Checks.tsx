@@ -1,7 +1,7 @@
 import type { BodyDimension } from '#body';
 import type { Check } from '#fit';
 import { RATIO_CHECKS } from '#target-sheet';
-import { fieldId } from '../body/MeasureRow.tsx';
+import { fieldId } from '../body/field-id.ts';
 import { NumberTable, type NumberRow } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';

@@ -74,7 +74,10 @@ export function EaseFields({
 function Outcome({ ease, tape }: { readonly ease: AdvisedDesign['ease'] | null; readonly tape: Tape }) {
   const words = say.design;
   const said = [
-    ease?.chosen == null ? null : words.chosen(showSigned(ease.chosen, tape)),
+    ease?.chosen == null ||
+    showSigned(ease.chosen, tape) === (ease.tableTerms === null ? null : showSigned(ease.tableTerms, tape))
+      ? null
+      : words.chosen(showSigned(ease.chosen, tape)),
     ease?.tableTerms == null || ease.lies === null ? null : words.lies(showSigned(ease.tableTerms, tape), ease.lies),
     ease?.chanceOfBand == null ? null : words.inBand(showPercent(ease.chanceOfBand)),
   ];

@@ -9,10 +9,13 @@ import { openEntry, withNotes, type Shelf } from '../notebook/shelf.ts';
 import { ShelfBar } from '../notebook/ShelfBar.tsx';
 import type { Tape, Typed } from '../notebook/typed.ts';
 import { change } from '../notebook/use-notebook.ts';
+import type { Next } from '../reckon/next.ts';
 import { BodyTable } from './BodyTable.tsx';
-import { fieldId, MeasureRow, type Question } from './MeasureRow.tsx';
+import type { Question } from './Ask.tsx';
+import { MeasureRow } from './MeasureRow.tsx';
 import { measureGroups, seldomNeeded } from './order.ts';
-import { pencilled } from './pencilled.ts';
+import { NextMeasure } from './NextMeasure.tsx';
+import { Pencilled } from './Pencilled.tsx';
 import { ModelFigure } from './TapeDrawing.tsx';
 
 const write = (how: (notes: BodyNotes) => BodyNotes): void =>
@@ -50,7 +53,7 @@ export function BodySection({
   readonly tape: Tape;
   readonly profile: BodyProfile | null;
   readonly questions: Readonly<Partial<Record<BodyDimension, Question>>>;
-  readonly next: BodyDimension | null;
+  readonly next: Next | null;
 }) {
   const words = say.body;
   const { notes } = openEntry(shelf);
@@ -62,7 +65,7 @@ export function BodySection({
       figure={notes.figure}
       written={notes.measures[dimension]}
       tape={tape}
-      pencilled={pencilled(profile, dimension, tape)}
+      pencilled={<Pencilled profile={profile} dimension={dimension} tape={tape} />}
       question={questions[dimension] ?? null}
       onTyped={writeMeasure}
       onRepair={repair}
@@ -86,7 +89,7 @@ export function BodySection({
         hint={words.ageHint}
         onValue={(age) => write((it) => ({ ...it, age }))}
       />
-      <NextMeasure next={next} />
+      <NextMeasure next={next} tape={tape} />
       {groups.map(({ title, dimensions }) => (
         <section key={title} className="measures">
           <h3>{title}</h3>
@@ -99,24 +102,5 @@ export function BodySection({
       </details>
       <BodyTable notes={notes} profile={profile} tape={tape} />
     </>
-  );
-}
-
-/** The one measure that would help most. Its place is kept when there is none. */
-function NextMeasure({ next }: { readonly next: BodyDimension | null }) {
-  const words = say.body.next;
-  return (
-    <aside className="next" aria-label={words.title}>
-      {next === null ? (
-        <p>{words.done}</p>
-      ) : (
-        <p>
-          <strong>
-            {words.title}: {say.dimension[next]}.
-          </strong>{' '}
-          {words.why} <a href={`#${fieldId(next)}`}>{words.go(say.dimension[next])}</a>
-        </p>
-      )}
-    </aside>
   );
 }

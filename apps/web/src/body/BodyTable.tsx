@@ -3,7 +3,7 @@ import { NumberTable } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';
 import type { BodyNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { shownValue } from './pencilled.ts';
+import { shownValue } from './shown-value.ts';
 
 /** Every body measure in one table: what was written, what is reckoned with, and how it was come by. */
 export function BodyTable({

@@ -1,19 +1,7 @@
-import type { BodyDimension, Figure } from '#body';
+import { BODY_DIMENSIONS, TAKING, type BodyDimension, type Figure } from '#body';
 import { say } from '../messages.ts';
 
-/** The measures in the order in which they are easy to take alone. */
-export function measureGroups(
-  figure: Figure,
-): readonly { readonly title: string; readonly dimensions: readonly BodyDimension[] }[] {
-  const length: BodyDimension = figure === 'man' ? 'back-hip-length' : 'back-waist-length';
-  return [
-    { title: say.body.groups.easy, dimensions: ['stature', 'weight', 'chest-girth', 'waist-girth', 'hip-girth', 'head-girth', 'wrist-girth', 'hand-girth'] },
-    { title: say.body.groups.steady, dimensions: ['upper-arm-girth', 'neck-base-girth', 'underarm-length', 'front-waist-length'] },
-    { title: say.body.groups.helper, dimensions: [length, 'nape-to-cuff', 'across-back', 'scye-depth', 'arm-length', 'shoulder-girth', 'scye-girth'] },
-  ]; // prettier-ignore
-}
-
-/** Those that only sharpen the estimates of others. */
+/** Those that only sharpen the estimates of others. A man's length is said to the hip, everyone else's to the waist. */
 export const seldomNeeded = (figure: Figure): readonly BodyDimension[] => [
   'underbust-girth',
   'forearm-girth',
@@ -21,3 +9,15 @@ export const seldomNeeded = (figure: Figure): readonly BodyDimension[] => [
   'waist-to-hip',
   figure === 'man' ? 'back-waist-length' : 'back-hip-length',
 ];
+
+/** The measures in the order in which they are easy to take alone. */
+export function measureGroups(
+  figure: Figure,
+): readonly { readonly title: string; readonly dimensions: readonly BodyDimension[] }[] {
+  const { easy, steady, helper } = say.body.groups;
+  const often = (Object.keys(TAKING) as BodyDimension[]).filter((name) => !seldomNeeded(figure).includes(name));
+  return [easy, steady, helper].map((title, i) => ({
+    title,
+    dimensions: often.filter((name) => BODY_DIMENSIONS.includes(name) && TAKING[name].alone === i + 1),
+  }));
+}

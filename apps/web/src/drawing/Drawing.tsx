@@ -13,6 +13,9 @@ export function Drawing({
   columns,
   rows,
   className = '',
+  caption,
+  width,
+  height,
 }: {
   readonly title: string;
   readonly description: string;
@@ -21,15 +24,27 @@ export function Drawing({
   readonly columns?: readonly string[];
   readonly rows?: readonly NumberRow[];
   readonly className?: string;
+  readonly caption?: ReactNode;
+  /** In CSS pixels; without them it is as wide as its place. */
+  readonly width?: number;
+  readonly height?: number;
 }) {
   const id = useId();
   return (
     <figure className={`drawing ${className}`}>
-      <svg role="img" aria-labelledby={`${id}-title`} aria-describedby={`${id}-description`} viewBox={viewBox}>
+      <svg
+        role="img"
+        aria-labelledby={`${id}-title`}
+        aria-describedby={`${id}-description`}
+        viewBox={viewBox}
+        width={width}
+        height={height}
+      >
         <title id={`${id}-title`}>{title}</title>
         <desc id={`${id}-description`}>{description}</desc>
         {children}
       </svg>
+      {caption !== undefined && <figcaption>{caption}</figcaption>}
       {rows !== undefined && columns !== undefined && (
         <details className="numbers">
           <summary>{say.numbers}</summary>

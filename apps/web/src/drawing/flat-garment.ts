@@ -19,7 +19,8 @@ export interface FlatCorners {
   readonly sleeveTop: Point;
 }
 
-const SLEEVE_ANGLE = 0.62;
+/** How steeply the sleeves hang, radians below level. */
+const SLEEVE_ANGLE = 0.9;
 const SHOULDER_FALL = 0.2;
 
 /** The corners, from what is known; the rest in the proportions of an ordinary sweater (for the drawing alone). */

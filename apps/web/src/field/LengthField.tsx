@@ -2,7 +2,7 @@ import { useState, type ReactNode } from 'react';
 import { say } from '../messages.ts';
 import { retyped, type Tape, type Typed } from '../notebook/typed.ts';
 import { showLength, showNumber, showSmall } from '../reading/numbers.ts';
-import { read, unitOf, type Quantity } from '../reading/read.ts';
+import { namesUnit, read, unitOf, type Quantity } from '../reading/read.ts';
 import { TextField } from './TextField.tsx';
 
 const other = (tape: Tape): Tape => (tape === 'cm' ? 'in' : 'cm');
@@ -43,7 +43,7 @@ export function LengthField({
     reading.is === 'empty' ? (
       (whenEmpty ?? ' ')
     ) : reading.is === 'value' ? (
-      say.field.equals(onOtherTape(reading.value, quantity, typed?.tape ?? tape))
+      say.field.equals(onOtherTape(reading.value, quantity, reading.tape))
     ) : writing ? (
       say.field.notYet
     ) : (
@@ -55,7 +55,7 @@ export function LengthField({
         label={label}
         value={typed?.text ?? ''}
         onValue={(text) => onTyped(retyped(typed, text, tape))}
-        unit={unit}
+        unit={namesUnit(typed?.text ?? '') ? '' : unit}
         below={below}
         wrong={reading.is === 'wrong' && !writing}
         numeric={unit !== 'in'}

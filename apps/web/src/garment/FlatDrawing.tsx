@@ -61,7 +61,7 @@ export function FlatDrawing({
   const at = flatCorners(construction, measures, sleeveFrom);
   const shape = flatShape(construction, at);
   const lines = measureLines(at);
-  const half = at.cuffOuter[0] + 150;
+  const half = at.cuffOuter[0] + 110;
   const [top, bottom] = [-150, Math.max(at.hem[1], at.cuffInner[1]) + 60];
   const letters = GARMENT_DIMENSIONS.map((name) => `${LETTERS[name]} ${say.garment.dimension[name]}`);
   return (

@@ -1,3 +1,4 @@
+import type { BodyModel } from '#body';
 import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import { newKey } from '../notebook/new-key.ts';
@@ -10,10 +11,18 @@ import { TakeAlong } from './TakeAlong.tsx';
 import { changeKept, useKeptSheets } from './use-kept-sheets.ts';
 
 /** Keep the sheet, print it, take it along, and see two of them side by side. */
-export function KeepSection({ notebook, sheet }: { readonly notebook: Notebook; readonly sheet: TargetSheet | null }) {
+export function KeepSection({
+  notebook,
+  sheet,
+  model,
+}: {
+  readonly notebook: Notebook;
+  readonly sheet: TargetSheet | null;
+  readonly model: BodyModel | null;
+}) {
   const words = say.keep;
   const { sheets } = useKeptSheets();
-  const now = (): TargetSheet => makeSheet(notebook, newKey());
+  const now = (): TargetSheet => makeSheet(notebook, newKey(), model);
   const keep = (): void => {
     const kept = now();
     changeKept((it) => ({

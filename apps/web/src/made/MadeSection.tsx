@@ -1,3 +1,4 @@
+import type { BodyModel } from '#body';
 import { MADE_MEASURES, type PieceDimension } from '#fit';
 import type { TargetSheet } from '#target-sheet';
 import { useMemo } from 'react';
@@ -11,11 +12,19 @@ import { madeKey, toMade } from '../reckon/to-made.ts';
 import { plannedSheet } from '../reckon/reckoner.ts';
 
 /** Finished pieces: what came out, and what the rest should be now. */
-export function MadeSection({ notebook, sheet }: { readonly notebook: Notebook; readonly sheet: TargetSheet | null }) {
+export function MadeSection({
+  notebook,
+  sheet,
+  model,
+}: {
+  readonly notebook: Notebook;
+  readonly sheet: TargetSheet | null;
+  readonly model: BodyModel | null;
+}) {
   const words = say.made;
   const { tape, made } = notebook;
   const anyMade = toMade(made).length > 0;
-  const planned = useMemo(() => (anyMade ? plannedSheet(notebook) : sheet), [anyMade, notebook, sheet]);
+  const planned = useMemo(() => (anyMade ? plannedSheet(notebook, model) : sheet), [anyMade, notebook, sheet, model]);
   if (planned === null) return <p>{words.none}</p>;
   const clear = (): void =>
     takeAway(

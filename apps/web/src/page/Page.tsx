@@ -18,7 +18,7 @@ export function Page() {
   const notebook = useNotebook();
   const { tape } = notebook;
   const empty = isEmpty(notebook);
-  const reckoned = useReckoned(notebook, !empty);
+  const { reckoned, next, model } = useReckoned(notebook, !empty);
   const sheet = reckoned?.sheet ?? null;
   return (
     <>
@@ -29,7 +29,7 @@ export function Page() {
       <main className="page">
         <div className="writing">
           {empty && <Beginning notebook={notebook} />}
-          <Writing notebook={notebook} reckoned={reckoned} />
+          <Writing notebook={notebook} reckoned={reckoned} next={next} />
         </div>
         <aside className="glance" aria-label={say.sheet.onBody.title}>
           <OnBody
@@ -43,7 +43,7 @@ export function Page() {
         </aside>
         <div className="outcome-parts">
           <Suspense fallback={null}>
-            <Outcome notebook={notebook} reckoned={reckoned} />
+            <Outcome notebook={notebook} reckoned={reckoned} model={model} />
           </Suspense>
         </div>
       </main>

@@ -3,6 +3,7 @@ import { BodySection } from '../body/BodySection.tsx';
 import { GarmentSection } from '../garment/GarmentSection.tsx';
 import { say } from '../messages.ts';
 import type { Notebook } from '../notebook/notebook.ts';
+import type { Next } from '../reckon/next.ts';
 import type { Reckoned } from '../reckon/reckoned.ts';
 import { finished } from '../reckon/worn-measures.ts';
 import { YarnSection } from '../yarn/YarnSection.tsx';
@@ -12,7 +13,15 @@ import { Section } from './Section.tsx';
 const ORDINARY_FLAT_MM = 1000;
 
 /** What she writes: the body, a sweater that fits, the yarn, her wishes. */
-export function Writing({ notebook, reckoned }: { readonly notebook: Notebook; readonly reckoned: Reckoned | null }) {
+export function Writing({
+  notebook,
+  reckoned,
+  next,
+}: {
+  readonly notebook: Notebook;
+  readonly reckoned: Reckoned | null;
+  readonly next: Next | null;
+}) {
   const { tape } = notebook;
   const profile = reckoned?.profile ?? null;
   const sheet = reckoned?.sheet ?? null;
@@ -25,7 +34,7 @@ export function Writing({ notebook, reckoned }: { readonly notebook: Notebook; r
           tape={tape}
           profile={profile}
           questions={reckoned?.questions ?? {}}
-          next={reckoned?.next ?? null}
+          next={next}
         />
       </Section>
       <Section id="garment" title={say.garment.title}>

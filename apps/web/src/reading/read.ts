@@ -1,10 +1,10 @@
 import { DomainError, parseLength, parseLengthDifference, parseMass, type LengthUnit, type MassUnit } from '#measure';
 import type { Tape, Typed } from '../notebook/typed.ts';
 
-/** What a written text was understood as: a value in mm (or g), or why there is none. */
+/** What a written text was understood as: a value in mm (or g) and the tape it was read on, or why there is none. */
 export type Reading =
   | { readonly is: 'empty' }
-  | { readonly is: 'value'; readonly value: number }
+  | { readonly is: 'value'; readonly value: number; readonly tape: Tape }
   | { readonly is: 'wrong'; readonly why: string };
 
 /** What a field asks for; says the unit of a bare number. */
@@ -26,24 +26,22 @@ export function read(typed: Typed | undefined, quantity: Quantity = 'length'): R
   const text = typed?.text.trim() ?? '';
   if (typed === undefined || text === '') return { is: 'empty' };
   try {
-    return { is: 'value', value: valueOf(text, quantity, typed.tape) };
+    const { value, unit } = parsed(text, quantity, typed.tape);
+    return { is: 'value', value, tape: unit === '[in_i]' || unit === '[lb_av]' ? 'in' : 'cm' };
   } catch (error) {
     if (error instanceof DomainError) return { is: 'wrong', why: error.message };
     throw error;
   }
 }
 
-function valueOf(text: string, quantity: Quantity, tape: Tape): number {
-  switch (quantity) {
-    case 'mass':
-      return parseMass(text, { defaultUnit: MASS[tape] }).grams;
-    case 'small':
-      return parseLength(text, { defaultUnit: SMALL[tape] }).mm;
-    case 'signed':
-      return parseLengthDifference(text, { defaultUnit: LENGTH[tape] }).mm;
-    case 'length':
-      return parseLength(text, { defaultUnit: LENGTH[tape] }).mm;
+function parsed(text: string, quantity: Quantity, tape: Tape): { value: number; unit: LengthUnit | MassUnit } {
+  if (quantity === 'mass') {
+    const { grams, unit } = parseMass(text, { defaultUnit: MASS[tape] });
+    return { value: grams, unit };
   }
+  const parse = quantity === 'signed' ? parseLengthDifference : parseLength;
+  const { mm, unit } = parse(text, { defaultUnit: (quantity === 'small' ? SMALL : LENGTH)[tape] });
+  return { value: mm, unit };
 }
 
 /** The value in mm (or g), or null where there is none to reckon with. */
@@ -59,3 +57,6 @@ export function plainNumber(text: string): number | null {
   const value = Number(tidy);
   return value > 0 && value < 1e6 ? value : null;
 }
+
+/** True where a text names a unit of its own. */
+export const namesUnit = (text: string): boolean => /[\p{L}"'″′]/u.test(text);

@@ -1,4 +1,4 @@
-import { MM_PER_UNIT } from '#measure';
+import { GRAMS_PER_UNIT, MM_PER_UNIT } from '#measure';
 import type { DesignLength, DesignNotes } from '../notebook/notebook.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
 
@@ -37,5 +37,11 @@ function applied(notes: DesignNotes, field: string, to: number | string, tape: T
 /** A length as she would write it, exact to a tenth of a millimetre. */
 export function written(mm: number, tape: Tape): Typed {
   const text = tape === 'cm' ? (mm / MM_PER_UNIT.cm).toFixed(2) : (mm / MM_PER_UNIT['[in_i]']).toFixed(3);
+  return { text: String(Number(text)), tape };
+}
+
+/** A weight as she would write it. */
+export function writtenMass(grams: number, tape: Tape): Typed {
+  const text = (grams / GRAMS_PER_UNIT[tape === 'cm' ? 'kg' : '[lb_av]']).toFixed(1);
   return { text: String(Number(text)), tape };
 }

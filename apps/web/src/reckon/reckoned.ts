@@ -1,6 +1,6 @@
 import type { BodyDimension, BodyProfile } from '#body';
 import type { SheetInput, TargetSheet } from '#target-sheet';
-import type { Question } from '../body/MeasureRow.tsx';
+import type { Question } from '../body/Ask.tsx';
 
 /** What the page shows of a notebook. `cannot` says why there is no sheet; null while simply too little is written. */
 export interface Reckoned {
@@ -9,5 +9,4 @@ export interface Reckoned {
   readonly sheet: TargetSheet | null;
   readonly cannot: string | null;
   readonly questions: Readonly<Partial<Record<BodyDimension, Question>>>;
-  readonly next: BodyDimension | null;
 }

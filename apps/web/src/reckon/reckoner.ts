@@ -1,9 +1,16 @@
-import { resolveBody, type BodyProfile, type Estimator } from '#body';
+import { resolveBody, type BodyModel, type BodyProfile, type Estimator } from '#body';
 import { DomainError } from '#measure';
 import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
 import type { Notebook } from '../notebook/notebook.ts';
+import { openEntry } from '../notebook/shelf.ts';
+import { nextToTake, type Next } from './next.ts';
+import { questionsAbout } from './questions.ts';
+import { remembering } from './remembering.ts';
 import type { Reckoned } from './reckoned.ts';
+import { toBody } from './to-body.ts';
 import { toSheetInput } from './to-sheet-input.ts';
+
+export { loadBodyModel } from '#body';
 
 /** The preview is the computation; only a sheet that is kept has an id and a time. */
 const PREVIEW = { id: '', createdAt: '' };
@@ -11,30 +18,47 @@ const PREVIEW = { id: '', createdAt: '' };
 /** What a maker with an empty page has not written yet; nothing to complain about. */
 const TOO_LITTLE = ['body-missing', 'garment-chest-width-missing'];
 
-export function reckon(notebook: Notebook, estimator?: Estimator): Reckoned {
+const estimatorOf = remembering((model: BodyModel): Estimator => {
+  const answered = remembering((asked: string) => model.estimate(JSON.parse(asked)));
+  return { estimate: (input) => answered(JSON.stringify(input)) };
+});
+
+export function reckon(notebook: Notebook, model: BodyModel | null): Reckoned {
   const input = toSheetInput(notebook, 'mm');
-  return { input, profile: profileOf(input.body, estimator), ...sheetOf(input, estimator), questions: {}, next: null };
+  const { notes } = openEntry(notebook.bodies);
+  return {
+    input,
+    profile: profileOf(input.body, model),
+    ...sheetOf(input, model),
+    questions: questionsAbout(notes, toBody(notes), model),
+  };
 }
 
-function profileOf(body: SheetInput['body'], estimator: Estimator | undefined): BodyProfile | null {
-  return body && resolveBody(body, { estimate: body.estimate, ...(estimator && { estimator }) });
+/** Said a little later than the sheet: nobody waits for it. */
+export const next = ({ input, profile }: Reckoned): Next | null => nextToTake(input, profile);
+
+function profileOf(body: SheetInput['body'], model: BodyModel | null): BodyProfile | null {
+  return body && resolveBody(body, { estimate: body.estimate, ...(model && { estimator: estimatorOf(model) }) });
 }
 
-function sheetOf(input: SheetInput, estimator: Estimator | undefined): Pick<Reckoned, 'sheet' | 'cannot'> {
+function sheetOf(input: SheetInput, model: BodyModel | null): Pick<Reckoned, 'sheet' | 'cannot'> {
   try {
-    return { sheet: composeSheet(input, PREVIEW, { estimator }), cannot: null };
+    return { sheet: composeSheet(input, PREVIEW, options(model)), cannot: null };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     return { sheet: null, cannot: TOO_LITTLE.includes(error.code) ? null : error.message };
   }
 }
 
+const options = (model: BodyModel | null): { estimator?: Estimator } =>
+  model ? { estimator: estimatorOf(model) } : {};
+
 /** A sheet to keep or to take along, with an id and a time of its own. */
-export function makeSheet(notebook: Notebook, id: string, estimator?: Estimator): TargetSheet {
-  return composeSheet(toSheetInput(notebook, 'mm'), { id, createdAt: new Date().toISOString() }, { estimator });
+export function makeSheet(notebook: Notebook, id: string, model: BodyModel | null): TargetSheet {
+  return composeSheet(toSheetInput(notebook, 'mm'), { id, createdAt: new Date().toISOString() }, options(model));
 }
 
 /** The sheet as it would be with nothing finished yet; null where there is none. */
-export function plannedSheet(notebook: Notebook, estimator?: Estimator): TargetSheet | null {
-  return sheetOf(toSheetInput({ ...notebook, made: {} }, 'mm'), estimator).sheet;
+export function plannedSheet(notebook: Notebook, model: BodyModel | null): TargetSheet | null {
+  return sheetOf(toSheetInput({ ...notebook, made: {} }, 'mm'), model).sheet;
 }

@@ -1,12 +1,33 @@
-import { useMemo } from 'react';
+import { useDeferredValue, useMemo } from 'react';
+import type { BodyModel } from '#body';
 import type { Notebook } from '../notebook/notebook.ts';
+import { openEntry } from '../notebook/shelf.ts';
 import { lazyModule } from '../page/lazy-module.ts';
+import type { Next } from './next.ts';
 import type { Reckoned } from './reckoned.ts';
 
 const useReckoner = lazyModule(() => import('./reckoner.ts'));
+/** A file of its own; fetched when there is a first adult measure to guess the others from. */
+const useBodyModel = lazyModule(async () => (await import('./reckoner.ts')).loadBodyModel());
 
-/** What comes of the notebook; null until there is something to reckon with and the reckoner has come. */
-export function useReckoned(notebook: Notebook, wanted: boolean): Reckoned | null {
+export interface Everything {
+  /** Null until there is something to reckon with and the reckoner has come. */
+  readonly reckoned: Reckoned | null;
+  readonly next: Next | null;
+  readonly model: BodyModel | null;
+}
+
+/** What comes of the notebook. */
+export function useReckoned(notebook: Notebook, wanted: boolean): Everything {
+  const { figure, measures } = openEntry(notebook.bodies).notes;
+  const adult = figure !== 'child' && figure !== 'baby' && Object.keys(measures).length > 0;
   const reckoner = useReckoner(wanted);
-  return useMemo(() => (wanted && reckoner ? reckoner.reckon(notebook) : null), [wanted, reckoner, notebook]);
+  const model = useBodyModel(adult);
+  const reckoned = useMemo(
+    () => (wanted && reckoner ? reckoner.reckon(notebook, model) : null),
+    [wanted, reckoner, notebook, model],
+  );
+  const later = useDeferredValue(reckoned);
+  const next = useMemo(() => (later && reckoner ? reckoner.next(later) : null), [later, reckoner]);
+  return { reckoned, next, model };
 }

@@ -1,11 +1,12 @@
 import type { BodyDimension, BodyProfile } from '#body';
-import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showLength, showNumber } from '../reading/numbers.ts';
 
 /** 90 of 100 lie within so many standard uncertainties. */
 export const NINETY = 1.645;
 const POUND_GRAMS = 453.59237;
+
+const bare = (text: string): string => text.replace(/ \D+$/, '');
 
 const shown = (value: number, dimension: BodyDimension, tape: Tape): string =>
   dimension !== 'weight'
@@ -16,6 +17,8 @@ const shown = (value: number, dimension: BodyDimension, tape: Tape): string =>
 
 export interface Shown {
   readonly value: string;
+  /** The value and its lower end without their unit, for a line that says it once. */
+  readonly bare: readonly [value: string, low: string];
   readonly low: string;
   readonly high: string;
   readonly measured: boolean;
@@ -27,18 +30,13 @@ export function shownValue(profile: BodyProfile | null, dimension: BodyDimension
   const found = profile?.values[dimension];
   if (found === undefined) return null;
   const away = NINETY * found.u;
+  const [value, low] = [shown(found.value, dimension, tape), shown(found.value - away, dimension, tape)];
   return {
-    value: shown(found.value, dimension, tape),
-    low: shown(found.value - away, dimension, tape),
+    value,
+    low,
+    bare: [bare(value), bare(low)],
     high: shown(found.value + away, dimension, tape),
     measured: found.how === 'home' || found.how === 'trained',
     from: found.from,
   };
-}
-
-/** The estimate of a measure that was skipped, in words. */
-export function pencilled(profile: BodyProfile | null, dimension: BodyDimension, tape: Tape): string | null {
-  const found = shownValue(profile, dimension, tape);
-  if (found === null) return profile === null ? null : say.body.noEstimate;
-  return say.body.estimate(found.value, found.low, found.high);
 }

@@ -1,0 +1,28 @@
+import type { TargetSheet } from '#target-sheet';
+import { say } from '../messages.ts';
+import type { Tape } from '../notebook/typed.ts';
+import { showSigned, showSmall } from '../reading/numbers.ts';
+
+/** What a printed sheet says of itself at its top. */
+export function PaperHead({ sheet, bodyName, tape }: { readonly sheet: TargetSheet; readonly bodyName: string; readonly tape: Tape }) {
+  const { silhouette, construction, neckline, length, ease } = sheet.design;
+  const words = say.design;
+  const chosen = [
+    words.silhouette[silhouette],
+    say.construction[construction],
+    `${words.neckline.legend}: ${words.neckline[neckline]}`,
+    `${words.length.legend}: ${words.length[length]}`,
+    ...(ease.tableTerms === null ? [] : [`${words.ease.legend}: ${showSigned(ease.tableTerms, tape)}`]),
+    `${say.yarn.room.thickness}: ${showSmall(sheet.fabric.thickness, tape)}`,
+    ...(bodyName === '' ? [] : [say.sheet.forWhom(bodyName)]),
+  ];
+  return (
+    <div className="on-paper">
+      <h1>{sheet.title || say.sheet.title}</h1>
+      <p>{chosen.join(' · ')}</p>
+      <p>
+        {new Date().toLocaleDateString(navigator.language)} · {say.name}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,79 @@
+import type { Piece } from '#fit';
+import type { DrawnPiece, Measure } from '#target-sheet';
+import { Drawing } from '../drawing/Drawing.tsx';
+import { say } from '../messages.ts';
+import type { Tape } from '../notebook/typed.ts';
+import { showLength } from '../reading/numbers.ts';
+
+/** Room round a piece for the ends of its lines, drawing units. */
+const EDGE = 4;
+/** Half of the stroke that ends a dimension line. */
+const TICK = 4;
+
+/** One piece with its measures on it; what has no line is said beneath. */
+export function PieceDrawing({
+  drawn,
+  piece,
+  larger,
+  tape,
+}: {
+  readonly drawn: DrawnPiece;
+  readonly piece: Piece;
+  readonly larger: number;
+  readonly tape: Tape;
+}) {
+  const words = say.sheet.pieces;
+  const { left, right, top, bottom } = drawn.frame;
+  const [width, height] = [right - left + 2 * EDGE, bottom - top + 2 * EDGE];
+  const show = (value: number | null): string => (value === null ? say.none : showLength(value, tape));
+  const said = piece.dimensions
+    .filter(({ name }) => drawn.unplaced.includes(name))
+    .map(({ name, value }) => `${say.measure[name]} ${show(value)}`);
+  const title = `${words.piece[piece.piece]}, ${words.make(piece.make)}`;
+  return (
+    <div className="piece">
+      <Drawing
+        title={title}
+        description={words.text}
+        viewBox={[left - EDGE, top - EDGE, width, height].map((n) => n.toFixed(1)).join(' ')}
+        width={Math.round(width * larger)}
+        height={Math.round(height * larger)}
+        caption={
+          <>
+            <strong>{title}</strong> {said.join(', ')}
+          </>
+        }
+        columns={[say.body.column.measure, say.body.column.value]}
+        rows={piece.dimensions.map(({ name, value }) => [say.measure[name], show(value)])}
+      >
+        {drawn.outline.length > 0 && <polygon className="garment-fill" points={drawn.outline.map(point).join(' ')} />}
+        <path className="rib" d={drawn.rib.map(([from, to]) => `M${point(from)}L${point(to)}`).join('')} />
+        {drawn.measures.map((measure) => (
+          <MeasureLine key={measure.name} measure={measure} />
+        ))}
+      </Drawing>
+    </div>
+  );
+}
+
+const point = ([x, y]: Measure['from']): string => `${x.toFixed(1)},${y.toFixed(1)}`;
+
+function MeasureLine({ measure: { from, to, label, labelAt, upright, anchor } }: { readonly measure: Measure }) {
+  const standing = from[0] === to[0];
+  const tick = ([x, y]: Measure['from']): string =>
+    standing ? `M${point([x - TICK, y])}L${point([x + TICK, y])}` : `M${point([x, y - TICK])}L${point([x, y + TICK])}`;
+  return (
+    <>
+      <path className="dimension" d={`M${point(from)}L${point(to)}${tick(from)}${tick(to)}`} />
+      <text
+        x={labelAt[0].toFixed(1)}
+        y={labelAt[1].toFixed(1)}
+        dy="0.35em"
+        className={anchor}
+        {...(upright ? { transform: `rotate(-90 ${point(labelAt)})` } : {})}
+      >
+        {label}
+      </text>
+    </>
+  );
+}

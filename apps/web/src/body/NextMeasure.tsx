@@ -1,0 +1,29 @@
+import { say } from '../messages.ts';
+import type { Tape } from '../notebook/typed.ts';
+import { showLength } from '../reading/numbers.ts';
+import type { Next } from '../reckon/next.ts';
+import { fieldId } from './field-id.ts';
+
+/** The one measure that would help most. Its place is kept when there is none. */
+export function NextMeasure({ next, tape }: { readonly next: Next | null; readonly tape: Tape }) {
+  const words = say.body.next;
+  if (next === null)
+    return (
+      <aside className="next" aria-label={words.title}>
+        <p>{words.done}</p>
+      </aside>
+    );
+  const { name, before, after } = next;
+  const why =
+    before === null || after === null ? words.first : words.why(showLength(before, tape), showLength(after, tape));
+  return (
+    <aside className="next" aria-label={words.title}>
+      <p>
+        <strong>
+          {words.title}: {say.dimension[name]}.
+        </strong>{' '}
+        {why} <a href={`#${fieldId(name)}`}>{words.go(say.dimension[name])}</a>
+      </p>
+    </aside>
+  );
+}

@@ -1,0 +1,53 @@
+import { defaultU, type BodyDimension, type BodyModel, type Question as Doubt } from '#body';
+import type { Question } from '../body/Ask.tsx';
+import { say } from '../messages.ts';
+import type { BodyNotes } from '../notebook/notebook.ts';
+import type { Typed } from '../notebook/typed.ts';
+import { showLength } from '../reading/numbers.ts';
+import { namesUnit } from '../reading/read.ts';
+import { written, writtenMass } from './apply-remedy.ts';
+import type { ReadBody } from './to-body.ts';
+
+type Questions = Partial<Record<BodyDimension, Question>>;
+
+/** What looks like a slip, and what it would become; what she has confirmed is not asked again. */
+export function questionsAbout(notes: BodyNotes, { body, leftOut }: ReadBody, model: BodyModel | null): Questions {
+  const questions: Questions = {};
+  for (const [name, text] of Object.entries(leftOut))
+    if (name !== 'age') questions[name as BodyDimension] = { text, repairs: [], mayBeRight: false };
+  const known = body.measures.map(({ name, value, how, u }) => ({ name, value, u: u ?? defaultU(name, how).u }));
+  const doubts = model?.questionsOf({ figure: body.figure, ageYears: body.ageYears, known }) ?? [];
+  for (const doubt of doubts) {
+    const typed = notes.measures[doubt.name];
+    if (typed === undefined || typed.confirmed === typed.text) continue;
+    questions[doubt.name] = { text: doubt.text, repairs: repairsOf(doubt, notes, typed), mayBeRight: true };
+  }
+  return questions;
+}
+
+function repairsOf({ name, code, wouldBe }: Doubt, notes: BodyNotes, typed: Typed): Question['repairs'] {
+  if (wouldBe === null) return [];
+  if (typeof wouldBe !== 'number') {
+    const [one, other] = wouldBe;
+    const [a, b] = [one && notes.measures[one.name], other && notes.measures[other.name]];
+    if (!one || !other || !a || !b) return [];
+    return [{ label: say.body.swap, to: { [one.name]: b, [other.name]: a } }];
+  }
+  if (code === 'inches-as-centimetres' && bare(typed)) return unitSlip(name, typed, 'in');
+  if (code === 'centimetres-as-inches' && bare(typed)) return unitSlip(name, typed, 'cm');
+  if (code === 'pounds-as-kilograms' && bare(typed)) {
+    return [{ label: say.body.itIs(`${typed.text.trim()} lb`), to: { [name]: { text: typed.text, tape: 'in' } } }];
+  }
+  if (name === 'weight') {
+    const to = writtenMass(wouldBe, typed.tape);
+    return [{ label: say.body.itIs(`${to.text} ${typed.tape === 'cm' ? 'kg' : 'lb'}`), to: { [name]: to } }];
+  }
+  return [{ label: say.body.itIs(showLength(wouldBe, typed.tape)), to: { [name]: written(wouldBe, typed.tape) } }];
+}
+
+/** The same figures, read on the other tape. */
+const unitSlip = (name: BodyDimension, { text }: Typed, tape: Typed['tape']): Question['repairs'] => [
+  { label: say.body.itIs(`${text.trim()} ${tape}`), to: { [name]: { text, tape } } },
+];
+
+const bare = ({ text }: Typed): boolean => !namesUnit(text);

@@ -1,0 +1,8 @@
+/** The same function, which remembers what it answered last: the page asks the same thing several times for one change. */
+export function remembering<A, R>(answer: (asked: A) => R): (asked: A) => R {
+  let last: { readonly asked: A; readonly answer: R } | null = null;
+  return (asked) => {
+    if (last === null || last.asked !== asked) last = { asked, answer: answer(asked) };
+    return last.answer;
+  };
+}
