@@ -2,6 +2,8 @@ import type { Check } from './advice.ts';
 import type { CheckRule } from './check-rules.ts';
 import type { Decisions } from './decisions.ts';
 import type { Nudging } from './nudging.ts';
+import { type RuleName, RULES } from './rules.ts';
+import { scaled } from './scale.ts';
 import { S } from './slots.ts';
 
 type Remedies = NonNullable<Check['remedies']>;
@@ -9,11 +11,15 @@ type Remedies = NonNullable<Check['remedies']>;
 const roundUp = (mm: number, step: number): number => Math.ceil(mm / step - 1e-9) * step;
 const cm = (mm: number): string => `${Number((mm / 10).toFixed(1))} cm`;
 
-/** The smallest whole number of steps of `step` mm, up to `most`, for which a number so moved makes the check hold; null where none does. */
+/**
+ * The smallest whole number of steps of `step` mm, up to `most`, for which a number so moved makes the check hold, and by
+ * more than it does; null where none does.
+ */
 function stepsThatHelp(slot: number, step: number, most: number, rule: CheckRule, nudging: Nudging): number | null {
+  const margin = nudging.base[rule.have]! - nudging.base[rule.need]!;
   for (let by = step; Math.abs(by) <= most; by += step) {
     const v = nudging.nudged(slot, by);
-    if (v[rule.have]! - v[rule.need]! >= 0) return by;
+    if (v[rule.have]! - v[rule.need]! > Math.max(margin + 1e-6, 0)) return by;
   }
   return null;
 }
@@ -29,7 +35,7 @@ export function remediesFor(rule: CheckRule, nudging: Nudging, d: Decisions): Re
   switch (rule.check) {
     case 'head-through-neck': {
       const deeper = help(S.frontNeck, 5, 200);
-      const wider = help(S.neckWidth, 5, 150);
+      const wider = d.made.neckWidth ? null : help(S.neckWidth, 5, 150);
       return [
         ...one(deeper, (by) => ({
           text: `Make the front neck ${cm(by)} deeper`,
@@ -41,34 +47,24 @@ export function remediesFor(rule: CheckRule, nudging: Nudging, d: Decisions): Re
         })),
       ];
     }
-    case 'hand-through-cuff': {
-      const wider = help(S.cuff, 5, 150);
-      return one(wider, (by) => ({
-        text: `Make the cuff ${cm(by)} wider round`,
-        change: { 'rules/wrist-room': Math.ceil(d.rules['wrist-room'] + by / d.kappa) },
-      }));
-    }
+    case 'hand-through-cuff':
+      return moreOfRule('wrist-room', S.wristRoom, 'Make the cuff', 'wider round', rule, nudging, d);
     case 'upper-arm':
     case 'over-the-shoulders':
     case 'negative-ease':
     case 'hip':
-      return [...tapered(rule, d), ...moreEase(rule, nudging)];
-    case 'armhole': {
-      const deeper = help(d.construction === 'raglan' ? S.raglan : S.armhole, 5, 150);
-      return one(deeper, (by) => ({
-        text: `Make the armhole ${cm(by)} deeper`,
-        change: { 'rules/armhole-room': Math.ceil(d.rules['armhole-room'] + by / d.kappa) },
-      }));
-    }
+      return [...tapered(rule, v, d), ...moreEase(rule, nudging, d)];
+    case 'armhole':
+      return moreOfRule('armhole-room', S.armholeRoom, 'Make the armhole', 'deeper', rule, nudging, d);
     case 'neck-on-shoulders': {
-      const narrower = help(S.neckWidth, -5, v[S.neckWidth]! * 0.6);
+      const narrower = d.made.neckWidth ? null : help(S.neckWidth, -5, v[S.neckWidth]! * 0.6);
       return one(narrower, (by) => ({
         text: `Make the neck ${cm(-by)} narrower`,
         change: { neckWidthMm: Math.floor(v[S.neckWidth]! + by) },
       }));
     }
     case 'body-below-underarm': {
-      const longer = help(S.length, 10, 600);
+      const longer = d.made.bodyToUnderarm ? null : help(S.length, 10, 600);
       return one(longer, (by) => ({
         text: `Make the body ${cm(by)} longer`,
         change: { length: 'custom', customLengthMm: roundUp(v[S.length]! + by, 1) },
@@ -90,18 +86,39 @@ function one<T, R>(value: T | null, make: (value: T) => R): R[] {
   return value === null ? [] : [make(value)];
 }
 
-function tapered(rule: CheckRule, d: Decisions): Remedies {
-  return rule.check === 'hip' && d.hem === 'straight'
-    ? [{ text: 'Let the hem follow the hip', change: { hem: 'tapered' } }]
-    : [];
+/** More of what a rule gives, within what it takes; a number that was made or taken over does not move with it. */
+function moreOfRule(
+  name: RuleName,
+  slot: number,
+  make: string,
+  how: string,
+  rule: CheckRule,
+  nudging: Nudging,
+  d: Decisions,
+): Remedies {
+  const { max } = RULES.find((each) => each.name === name)!;
+  const more = stepsThatHelp(slot, 5, (max - d.rules[name]) * d.kappa, rule, nudging);
+  return one(more, (by) => ({
+    text: `${make} ${cm(by)} ${how}`,
+    change: { [`rules/${name}`]: Math.min(Math.ceil(d.rules[name] + by / d.kappa), max) },
+  }));
 }
 
-/** More ease at the chest; a region takes a share of it, so the whole is worked out again for each step. */
-function moreEase(rule: CheckRule, nudging: Nudging): Remedies {
-  const v = nudging.base;
-  const more = stepsThatHelp(S.chosenEase, 5, 300, rule, nudging);
-  return one(more, (by) => ({
-    text: `Choose ${cm(by)} more ease`,
-    change: { easeMm: Math.ceil(v[S.chosenEase]! + by) },
-  }));
+/** A hem that follows the hip instead of the body above it, where that is wider. */
+function tapered(rule: CheckRule, v: Float64Array, d: Decisions): Remedies {
+  if (rule.check !== 'hip' || d.hem === 'tapered' || !(v[S.hipFlat]! > v[S.hemFlat]! + 1e-6)) return [];
+  const stretched = v[S.hipHave]! / v[S.hemInner]!;
+  const have = (v[S.hipFlat]! - 4 * v[S.thickness]!) * stretched;
+  return have < v[S.hipNeed]! ? [] : [{ text: 'Let the hem follow the hip', change: { hem: 'tapered' } }];
+}
+
+/**
+ * More ease at the chest; a region takes a share of it, so the whole is worked out again for each step. A close fit stays
+ * one, since beyond it the fabric's stretch would count no more.
+ */
+function moreEase(rule: CheckRule, nudging: Nudging, d: Decisions): Remedies {
+  const ease = nudging.base[S.chosenEase]!;
+  const most = d.closeFitting ? scaled('close-ease', d.rules, d.kappa) - ease - 1 : 300;
+  const more = stepsThatHelp(S.chosenEase, 5, most, rule, nudging);
+  return one(more, (by) => ({ text: `Choose ${cm(by)} more ease`, change: { easeMm: Math.ceil(ease + by) } }));
 }

@@ -1,0 +1,99 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { fitRequest } from '../../../tests/support/fit-requests.ts';
+import { adviceOn, check, fabricOf, made, womanWith, type Differs } from '../../../tests/support/fit-samples.ts';
+import type { Check, CheckName } from './advice.ts';
+import { advise } from './advise.ts';
+import type { Design } from './design.ts';
+import type { FitRequest } from './fit-request.ts';
+import { rulesWith } from './rules.ts';
+
+type Change = NonNullable<Check['remedies']>[number]['change'];
+
+/** The request with a remedy's change made to it, as a page would. */
+function changed(request: FitRequest, change: Change): FitRequest {
+  const rules: Record<string, number> = {};
+  const design: Record<string, unknown> = { ...request.design };
+  for (const [field, to] of Object.entries(change)) {
+    if (field.startsWith('rules/')) rules[field.slice('rules/'.length)] = to as number;
+    else if (field === 'easeMm') design['ease'] = { mm: to };
+    else design[field] = to;
+  }
+  return { ...request, design: design as unknown as Design, rules: rulesWith(rules) };
+}
+
+const remedies = (differs: Differs, name: CheckName) => check(adviceOn(differs), name).remedies ?? [];
+
+describe('a remedy', () => {
+  it('makes its check hold, and by more than before', () => {
+    fc.assert(
+      fc.property(fitRequest, (request) => {
+        for (const before of advise(request).checks)
+          for (const { change } of before.remedies ?? []) {
+            const after = check(advise(changed(request, change)), before.check);
+            // A change may do away with the check, as a V that is shallow enough does.
+            if (after.verdict === 'n/a') continue;
+            expect(after.margin, before.check).toBeGreaterThan(Math.max(before.margin!, -1e-6));
+          }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('is offered only beside what fails or is tight', () => {
+    fc.assert(
+      fc.property(fitRequest, (request) => {
+        for (const { verdict, remedies } of advise(request).checks)
+          if (remedies !== undefined) expect(['fails', 'tight']).toContain(verdict);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
+describe('the change', () => {
+  /** A neck of 120, 40 and 10 that a head of 561 does not pass. */
+  it('for a head: a deeper or a wider neck', () => {
+    const design = { neckWidthMm: 120, frontNeckDepthMm: 40, backNeckDepthMm: 10 };
+    const changes = remedies({ design }, 'head-through-neck').map(({ change }) => Object.keys(change));
+    expect(changes).toEqual([['frontNeckDepthMm'], ['neckWidthMm']]);
+  });
+
+  it('for a head through a neck that is knitted already: none that would knit it again', () => {
+    const differs = { made: [made('back/neck-width', 150)], body: womanWith({ 'head-girth': 700 }) };
+    const changes = remedies(differs, 'head-through-neck').flatMap(({ change }) => Object.keys(change));
+    expect(changes).not.toContain('neckWidthMm');
+  });
+
+  /** E = −75: F 865, I 853, which stretches by 15 % to 981 of 1000. */
+  it('for the shoulders: more ease, as far as the fit stays close', () => {
+    const fabric = fabricOf(3, { stretch: { across: 0.3, along: 0 } });
+    const [remedy] = remedies({ fabric, design: { ease: { mm: -75 }, length: 'cropped' } }, 'over-the-shoulders');
+    // 1000/1.15 = 869.6 of inner girth: 940 + E − 12 ≥ 869.6 asks E ≥ −58.4, in steps of 5: −55.
+    expect(remedy).toEqual({ text: 'Choose 2 cm more ease', change: { easeMm: -55 } });
+  });
+
+  it('for a cuff: the rule that makes it, never beyond what the rule takes', () => {
+    const differs = { body: womanWith({ 'hand-girth': 240 }), fabric: fabricOf(3, { ribStretch: 0 }) };
+    // 1.12 × 240 = 268.8 against 181.25 − 12 = 169.25: 99.55 more, beyond the rule's 90.
+    expect(remedies(differs, 'hand-through-cuff')).toEqual([]);
+    // 1.12 × 190 = 212.8: 43.55 more, so 45 in steps of 5.
+    const nearer = { body: womanWith({ 'hand-girth': 190 }), fabric: fabricOf(3, { ribStretch: 0 }) };
+    expect(remedies(nearer, 'hand-through-cuff')).toEqual([
+      { text: 'Make the cuff 4.5 cm wider round', change: { 'rules/wrist-room': 55 } },
+    ]);
+  });
+
+  /** A back of 480: F 962.6, I 950.6; a tapered hem is 990 + 25, I 1003. */
+  it('for a hip: a hem that follows it, where the body above is made narrower', () => {
+    const texts = remedies({ made: [made('back/width', 480)] }, 'hip').map(({ text }) => text);
+    expect(texts).toContain('Let the hem follow the hip');
+  });
+
+  it('for a short body: its length', () => {
+    const design = { length: 'custom', customLengthMm: 280 } as const;
+    const [remedy] = remedies({ design }, 'body-below-underarm');
+    // 280 + 20.6 − 242.5 = 58.1 of 70: 20 more in steps of 10.
+    expect(remedy).toEqual({ text: 'Make the body 2 cm longer', change: { length: 'custom', customLengthMm: 300 } });
+  });
+});
