@@ -4,7 +4,15 @@ import type { Tape } from '../notebook/typed.ts';
 import { showSigned, showSmall } from '../reading/numbers.ts';
 
 /** What a printed sheet says of itself at its top. */
-export function PaperHead({ sheet, bodyName, tape }: { readonly sheet: TargetSheet; readonly bodyName: string; readonly tape: Tape }) {
+export function PaperHead({
+  sheet,
+  bodyName,
+  tape,
+}: {
+  readonly sheet: TargetSheet;
+  readonly bodyName: string;
+  readonly tape: Tape;
+}) {
   const { silhouette, construction, neckline, length, ease } = sheet.design;
   const words = say.design;
   const chosen = [

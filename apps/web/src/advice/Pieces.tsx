@@ -14,10 +14,7 @@ export function Pieces({ sheet, tape }: { readonly sheet: TargetSheet; readonly 
   const words = say.sheet.pieces;
   const place = useRef<HTMLDivElement>(null);
   const width = useWidth(place, Math.min(700, window.innerWidth - 64));
-  const drawn = useMemo(
-    () => schematic(inUnit(sheet, tape), { width: width / LARGER }).pieces,
-    [sheet, tape, width],
-  );
+  const drawn = useMemo(() => schematic(inUnit(sheet, tape), { width: width / LARGER }).pieces, [sheet, tape, width]);
   const byPiece = new Map<string, Piece>(sheet.pieces.map((piece) => [piece.piece, piece]));
   return (
     <section aria-labelledby="pieces-title">

@@ -27,7 +27,7 @@ export function Remarks({ sheet }: { readonly sheet: TargetSheet }) {
         </section>
       )}
       {sheet.notes.length > 0 && (
-        <details>
+        <details className="notes">
           <summary>
             {words.notes} ({sheet.notes.length})
           </summary>

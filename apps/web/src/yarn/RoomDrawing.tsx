@@ -72,7 +72,7 @@ export function RoomDrawing({
       {bodyMm !== null && <circle r={bodyRadius} className="figure-fill" />}
       <path d={halfRing(ordinary.innerRadius, ordinary.outerRadius, -1)} className="garment-plain" />
       <path d={halfRing(yours.innerRadius, yours.outerRadius, 1)} className="garment-thick" />
-      <path d={`M0 ${-reach * 0.94}V${reach * 0.94}`} className="middle" />
+      <path d={`M0 ${-reach * 0.94}V${reach * 0.94}`} className="mid-line" />
       {([-1, 1] as const).map((side) => {
         const it = side === 1 ? yours : ordinary;
         return (
