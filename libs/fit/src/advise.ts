@@ -35,7 +35,10 @@ export function advise(request: FitRequest): Advice {
     decisions,
     checked,
     band: easeLeeway(request, nudging, decisions),
-    missing: () => new MissingMeasures(inputs, decisions, request.body),
+    missing: () => {
+      const adult = Number.isNaN(kappa) ? settle(request, 1).inputs : inputs;
+      return new MissingMeasures(inputs, adult, decisions, request.body);
+    },
     growth: request.fabric.growth ?? { across: 0, along: 0 },
     seamAllowance: request.design.seamAllowanceMm,
     noSleeve: noSleeveReason(v, decisions),

@@ -31,17 +31,21 @@ export class MissingMeasures {
   readonly #complete: Float64Array;
   readonly #body: BodyProfile | null;
 
-  constructor(inputs: Inputs, d: Decisions, body: BodyProfile | null) {
+  /** `adult` is the same request taken at an adult's scale: a child's rules hang on the chest, and are not known without it. */
+  constructor(inputs: Inputs, adult: Inputs, d: Decisions, body: BodyProfile | null) {
     this.#body = body;
     const lacking = BODY_INPUTS.filter(([name]) => Number.isNaN(inputs.values[S[name]]!));
-    const filled = inputs.values.slice();
     const scale = Number.isNaN(d.kappa) ? 1 : d.kappa;
-    for (const [name] of lacking) filled[S[name]] = STAND_INS[name]! * scale;
-    this.#complete = new Model(filled, d).workOut(new Row());
+    const filled = ({ values }: Inputs): Float64Array => {
+      const all = values.slice();
+      for (const [name] of lacking) all[S[name]] = STAND_INS[name]! * scale;
+      return all;
+    };
+    this.#complete = new Model(filled(adult), d).workOut(new Row());
     this.#rows = lacking.map(([name, dimension]) => {
-      const values = filled.slice();
-      values[S[name]] = NaN;
-      return { dimension, without: new Model(values, d).workOut(new Row()) };
+      const without = filled(name === 'chest' ? inputs : adult);
+      without[S[name]] = NaN;
+      return { dimension, without: new Model(without, d).workOut(new Row()) };
     });
   }
 
