@@ -12,7 +12,7 @@ export const en = {
     load: 'Fill in the example',
     loaded: 'The example was filled in.',
   },
-  undo: { button: 'Undo', close: 'Close this line' },
+  undo: { title: 'What was just done', button: 'Undo', close: 'Close this line' },
   numbers: 'The same in numbers',
   about: 'about',
   to: 'to',
@@ -295,7 +295,8 @@ export const en = {
     allRules: 'The rules behind the numbers',
     rulesLead: 'Every number that is not yours comes from one of these. Write another to overrule it.',
     ruleBack: 'Put back',
-    ruleRange: (from: string, to: string) => `from ${from} to ${to}`,
+    ruleRange: (from: string, to: string) => `It takes a number from ${from} to ${to}.`,
+    rule: (value: string, source: string) => `${value}; ${source}`,
   },
 
   sheet: {
@@ -307,6 +308,7 @@ export const en = {
     headline: { width: 'Chest, flat', length: 'Length', sleeve: 'Sleeve' },
     look: (number: number) =>
       number === 0 ? 'It goes on and stays on.' : number === 1 ? 'One thing to look at' : `${number} things to look at`,
+    inShort: 'The sheet in short',
     notYet: 'Nothing to reckon with yet.',
     onBody: {
       title: 'The sweater on the body, from the front',

@@ -5,6 +5,7 @@ import { fieldId } from '../body/field-id.ts';
 import { NumberTable, type NumberRow } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
+import { notebook, offerUndo } from '../notebook/use-notebook.ts';
 import { showLength, showNumber, showPercent } from '../reading/numbers.ts';
 import { applyRemedy } from '../reckon/apply-remedy.ts';
 import { writeDesign } from './write-design.ts';
@@ -18,7 +19,9 @@ export function Checks({ checks, tape }: { readonly checks: readonly Check[]; re
   const fine = checks.filter(({ verdict }) => verdict === 'fine');
   return (
     <section id="checks" aria-labelledby="checks-title">
-      <h3 id="checks-title">{words.title}</h3>
+      <h3 id="checks-title" tabIndex={-1}>
+        {words.title}
+      </h3>
       <ul className="checks">
         {open.map((check) => (
           <OpenCheck key={check.check} check={check} tape={tape} />
@@ -72,7 +75,7 @@ function OpenCheck({ check, tape }: { readonly check: Check; readonly tape: Tape
       )}
       <div className="remedies">
         {check.remedies?.map(({ text, change }) => (
-          <button key={text} type="button" onClick={() => writeDesign((notes) => applyRemedy(notes, change, tape))}>
+          <button key={text} type="button" onClick={() => mend(text, change, tape)}>
             {text}
           </button>
         ))}
@@ -84,6 +87,14 @@ function OpenCheck({ check, tape }: { readonly check: Check; readonly tape: Tape
       </div>
     </li>
   );
+}
+
+/** Does what a check proposes. Its button goes away with it, so the place of all checks takes the focus. */
+function mend(text: string, change: Readonly<Record<string, number | string>>, tape: Tape): void {
+  const before = notebook().design;
+  writeDesign((notes) => applyRemedy(notes, change, tape));
+  offerUndo(say.sheet.checks.done(text), () => writeDesign(() => before));
+  document.getElementById('checks-title')?.focus();
 }
 
 const shown = (check: Check, value: number, tape: Tape): string =>

@@ -18,7 +18,7 @@ import { say } from '../messages.ts';
 import { DESIGN_LENGTHS, type DesignLength, type DesignNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { EaseFields } from './EaseFields.tsx';
-import { RulesChanged } from './RulesChanged.tsx';
+import { AllRules, RulesChanged } from './Rules.tsx';
 import { Sketch } from './Sketch.tsx';
 import { writeDesign } from './write-design.ts';
 
@@ -123,6 +123,7 @@ export function DesignFields({
         </div>
       </details>
       <RulesChanged rules={notes.rules} />
+      <AllRules rules={notes.rules} />
     </>
   );
 }

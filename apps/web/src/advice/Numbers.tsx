@@ -1,5 +1,6 @@
 import type { AssembledDimension, Because, PieceDimension } from '#fit';
 import type { TargetSheet } from '#target-sheet';
+import { Wide } from '../drawing/Wide.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showLength } from '../reading/numbers.ts';
@@ -108,7 +109,7 @@ function Sum({
 }) {
   const words = say.sheet.numbers;
   return (
-    <div className="wide">
+    <Wide label={`${name} ${words.sum}`}>
       <table className="sum">
         <caption>
           {name} {words.sum}
@@ -137,6 +138,6 @@ function Sum({
           </tr>
         </tfoot>
       </table>
-    </div>
+    </Wide>
   );
 }

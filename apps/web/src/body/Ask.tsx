@@ -1,23 +1,22 @@
-import type { BodyDimension } from '#body';
 import { say } from '../messages.ts';
 import type { Typed } from '../notebook/typed.ts';
 
 /** A question about a value, and what it would become. */
-export interface Question {
+export interface Question<N extends string> {
   readonly text: string;
-  readonly repairs: readonly { readonly label: string; readonly to: Readonly<Partial<Record<BodyDimension, Typed>>> }[];
+  readonly repairs: readonly { readonly label: string; readonly to: Readonly<Partial<Record<N, Typed>>> }[];
   /** False where it is out of all reach: then it is left out of the reckoning. */
   readonly mayBeRight: boolean;
 }
 
 /** Asks beside a value; one tap mends it, another says that it is right. */
-export function Ask({
+export function Ask<N extends string>({
   question: { text, repairs, mayBeRight },
   onRepair,
   onConfirm,
 }: {
-  readonly question: Question;
-  readonly onRepair: (to: Question['repairs'][number]['to']) => void;
+  readonly question: Question<N>;
+  readonly onRepair: (to: Question<N>['repairs'][number]['to']) => void;
   readonly onConfirm: () => void;
 }) {
   return (

@@ -30,7 +30,7 @@ const writeMeasure = (dimension: BodyDimension, typed: Typed): void =>
     return { ...it, measures: { ...rest, [dimension]: { ...before, ...typed, on: today() } } };
   });
 
-const repair = (to: Question['repairs'][number]['to']): void => {
+const repair = (to: Question<BodyDimension>['repairs'][number]['to']): void => {
   for (const [dimension, typed] of Object.entries(to)) writeMeasure(dimension as BodyDimension, typed);
 };
 
@@ -52,7 +52,7 @@ export function BodySection({
   readonly shelf: Shelf<BodyNotes>;
   readonly tape: Tape;
   readonly profile: BodyProfile | null;
-  readonly questions: Readonly<Partial<Record<BodyDimension, Question>>>;
+  readonly questions: Readonly<Partial<Record<BodyDimension, Question<BodyDimension>>>>;
   readonly next: Next | null;
 }) {
   const words = say.body;

@@ -26,9 +26,9 @@ export const MeasureRow = memo(function MeasureRow({
   readonly tape: Tape;
   /** What is taken where it was skipped. */
   readonly pencilled: ReactNode;
-  readonly question: Question | null;
+  readonly question: Question<BodyDimension> | null;
   readonly onTyped: (dimension: BodyDimension, typed: Typed) => void;
-  readonly onRepair: (to: Question['repairs'][number]['to']) => void;
+  readonly onRepair: (to: Question<BodyDimension>['repairs'][number]['to']) => void;
   readonly onConfirm: (dimension: BodyDimension) => void;
 }) {
   const [writing, setWriting] = useState(false);
@@ -51,7 +51,17 @@ export const MeasureRow = memo(function MeasureRow({
         {question === null || writing ? (
           <p>{how}</p>
         ) : (
-          <Ask question={question} onRepair={onRepair} onConfirm={() => onConfirm(dimension)} />
+          <Ask
+            question={question}
+            onRepair={(to) => {
+              onRepair(to);
+              document.getElementById(fieldId(dimension))?.focus();
+            }}
+            onConfirm={() => {
+              onConfirm(dimension);
+              document.getElementById(fieldId(dimension))?.focus();
+            }}
+          />
         )}
       </div>
     </li>

@@ -1,5 +1,6 @@
 import { useId, type ReactNode } from 'react';
 import { say } from '../messages.ts';
+import { Wide } from './Wide.tsx';
 
 /** A row of a drawing's table: a name and its values as shown. */
 export type NumberRow = readonly [name: string, ...values: string[]];
@@ -65,27 +66,29 @@ export function NumberTable({
   readonly rows: readonly NumberRow[];
 }) {
   return (
-    <table>
-      <caption>{caption}</caption>
-      <thead>
-        <tr>
-          {columns.map((column) => (
-            <th key={column} scope="col">
-              {column}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(([name, ...values], i) => (
-          <tr key={`${name}-${i}`}>
-            <th scope="row">{name}</th>
-            {values.map((value, j) => (
-              <td key={j}>{value}</td>
+    <Wide label={caption}>
+      <table>
+        <caption>{caption}</caption>
+        <thead>
+          <tr>
+            {columns.map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
             ))}
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {rows.map(([name, ...values], i) => (
+            <tr key={`${name}-${i}`}>
+              <th scope="row">{name}</th>
+              {values.map((value, j) => (
+                <td key={j}>{value}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Wide>
   );
 }

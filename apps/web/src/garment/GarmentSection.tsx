@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { CONSTRUCTIONS, GARMENT_DIMENSIONS, WEARS, type GarmentDimension, type Wears } from '#garment';
+import { Ask, type Question } from '../body/Ask.tsx';
 import { Choice } from '../field/Choice.tsx';
 import { LengthField } from '../field/LengthField.tsx';
 import { Select } from '../field/Select.tsx';
@@ -21,7 +22,15 @@ const write = (how: (notes: GarmentNotes) => GarmentNotes): void =>
   change((notebook) => onShelf(notebook, 'garments', (shelf) => withNotes(shelf, how)));
 
 /** The favourite garment: a drawing of it laid flat, and a line to write on for each measure along it. */
-export function GarmentSection({ shelf, tape }: { readonly shelf: Shelf<GarmentNotes>; readonly tape: Tape }) {
+export function GarmentSection({
+  shelf,
+  tape,
+  questions,
+}: {
+  readonly shelf: Shelf<GarmentNotes>;
+  readonly tape: Tape;
+  readonly questions: Readonly<Partial<Record<GarmentDimension, Question<GarmentDimension>>>>;
+}) {
   const [active, setActive] = useState<GarmentDimension | null>(null);
   const { notes } = openEntry(shelf);
   const sayWears = (region: (typeof REGIONS)[number], wears: Wears | ''): void =>
@@ -49,15 +58,31 @@ export function GarmentSection({ shelf, tape }: { readonly shelf: Shelf<GarmentN
         />
         <ul className="flat-measures" onBlur={() => setActive(null)}>
           {GARMENT_DIMENSIONS.map((name) => (
-            <li key={name} onFocus={() => setActive(name)}>
-              <LengthField
-                label={say.garment.dimension[name]}
-                mark={LETTERS[name]}
-                typed={notes.measures[name]}
-                tape={tape}
-                whenEmpty={say.garment.how[name]}
-                onTyped={(typed) => write((it) => ({ ...it, measures: { ...it.measures, [name]: typed } }))}
-              />
+            <li key={name}>
+              <div onFocus={() => setActive(name)}>
+                <LengthField
+                  id={`flat-${name}`}
+                  label={say.garment.dimension[name]}
+                  mark={LETTERS[name]}
+                  typed={notes.measures[name]}
+                  tape={tape}
+                  whenEmpty={say.garment.how[name]}
+                  onTyped={(typed) => write((it) => ({ ...it, measures: { ...it.measures, [name]: typed } }))}
+                />
+              </div>
+              {active !== name && questions[name] && (
+                <Ask
+                  question={questions[name]}
+                  onRepair={(to) => {
+                    write((it) => ({ ...it, measures: { ...it.measures, ...to } }));
+                    document.getElementById(`flat-${name}`)?.focus();
+                  }}
+                  onConfirm={() => {
+                    write((it) => ({ ...it, confirmed: { ...it.confirmed, [name]: it.measures[name]?.text } }));
+                    document.getElementById(`flat-${name}`)?.focus();
+                  }}
+                />
+              )}
             </li>
           ))}
         </ul>

@@ -83,8 +83,6 @@ function Differences({
   ];
   const titles = [left, right].map((sheet) => sheet.title || say.keep.untitled);
   return (
-    <div className="wide" tabIndex={0} role="group" aria-label={words.title}>
-      <NumberTable caption={words.title} columns={[say.body.column.measure, ...titles, words.difference]} rows={rows} />
-    </div>
+    <NumberTable caption={words.title} columns={[say.body.column.measure, ...titles, words.difference]} rows={rows} />
   );
 }

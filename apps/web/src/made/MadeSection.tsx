@@ -100,9 +100,5 @@ function Moved({
   );
   if (rows.length === 0) return <p role="status">{words.same}</p>;
   const { measure, before, now: after, difference } = words.column;
-  return (
-    <div className="wide" tabIndex={0} role="group" aria-label={words.now}>
-      <NumberTable caption={words.now} columns={[measure, before, after, difference]} rows={rows} />
-    </div>
-  );
+  return <NumberTable caption={words.now} columns={[measure, before, after, difference]} rows={rows} />;
 }

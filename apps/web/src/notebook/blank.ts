@@ -16,6 +16,7 @@ export const blankGarment = (tape: Tape): GarmentNotes => ({
   layer: null,
   wornStretched: false,
   wears: {},
+  confirmed: {},
 });
 
 export const blankYarn = (tape: Tape): YarnNotes => ({

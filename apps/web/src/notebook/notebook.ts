@@ -38,6 +38,8 @@ export interface GarmentNotes {
   readonly layer: LayerNotes | null;
   readonly wornStretched: boolean;
   readonly wears: Garment['wears'];
+  /** Texts she has confirmed, by measure; they are not asked about again. */
+  readonly confirmed: Readonly<Partial<Record<GarmentDimension, string>>>;
 }
 
 /** A length of the swatch before and after. */

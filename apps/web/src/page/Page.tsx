@@ -47,9 +47,9 @@ export function Page() {
           </Suspense>
         </div>
       </main>
-      <div className="strip">
+      <aside className="strip" aria-label={say.sheet.inShort}>
         <Headline sheet={sheet} tape={tape} />
-      </div>
+      </aside>
       <UndoLine />
     </>
   );

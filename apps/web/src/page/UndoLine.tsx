@@ -5,18 +5,20 @@ import { bringBack, forgetUndo, useUndo } from '../notebook/use-notebook.ts';
 export function UndoLine() {
   const said = useUndo();
   return (
-    <div className="undo" role="status">
-      {said !== null && (
-        <>
-          <span>{said}</span>
-          <button type="button" onClick={bringBack}>
-            {say.undo.button}
-          </button>
-          <button type="button" className="quiet" aria-label={say.undo.close} onClick={forgetUndo}>
-            ×
-          </button>
-        </>
-      )}
-    </div>
+    <section aria-label={say.undo.title}>
+      <div className="undo" role="status">
+        {said !== null && (
+          <>
+            <span>{said}</span>
+            <button type="button" onClick={bringBack}>
+              {say.undo.button}
+            </button>
+            <button type="button" className="quiet" aria-label={say.undo.close} onClick={forgetUndo}>
+              ×
+            </button>
+          </>
+        )}
+      </div>
+    </section>
   );
 }

@@ -38,7 +38,7 @@ export function Writing({
         />
       </Section>
       <Section id="garment" title={say.garment.title}>
-        <GarmentSection shelf={notebook.garments} tape={tape} />
+        <GarmentSection shelf={notebook.garments} tape={tape} questions={reckoned?.garmentQuestions ?? {}} />
       </Section>
       <Section id="yarn" title={say.yarn.title}>
         <YarnSection

@@ -8,7 +8,8 @@ import { namesUnit } from '../reading/read.ts';
 import { written, writtenMass } from './apply-remedy.ts';
 import type { ReadBody } from './to-body.ts';
 
-type Questions = Partial<Record<BodyDimension, Question>>;
+type BodyQuestion = Question<BodyDimension>;
+type Questions = Partial<Record<BodyDimension, BodyQuestion>>;
 
 /** What looks like a slip, and what it would become; what she has confirmed is not asked again. */
 export function questionsAbout(notes: BodyNotes, { body, leftOut }: ReadBody, model: BodyModel | null): Questions {
@@ -25,7 +26,7 @@ export function questionsAbout(notes: BodyNotes, { body, leftOut }: ReadBody, mo
   return questions;
 }
 
-function repairsOf({ name, code, wouldBe }: Doubt, notes: BodyNotes, typed: Typed): Question['repairs'] {
+function repairsOf({ name, code, wouldBe }: Doubt, notes: BodyNotes, typed: Typed): BodyQuestion['repairs'] {
   if (wouldBe === null) return [];
   if (typeof wouldBe !== 'number') {
     const [one, other] = wouldBe;
@@ -46,7 +47,7 @@ function repairsOf({ name, code, wouldBe }: Doubt, notes: BodyNotes, typed: Type
 }
 
 /** The same figures, read on the other tape. */
-const unitSlip = (name: BodyDimension, { text }: Typed, tape: Typed['tape']): Question['repairs'] => [
+const unitSlip = (name: BodyDimension, { text }: Typed, tape: Typed['tape']): BodyQuestion['repairs'] => [
   { label: say.body.itIs(`${text.trim()} ${tape}`), to: { [name]: { text, tape } } },
 ];
 

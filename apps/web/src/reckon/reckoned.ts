@@ -1,4 +1,5 @@
 import type { BodyDimension, BodyProfile } from '#body';
+import type { GarmentDimension } from '#garment';
 import type { SheetInput, TargetSheet } from '#target-sheet';
 import type { Question } from '../body/Ask.tsx';
 
@@ -8,5 +9,6 @@ export interface Reckoned {
   readonly profile: BodyProfile | null;
   readonly sheet: TargetSheet | null;
   readonly cannot: string | null;
-  readonly questions: Readonly<Partial<Record<BodyDimension, Question>>>;
+  readonly questions: Readonly<Partial<Record<BodyDimension, Question<BodyDimension>>>>;
+  readonly garmentQuestions: Readonly<Partial<Record<GarmentDimension, Question<GarmentDimension>>>>;
 }

@@ -3,6 +3,7 @@ import { DomainError } from '#measure';
 import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
 import type { Notebook } from '../notebook/notebook.ts';
 import { openEntry } from '../notebook/shelf.ts';
+import { garmentDoubts } from './garment-doubts.ts';
 import { nextToTake, type Next } from './next.ts';
 import { questionsAbout } from './questions.ts';
 import { remembering } from './remembering.ts';
@@ -26,11 +27,14 @@ const estimatorOf = remembering((model: BodyModel): Estimator => {
 export function reckon(notebook: Notebook, model: BodyModel | null): Reckoned {
   const input = toSheetInput(notebook, 'mm');
   const { notes } = openEntry(notebook.bodies);
+  const profile = profileOf(input.body, model);
+  const garment = openEntry(notebook.garments).notes;
   return {
     input,
-    profile: profileOf(input.body, model),
+    profile,
     ...sheetOf(input, model),
     questions: questionsAbout(notes, toBody(notes), model),
+    garmentQuestions: garmentDoubts(garment, input.garment, profile?.values['chest-girth']?.value ?? null),
   };
 }
 

@@ -60,5 +60,6 @@ export function fromGarmentRecord(record: GarmentDto): GarmentNotes {
     layer: fromLayerRecord(record.layer),
     wornStretched: record.wornStretched ?? false,
     wears: Object.fromEntries(wears) as GarmentNotes['wears'],
+    confirmed: {},
   };
 }

@@ -1,5 +1,24 @@
+import { lazy, Suspense, useState } from 'react';
 import { say } from '../messages.ts';
 import { takeAway } from '../notebook/use-notebook.ts';
+
+const RulesTable = lazy(() => import('./RulesTable.tsx'));
+
+/** The rules behind the numbers: a long list, fetched when it is opened. */
+export function AllRules({ rules }: { readonly rules: Readonly<Record<string, number>> }) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{say.design.allRules}</summary>
+      <p>{say.design.rulesLead}</p>
+      {open && (
+        <Suspense fallback={null}>
+          <RulesTable rules={rules} />
+        </Suspense>
+      )}
+    </details>
+  );
+}
 
 /** The rules she overruled, each with a way back. */
 export function RulesChanged({ rules }: { readonly rules: Readonly<Record<string, number>> }) {

@@ -1,0 +1,101 @@
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { axeFindings } from './support/axe.ts';
+import { inBrowser } from './support/chromium.ts';
+import { quiet, servePage, type Served } from './support/open-page.ts';
+import { choose, field, HER, write } from './support/write.ts';
+
+const WIDTHS = [360, 768, 1280];
+
+/** The states a maker can bring the page into, each from the one before it. */
+const STATES: readonly (readonly [name: string, to: (page: Page) => Promise<void>])[] = [
+  ['nothing written', async () => {}],
+  [
+    'written on, with a question and what cannot be read',
+    async (page) => {
+      await write(page, 'body', { ...HER, Hip: '100 1/2', Waist: 'abc' });
+      await write(page, 'yarn', { 'Four layers, how high': '1 1/8' });
+      await page.locator('#body .question').first().waitFor();
+    },
+  ],
+  [
+    'advice with a neck that fails, everything opened',
+    async (page) => {
+      await write(page, 'garment', { 'A Chest, across': '20', 'J Sleeve': '18' });
+      await choose(page, 'design', 'Cardigan');
+      await choose(page, 'design', 'Pullover');
+      await page.locator('#design summary', { hasText: 'Finer wishes' }).click();
+      await write(page, 'design', { 'Neck, across': '4' });
+      await page.locator('.check.fails').first().waitFor();
+      await page
+        .locator('details:not([open]) > summary')
+        .evaluateAll((all) => all.forEach((it) => (it as HTMLElement).click()));
+      await page.locator('.rule-list').waitFor();
+    },
+  ],
+  [
+    'a piece finished, sheets kept, something removed',
+    async (page) => {
+      await field(page, 'made', 'Width').first().fill('22');
+      await page.getByRole('button', { name: 'Keep this sheet' }).click();
+      await page.locator('.side-by-side table').waitFor();
+      await page.locator('#keep li').getByRole('button', { name: 'Remove' }).click();
+      await page.locator('.undo').getByRole('button', { name: 'Undo', exact: true }).waitFor();
+    },
+  ],
+];
+
+inBrowser('the look of the page', () => {
+  let served: Served;
+  beforeAll(async () => {
+    served = await servePage();
+  });
+  afterAll(() => served.stop());
+
+  for (const colorScheme of ['light', 'dark'] as const)
+    it(`axe finds nothing, and nothing is wider than the screen, in every state, ${colorScheme}`, async () => {
+      const page = await served.visit({ colorScheme });
+      for (const [name, to] of STATES) {
+        await page.setViewportSize({ width: 1280, height: 900 });
+        await to(page);
+        for (const width of WIDTHS) {
+          await page.setViewportSize({ width, height: 800 });
+          const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+          expect(wide, `${name}, ${width} px: no sideways scrolling`).toBe(width);
+          expect(await axeFindings(page), `${name}, ${width} px`).toEqual([]);
+        }
+      }
+      quiet(served);
+    });
+
+  it('every target is at least 24 px in both directions, or has that much room (WCAG 2.5.8)', async () => {
+    const page = await served.visit({ viewport: { width: 360, height: 800 } });
+    await page.getByRole('heading', { name: 'How it comes out' }).waitFor();
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll('button, summary, select, input[type=text], .option')]
+        .filter((it) => it.checkVisibility())
+        .map((it) => ({ it, box: it.getBoundingClientRect() }))
+        .filter(({ box }) => box.width < 24 || box.height < 24)
+        .map(({ it }) => it.outerHTML.slice(0, 120)),
+    );
+    expect(small).toEqual([]);
+  });
+
+  it('every drawing has a title, a description and its numbers as a table', async () => {
+    const page = await served.visit();
+    await write(page, 'body', { ...HER });
+    await page.locator('.piece').first().waitFor();
+    const lacking = await page.evaluate(() => {
+      const drawings = [...document.querySelectorAll('figure.drawing')];
+      const named = drawings.filter(
+        (it) => it.querySelector('title')?.textContent && it.querySelector('desc')?.textContent,
+      );
+      const numbered = drawings.filter(
+        (it) => it.querySelector('table') ?? it.closest('#body')?.querySelector('table'),
+      );
+      return { drawings: drawings.length, named: named.length, numbered: numbered.length };
+    });
+    expect(lacking.drawings).toBeGreaterThan(24);
+    expect(lacking).toEqual({ drawings: lacking.drawings, named: lacking.drawings, numbered: lacking.drawings });
+  });
+});
