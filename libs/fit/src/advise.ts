@@ -28,17 +28,18 @@ export function advise(request: FitRequest): Advice {
   const { inputs, decisions } = settle(request, kappa);
   const nudging = new Nudging(new Model(inputs.values, decisions), inputs, request.body?.covariance ?? null);
   const v = nudging.base;
-  const checked = checkAll(nudging, decisions, request.body);
+  const missing = once(() => {
+    const adult = Number.isNaN(kappa) ? settle(request, 1).inputs : inputs;
+    return new MissingMeasures(inputs, adult, decisions, request.body);
+  });
+  const checked = checkAll(nudging, decisions, missing);
   const checks = checked.map(({ check }) => check);
   const writer = new DimensionWriter({
     nudging,
     decisions,
     checked,
     band: easeLeeway(request, nudging, decisions),
-    missing: () => {
-      const adult = Number.isNaN(kappa) ? settle(request, 1).inputs : inputs;
-      return new MissingMeasures(inputs, adult, decisions, request.body);
-    },
+    missing,
     growth: request.fabric.growth ?? { across: 0, along: 0 },
     seamAllowance: request.design.seamAllowanceMm,
     noSleeve: noSleeveReason(v, decisions),
@@ -62,6 +63,12 @@ export function advise(request: FitRequest): Advice {
     notes: notesOn(request, nudging, decisions, checks, pieces),
     sensitivity: sensitivityOf(nudging, decisions),
   };
+}
+
+/** Makes it when it is first asked for, and only then. */
+function once<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => (made ??= make());
 }
 
 /** Inputs and decisions; a squared drop that turns out to have no inset is settled again as a drop shoulder. */

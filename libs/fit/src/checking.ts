@@ -1,9 +1,9 @@
-import type { BodyProfile } from '#body';
 import { normalCdf } from '#measure';
 import type { Check, Verdict } from './advice.ts';
 import { adviceFor } from './check-advice.ts';
 import { CHECK_RULES, type CheckRule, isComfort } from './check-rules.ts';
 import type { Decisions } from './decisions.ts';
+import type { MissingMeasures } from './missing.ts';
 import type { Nudging } from './nudging.ts';
 import { remediesFor } from './remedies.ts';
 
@@ -15,20 +15,17 @@ export interface Checked {
 }
 
 /** Works out every check of a sheet. Uncertainties take in correlation and, for girths, the making. */
-export function checkAll(nudging: Nudging, d: Decisions, body: BodyProfile | null): Checked[] {
-  return CHECK_RULES.map((rule) => ({ rule, comfort: isComfort(rule, d), check: checkOne(rule, nudging, d, body) }));
+export function checkAll(nudging: Nudging, d: Decisions, missing: () => MissingMeasures): Checked[] {
+  return CHECK_RULES.map((rule) => ({ rule, comfort: isComfort(rule, d), check: checkOne(rule, nudging, d, missing) }));
 }
 
-function checkOne(rule: CheckRule, nudging: Nudging, d: Decisions, body: BodyProfile | null): Check {
+function checkOne(rule: CheckRule, nudging: Nudging, d: Decisions, missing: () => MissingMeasures): Check {
   const v = nudging.base;
   const name = rule.check;
   if (!rule.applies(d, v)) return { check: name, verdict: 'n/a', advice: adviceFor(name, 'n/a', 0, d) };
   const need = v[rule.need]!;
   const have = v[rule.have]!;
-  if (Number.isNaN(need) || Number.isNaN(have)) {
-    const needs = rule.needs.filter((dimension) => !body?.values[dimension]);
-    return { check: name, verdict: 'unknown', advice: adviceFor(name, 'unknown', 0, d), needs };
-  }
+  if (Number.isNaN(need) || Number.isNaN(have)) return unknown(rule, v, d, missing());
   const margin = have - need;
   const making = rule.girth ? d.rules.making * have : name === 'negative-ease' ? d.rules.making * (1 + need) : 0;
   const u = Math.hypot(nudging.uncertainty(rule.have, rule.need), making);
@@ -47,6 +44,16 @@ function checkOne(rule: CheckRule, nudging: Nudging, d: Decisions, body: BodyPro
     advice,
     ...(remedies.length > 0 && { remedies }),
   };
+}
+
+/** A check whose numbers are not all known: what to measure, in its own words where they name what is missing. */
+function unknown(rule: CheckRule, v: Float64Array, d: Decisions, missing: MissingMeasures): Check {
+  const slots = [rule.need, rule.have].filter((slot) => Number.isNaN(v[slot]!));
+  const reasons = slots.map((slot) => missing.reasonFor(slot));
+  const needs = [...new Set(reasons.flatMap((reason) => reason.needs))];
+  const named = needs.some((dimension) => rule.needs.includes(dimension));
+  const advice = named ? adviceFor(rule.check, 'unknown', 0, d) : reasons[0]!.reason;
+  return { check: rule.check, verdict: 'unknown', advice, needs };
 }
 
 function verdictOf(rule: CheckRule, margin: number, chance: number, d: Decisions): Verdict {
