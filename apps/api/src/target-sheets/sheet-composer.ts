@@ -4,6 +4,7 @@ import { rowBodyMeasures, sizeRow, sizeTable, type BodyModel, type SizeRow } fro
 import { DomainError } from '#measure';
 import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
 import { BODY_MODEL } from '../body-model/body-model.module.ts';
+import { refuseImpossible } from './refuse-impossible.ts';
 import { sheetInput } from './sheet-input.ts';
 import type { SheetChoices, SheetRequest } from './sheet-request.ts';
 
@@ -36,7 +37,9 @@ export class SheetComposer {
   }
 
   private composeFrom(input: SheetInput): TargetSheet {
-    return composeSheet(input, { id: uuid(), createdAt: new Date().toISOString() }, { estimator: this.estimator });
+    return refuseImpossible(
+      composeSheet(input, { id: uuid(), createdAt: new Date().toISOString() }, { estimator: this.estimator }),
+    );
   }
 }
 
