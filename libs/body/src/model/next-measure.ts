@@ -43,9 +43,9 @@ export function nextMeasure({
     const seen = matrix[j]![j]! + u ** 2;
     return [{ name, gain: along.reduce((sum, one) => sum + one[j]! ** 2, 0) / seen }];
   });
-  const best = gains.reduce((a, b) => (b.gain > a.gain ? b : a), { name: names[0], gain: 0 });
+  const best = gains.reduce((a, b) => (b.gain > a.gain ? b : a), { name: null as BodyDimension | null, gain: 0 });
   const after = Math.sqrt(Math.max(0, before - best.gain));
-  if (best.name === undefined || after > (1 - WORTH) * Math.sqrt(before)) return null;
+  if (best.name === null || after > (1 - WORTH) * Math.sqrt(before)) return null;
   return { name: best.name, before: Math.sqrt(before), after, how: TAKING[best.name].how };
 }
 

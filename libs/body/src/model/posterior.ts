@@ -84,8 +84,9 @@ function mix(parts: readonly Part[], k: number): Posterior {
     const stretch = weight * contradiction(given.distance, k);
     for (let i = 0; i < m; i++) {
       const off = weight * (given.mean[i]! - mean[i]!);
-      for (let j = 0; j < m; j++) {
+      for (let j = 0; j <= i; j++) {
         covariance[i * m + j]! += stretch * given.covariance[i * m + j]! + off * (given.mean[j]! - mean[j]!);
+        covariance[j * m + i] = covariance[i * m + j]!;
       }
     }
   }
