@@ -10,14 +10,21 @@ import { S } from './slots.ts';
 
 const known = (x: number): number | null => (Number.isNaN(x) ? null : x);
 
-/** Standard uncertainty of the ease in the table's terms of the finished garment, mm, the making included. */
-function easeUncertainty({ body, garment, design, rules }: FitRequest, nudging: Nudging, d: Decisions): number {
-  const layer = 2 * Math.PI * (design.layer?.u ?? 0);
-  const making = rules.making * nudging.base[S.bodyFlat]!;
-  const wearer = body?.values['chest-girth']?.u ?? 0;
-  if (!d.taken.chest || !garment) return Math.hypot(wearer, layer, making);
-  const reference = referenceUncertainty(garment);
-  return Math.hypot(wearer, layer, making, reference);
+/**
+ * Standard uncertainty of the ease in the table's terms of the finished garment, mm: of the girth to make, and the making.
+ * With a garment that fits, of how far that garment and the wearer are known; the new fabric's thickness drops out.
+ */
+function easeUncertainty(request: FitRequest, nudging: Nudging, d: Decisions): number {
+  const making = request.rules.making * nudging.base[S.bodyFlat]!;
+  const reference = d.taken.chest ? referenceEaseUncertainty(request) : nudging.uncertainty(S.bodyFlat);
+  return Math.hypot(reference, making);
+}
+
+/** Of a garment's own ease: its width and thickness, the wearer's chest, what is worn beneath it. */
+function referenceEaseUncertainty({ garment, body }: FitRequest): number {
+  if (!garment) return 0;
+  const layer = 2 * Math.PI * (garment.layer?.u ?? 0);
+  return Math.hypot(referenceUncertainty(garment), body?.values['chest-girth']?.u ?? 0, layer);
 }
 
 function referenceUncertainty(garment: NonNullable<FitRequest['garment']>): number {
@@ -83,10 +90,8 @@ export function easeDisagreement(
   nudging: Nudging,
   d: Decisions,
 ): { readonly difference: number; readonly u: number } | null {
-  const { garment, body, design } = request;
+  const { garment, design } = request;
   const difference = nudging.base[S.easeOfReference]! - nudging.base[S.ease]!;
   if (design.basis !== 'both' || !d.taken.chest || !garment || Number.isNaN(difference)) return null;
-  const layer = 2 * Math.PI * (garment.layer?.u ?? 0);
-  const u = Math.hypot(referenceUncertainty(garment), body?.values['chest-girth']?.u ?? 0, layer);
-  return { difference, u };
+  return { difference, u: referenceEaseUncertainty(request) };
 }

@@ -1,4 +1,5 @@
 import type { Decisions } from './decisions.ts';
+import { atLeast } from './limits.ts';
 import { armholeForSeam, armholeSeam, capSeam, setInBindOff } from './set-in.ts';
 import { raglanBodyRun, raglanSleeveRun, workOutRaglan } from './raglan.ts';
 import { type Row, S } from './slots.ts';
@@ -60,12 +61,11 @@ function armholeDepth(v: Float64Array, d: Decisions): number {
     return armholeForSeam(seam, v[S.inset]!, v[S.bindOff]!, d.rules);
   }
   if (d.made.sleeveTop) return v[S.madeSleeveTop]! / 2;
-  const ruled = v[S.armholeBase]! + v[S.armholeDeeper]!;
-  return d.silhouette === 'vest' || d.taken.armhole ? ruled : Math.max(ruled, v[S.armFlat]! / 2);
+  return atLeast(v[S.armholeBase]! + v[S.armholeDeeper]!, v[S.armFlat]! / 2);
 }
 
 function raglanDepth(v: Float64Array, d: Decisions): number {
-  if (d.made.armhole) return v[S.madeArmhole]! + v[S.band]!;
+  if (d.made.armhole) return v[S.madeArmhole]! + (d.silhouette === 'vest' ? 0 : v[S.band]!);
   if (d.made.sleeveRaglan) {
     const body = raglanBodyRun(v, d);
     const sleeve = raglanSleeveRun(v, d);
@@ -96,7 +96,9 @@ export function workOutBody(row: Row, d: Decisions): void {
   const toHem = row.put(S.shoulderToHem, length + v[S.backNeck]!);
   const toUnderarm = row.put(S.bodyToUnderarm, toHem - underarmBelowTop);
   row.put(S.pieceBodyToUnderarm, toUnderarm - bands);
-  row.put(S.pieceInset, v[S.inset]! + bands);
+  const pieceInset = row.put(S.pieceInset, v[S.inset]! + bands);
+  row.put(S.backWidth, v[S.backPanel]! - 2 * pieceInset);
+  row.put(S.frontWidth, v[S.frontWholePanel]! - 2 * pieceInset);
   row.put(S.pieceArmhole, v[S.armhole]! + bands);
   row.put(S.pieceLength, length - v[S.band]!);
   row.put(S.pieceBindOff, v[S.bindOff]! + bands);

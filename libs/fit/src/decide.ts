@@ -67,7 +67,8 @@ function hipReached(request: FitRequest, inputs: Inputs, taken: TakenOver, kappa
     return man ? design.length !== 'cropped' : inputs.values[S.lengthOffset]! >= below;
   const v = inputs.values;
   const length = design.length === 'custom' ? v[S.customLength]! : v[S.refShoulderToHem]! - v[S.refBackNeck]!;
-  const waist = lengthFrom(request) === 'hip' ? v[S.backHip]! - rules['hip-below-waist-man'] : v[S.backWaist]!;
+  const measured = v[S.backWaist]!;
+  const waist = Number.isNaN(measured) ? v[S.backHip]! - rules['hip-below-waist-man'] : measured;
   return Number.isNaN(waist) || length - waist >= below;
 }
 

@@ -129,7 +129,7 @@ function bodyPiece(piece: 'back' | 'front' | 'left-front' | 'right-front', d: De
   const panel = half ? S.frontPanel : piece === 'back' ? S.backPanel : S.frontWholePanel;
   add('width', panel, 'across', sides, drive.chest);
   add('hem-width', half ? S.frontHem : piece === 'back' ? S.backHem : S.frontWholeHem, 'across', sides, drive.hem);
-  if (!raglan && !half) add('cross-back-width', S.pieceWidth, 'across', sides, drive.width);
+  if (!raglan && !half) add('cross-back-width', front ? S.frontWidth : S.backWidth, 'across', sides, drive.width);
   if (!raglan) add('shoulder-to-hem', S.shoulderToHem, 'along', 1, length(S.length));
   add('centre-back-length', S.pieceLength, 'along', 1, length(S.length));
   add('body-to-underarm', S.pieceBodyToUnderarm, 'along', 0, length(S.length));

@@ -41,6 +41,8 @@ interface Given {
   readonly because: readonly Because[];
 }
 
+const NO_LEEWAY: Leeway = { down: 0, up: 0 };
+
 /** Writes the dimensions of a sheet, each driver worked out once. */
 export class DimensionWriter {
   readonly #w: Writing;
@@ -120,19 +122,20 @@ export class DimensionWriter {
     };
   }
 
-  /** A driver that does not move the number leaves it to be rounded alone. */
+  /** A driver that does not move the number leaves it to be rounded alone, or not at all where what drives it is made. */
   #drivenBy(driver: Driver, slot: number): { slope: number; driven: Driven } {
     const driven = this.#drive(driver);
     const slope = driver.slot === slot ? 1 : driven.moved.slope(slot);
     if (slope !== 0 && !Number.isNaN(slope)) return { slope, driven };
-    return { slope: 1, driven: this.#drive({ slot, range: 'length' }) };
+    const alone = this.#drive({ slot, range: 'length' });
+    return { slope: 1, driven: isMade(driver.slot, this.#w.decisions) ? { ...alone, leeway: NO_LEEWAY } : alone };
   }
 
   #drive(driver: Driver): Driven {
     const before = this.#driven.get(driver.slot);
     if (before) return before;
     const { nudging, decisions } = this.#w;
-    const wanted = isMade(driver.slot, decisions) ? { down: 0, up: 0 } : this.#wanted(driver);
+    const wanted = isMade(driver.slot, decisions) ? NO_LEEWAY : this.#wanted(driver);
     const driven = {
       leeway: drawnIn(driver.slot, wanted, nudging, this.#holding),
       moved: nudging.followers(driver.slot),

@@ -50,7 +50,6 @@ export const MADE_MEASURES: readonly string[] = Object.keys(KIND_OF);
 export interface MadeRead {
   readonly made: Made;
   readonly inputs: ReadonlyMap<InputName, { readonly value: number; readonly label: string }>;
-  readonly fixed: ReadonlySet<string>;
 }
 
 /** A left or right front's width as the half panel it stands for: its band and overlap taken out of it. */
@@ -63,7 +62,7 @@ function asPanel(made: MadePiece, design: Design, frontBand: number, overlap: nu
 
 /**
  * Reads the measures of pieces already made, mm, flat, washed, without allowance.
- * @throws DomainError `made-unknown`, `made-unfit` or `made-twice`, its pointer the entry's place.
+ * @throws DomainError `made-unknown`, `made-unfit` or `made-twice`, its pointer the entry's place in the request.
  */
 export function readMade(pieces: readonly MadePiece[], design: Design, frontBand: number, overlap: number): MadeRead {
   const inputs = new Map<InputName, { value: number; label: string }>();
@@ -79,7 +78,6 @@ export function readMade(pieces: readonly MadePiece[], design: Design, frontBand
     bodyToUnderarm: false,
     neckWidth: false,
   };
-  const fixed = new Set<string>();
   pieces.forEach((piece, at) => {
     const name = `${piece.piece}/${piece.name}`;
     const kind = KIND_OF[name];
@@ -87,7 +85,7 @@ export function readMade(pieces: readonly MadePiece[], design: Design, frontBand
       throw new DomainError(
         'made-unknown',
         `A finished piece's "${name}" cannot be taken in; these can: ${MADE_MEASURES.join(', ')}.`,
-        `/${at}`,
+        `/made/${at}`,
       );
     refuseUnfit(piece, kind, design, at);
     const input = INPUT_OF[kind];
@@ -97,18 +95,21 @@ export function readMade(pieces: readonly MadePiece[], design: Design, frontBand
       throw new DomainError(
         'made-twice',
         `"${name}" fixes what an earlier entry already gave as ${before.value} mm; keep one of them.`,
-        `/${at}`,
+        `/made/${at}`,
       );
     made[kind] = true;
-    fixed.add(name);
     inputs.set(input, { value, label: `the ${piece.piece.replace('-', ' ')} as made` });
   });
-  return { made, inputs, fixed };
+  return { made, inputs };
 }
 
 function refuseUnfit(piece: MadePiece, kind: MadeKind, design: Design, at: number): void {
   const refuse = (why: string): never => {
-    throw new DomainError('made-unfit', `A finished "${piece.piece}/${piece.name}" does not go with ${why}.`, `/${at}`);
+    throw new DomainError(
+      'made-unfit',
+      `A finished "${piece.piece}/${piece.name}" does not go with ${why}.`,
+      `/made/${at}`,
+    );
   };
   const cardigan = design.silhouette === 'cardigan';
   if (cardigan && piece.piece === 'front') refuse('a cardigan; say left-front or right-front');

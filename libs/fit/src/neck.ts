@@ -1,5 +1,6 @@
 import type { Decisions } from './decisions.ts';
 import { halfEllipse } from './ellipse.ts';
+import { atMost } from './limits.ts';
 import { crossing } from './root.ts';
 import { type Row, S } from './slots.ts';
 
@@ -73,11 +74,12 @@ function sized(start: Neck, scale: number, v: Float64Array, d: Decisions): Neck 
 
 /** A width that was made, chosen or taken over stays as it is; a ruled one is scaled, within what the shoulders carry. */
 function neckWidth(start: number, scale: number, v: Float64Array, d: Decisions): number {
-  if (d.made.neckWidth) return v[S.madeNeckWidth]! - 2 * v[S.band]!;
+  if (d.made.neckWidth)
+    return v[S.madeNeckWidth]! / (d.construction === 'raglan' ? d.rules['raglan-neck-share'] : 1) - 2 * v[S.band]!;
   if (d.ownNeckWidth) return v[S.ownNeckWidth]!;
   if (d.taken.neckWidth) return v[S.refNeckWidth]!;
   if (d.silhouette === 'cardigan') return start * scale;
-  return Math.min(start * scale, Math.max(widest(v, d), start / 2));
+  return atMost(start * scale, Math.max(widest(v, d), start / 2));
 }
 
 /** What of an opening passes a head: the rib stretched, and the edge it is worked on where its stretch was measured. */
@@ -86,11 +88,10 @@ function passes(opening: number, edge: number, d: Decisions): number {
   return d.mainMeasured ? Math.min(rib, edge * (1 + d.mainUsable)) : rib;
 }
 
-/** The smallest scale from 1 to the rule's most for which the head passes with its margin. A cardigan opens; a head or an opening not known gives NaN. */
+/** The smallest scale from 1 to the rule's most for which the head passes with its margin. A cardigan opens; a head that is not known asks for nothing, and its check says so. */
 function scaleForHead(start: Neck, v: Float64Array, d: Decisions): number {
   const head = v[S.head]!;
-  if (d.silhouette === 'cardigan') return 1;
-  if (Number.isNaN(head)) return NaN;
+  if (d.silhouette === 'cardigan' || Number.isNaN(head)) return 1;
   const vShaped = d.neckline === 'v';
   const spare = (scale: number): number => {
     const neck = sized(start, scale, v, d);

@@ -124,7 +124,7 @@ function wholeBody(v: Float64Array, d: Decisions, piece: 'back' | 'front'): Draw
   const half = {
     hem: middle,
     panel: v[back ? S.backPanel : S.frontWholePanel]! / 2,
-    edge: v[S.pieceWidth]! / 2,
+    edge: v[back ? S.backWidth : S.frontWidth]! / 2,
     neck: v[raglan ? S.raglanNeck : S.pieceNeckWidth]! / 2,
   };
   const right = rightBody(v, d, middle, half, depth, !back && d.neckline === 'v');
@@ -146,7 +146,7 @@ function halfFront(v: Float64Array, d: Decisions, piece: 'left-front' | 'right-f
   const half = {
     hem: v[S.frontHem]!,
     panel: v[S.frontPanel]!,
-    edge: v[S.pieceWidth]! / 2 + toEdge,
+    edge: v[S.frontWidth]! / 2 + toEdge,
     neck: v[S.frontHalfNeck]!,
   };
   const depth = v[raglan ? S.raglanFrontNeck : S.pieceFrontNeck]!;

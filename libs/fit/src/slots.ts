@@ -134,6 +134,8 @@ const WORKED_OUT = [
   'shoulderToHem',
   'bodyToUnderarm',
   'pieceWidth',
+  'backWidth',
+  'frontWidth',
   'pieceArmhole',
   'pieceBodyToUnderarm',
   'pieceInset',
