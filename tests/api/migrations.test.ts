@@ -21,6 +21,16 @@ const ROWS: Readonly<Record<string, readonly string[]>> = {
     `INSERT INTO target_sheet (id, maker_id, created_at, rules_version, request, sheet)
      VALUES ('sheet-1', '${THE_MAKER}', '${TIME}', '1', '{}', '{}')`,
   ],
+  HandOff1764000200000: [
+    `INSERT INTO planner (id, maker_id, version, created_at, updated_at, document, state, secrets)
+     VALUES ('planner-1', '${THE_MAKER}', 1, '${TIME}', '${TIME}', '{}', 'active', '[]')`,
+    `INSERT INTO hand_off (id, maker_id, planner_id, target_sheet_id, created_at, content_type, body, state, attempts, try_until, fingerprint)
+     VALUES ('hand-off-1', '${THE_MAKER}', 'planner-1', 'sheet-1', '${TIME}', 'application/json', '{}', 'arrived', 1, '${TIME}', '')`,
+    `INSERT INTO hand_off_attempt (id, maker_id, hand_off_id, at, milliseconds, answer)
+     VALUES ('attempt-1', '${THE_MAKER}', 'hand-off-1', '${TIME}', 5, 'taken')`,
+    `INSERT INTO read_key (id, maker_id, created_at, title, prefix, hash)
+     VALUES ('key-1', '${THE_MAKER}', '${TIME}', 'Mine', 'easewright_', '')`,
+  ],
 };
 
 /** Rebuilds a table the way that loses rows: the copy leaves one out. */

@@ -2,6 +2,8 @@ import { Module, type DynamicModule } from '@nestjs/common';
 import { APP_FILTER, APP_PIPE } from '@nestjs/core';
 import type { DataSource } from 'typeorm';
 import { EverythingModule } from './everything/everything.module.ts';
+import type { HandOffSettings } from './hand-off/hand-off-settings.ts';
+import { HandOffModule } from './hand-off/hand-off.module.ts';
 import { HealthController } from './health/health.controller.ts';
 import { InputPipe } from './http/input.pipe.ts';
 import { ProblemFilter } from './http/problem.filter.ts';
@@ -13,10 +15,17 @@ import { StorageModule } from './storage/storage.module.ts';
 /** The whole API over an opened database. */
 @Module({})
 export class AppModule {
-  static over(dataSource: DataSource): DynamicModule {
+  static over(dataSource: DataSource, handOff: HandOffSettings): DynamicModule {
     return {
       module: AppModule,
-      imports: [StorageModule.over(dataSource), RecordsModule, TargetSheetsModule, EverythingModule, ReferenceModule],
+      imports: [
+        StorageModule.over(dataSource),
+        RecordsModule,
+        TargetSheetsModule,
+        EverythingModule,
+        ReferenceModule,
+        HandOffModule.with(handOff),
+      ],
       controllers: [HealthController],
       providers: [
         { provide: APP_PIPE, useClass: InputPipe },

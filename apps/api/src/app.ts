@@ -3,6 +3,7 @@ import { NestFactory } from '@nestjs/core';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import { AppModule } from './app.module.ts';
 import { serveDocs } from './docs/serve-docs.ts';
+import { handOffSettingsFrom } from './hand-off/hand-off-settings.ts';
 import { checkHost } from './http/check-host.ts';
 import { problemHandler } from './http/problem.filter.ts';
 import { readBody } from './http/read-body.ts';
@@ -19,7 +20,8 @@ import { openDatabase } from './storage/open-database.ts';
 export async function makeApp(env: Environment): Promise<NestExpressApplication> {
   const settings = settingsFrom(env);
   const dataSource = await openDatabase(settings.database);
-  const app = await NestFactory.create<NestExpressApplication>(AppModule.over(dataSource), {
+  const handOff = handOffSettingsFrom(env, settings.database);
+  const app = await NestFactory.create<NestExpressApplication>(AppModule.over(dataSource, handOff), {
     bodyParser: false,
     abortOnError: false,
     logger: ['error', 'warn'],

@@ -4,8 +4,11 @@ import { ProblemDto } from './problem.dto.ts';
 
 const WORDS: Readonly<Record<number, string>> = {
   400: 'Not readable: the place in the text, or the parameter.',
+  401: 'The read key opens nothing.',
+  403: 'The read key opens something else.',
   404: 'There is none with this id.',
   406: 'None of the formats accepted can be given.',
+  409: 'Not in the state it is in.',
   412: 'It has been changed since it was read.',
   413: 'The body is larger than 64 kB.',
   415: 'The body is not JSON in UTF-8.',

@@ -9,7 +9,9 @@ const STATUS: Readonly<Record<string, number>> = {
   'if-match-missing': 428,
   'if-match-unreadable': 400,
   'cursor-unreadable': 400,
-  'confirmation-missing': 400,
+  'idempotency-key-unreadable': 400,
+  'planner-stopped': 409,
+  'hand-off-not-dead': 409,
 };
 
 export function problemOfDomain(error: DomainError): HttpProblem {

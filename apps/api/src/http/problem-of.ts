@@ -35,7 +35,7 @@ function problemOfStatus(status: number): HttpProblem {
 }
 
 /** The kind of an error and the lines of code it came through; never its message, which may quote what a maker entered. */
-function placeOf(error: unknown): string {
+export function placeOf(error: unknown): string {
   if (!(error instanceof Error)) return typeof error;
   const code: unknown = (error as { code?: unknown }).code;
   const frames = (error.stack ?? '').split('\n').filter((line) => /^\s+at /.test(line));

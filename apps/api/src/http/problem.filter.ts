@@ -15,7 +15,7 @@ export function problemHandler(error: unknown, _request: Request, response: Resp
   answerProblem(error, response);
 }
 
-function answerProblem(error: unknown, response: Response): void {
+export function answerProblem(error: unknown, response: Response): void {
   const problem = problemOf(error);
   if (response.headersSent) return void response.destroy();
   response.removeHeader('ETag');

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { createParamDecorator, type ExecutionContext } from '@nestjs/common';
 import type { Request, Response } from 'express';
-import { toCsv, toSvg, toText, type TargetSheet } from '#target-sheet';
+import { inUnit, toCsv, toSvg, toText, type SheetUnit, type TargetSheet } from '#target-sheet';
 import { HttpProblem } from '../http/problem.ts';
 
 /** The forms a sheet is given in, by media type; the first where the request does not mind. */
@@ -30,9 +30,20 @@ export function sendSheet(response: Response, format: SheetFormat, sheet: Target
   response.vary('Accept').type(format).send(FORMATS[format](sheet));
 }
 
-/** Answers with a kept sheet, whose every form has an ETag of its own, since it never changes. */
-export function sendKeptSheet(response: Response, format: SheetFormat, json: string): void {
-  const text = format === 'application/json' ? json : FORMATS[format](JSON.parse(json) as TargetSheet);
-  const etag = createHash('sha256').update(text).digest('base64url').slice(0, 22);
-  response.set('ETag', `"${etag}"`).vary('Accept').type(format).send(text);
+/** Answers with a kept sheet, in another unit where one is asked for. Every form has an ETag of its own: the sheet never changes. */
+export function sendKeptSheet(response: Response, format: SheetFormat, json: string, unit?: SheetUnit): void {
+  const text = keptSheetText(json, format, unit);
+  response.set('ETag', etagOfText(text)).vary('Accept').type(format).send(text);
 }
+
+/** A kept sheet in one of its forms, in its own unit or another. */
+export function keptSheetText(json: string, format: SheetFormat, unit?: SheetUnit): string {
+  const sheet = JSON.parse(json) as TargetSheet;
+  const asKept = unit === undefined || unit === sheet.unit;
+  if (asKept && format === 'application/json') return json;
+  return FORMATS[format](asKept ? sheet : inUnit(sheet, unit));
+}
+
+/** The ETag of a text that never changes, in its quotes. */
+export const etagOfText = (text: string): string =>
+  `"${createHash('sha256').update(text).digest('base64url').slice(0, 22)}"`;

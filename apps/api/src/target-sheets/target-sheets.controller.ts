@@ -1,6 +1,7 @@
 import { Body, Controller, Delete, Get, HttpCode, Post, Query, Res } from '@nestjs/common';
 import { ApiNoContentResponse, ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
+import { OpenToReadKeys } from '../hand-off/read-keys/open-to-read-keys.ts';
 import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
 import { Id } from '../http/id.ts';
 import { PageQuery } from '../http/page.ts';
@@ -10,6 +11,7 @@ import { KeepSheetDto } from './keep-sheet.dto.ts';
 import { sheetEntry, SheetInputsDto, sheetInputs, SheetPage } from './kept-sheet.dto.ts';
 import { AcceptedFormat, sendKeptSheet, type SheetFormat } from './sheet-format.ts';
 import { sheetChoices } from './sheet-request.ts';
+import { SheetUnitQuery } from './sheet-unit.query.ts';
 import { TargetSheets } from './target-sheets.ts';
 
 const ID = ApiParam({ name: 'id', schema: { type: 'string', format: 'uuid' } });
@@ -40,6 +42,7 @@ export class TargetSheetsController {
   }
 
   @Get()
+  @OpenToReadKeys('all')
   @ApiOperation({ summary: 'List kept sheets, newest first' })
   @ApiOkResponse({ description: 'A page.', type: SheetPage })
   @ApiProblems(400)
@@ -49,22 +52,24 @@ export class TargetSheetsController {
   }
 
   @Get(':id')
+  @OpenToReadKeys('one')
   @ID
   @ApiOperation({
     summary: 'Read a kept sheet',
     description: 'It is as it was made, whatever has become of its inputs.',
   })
   @ApiSheet(200, 'The sheet, in the form accepted.', { ETag: ETAG, 'Inputs-Changed': INPUTS_CHANGED })
-  @ApiProblems(404)
+  @ApiProblems(400, 404)
   async read(
     @MakerId() maker: string,
     @Id() id: string,
+    @Query() { unit }: SheetUnitQuery,
     @AcceptedFormat() format: SheetFormat,
     @Res() response: Response,
   ): Promise<void> {
     const { row, changed } = await this.sheets.read(maker, id);
     response.set('Inputs-Changed', changed.join(', ') || 'none');
-    sendKeptSheet(response, format, row.sheet);
+    sendKeptSheet(response, format, row.sheet, unit ?? undefined);
   }
 
   @Get(':id/inputs')

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { backOffMs, nextTryAt, retryAfterMs, TRIED_FOR_MS } from './back-off.ts';
+import { backOffMs, nextTryAt, retryAfterMs, tryUntil } from './back-off.ts';
 
 const DAY = 86_400_000;
 
@@ -22,7 +22,7 @@ describe('backOffMs', () => {
 });
 
 describe('retryAfterMs', () => {
-  const now = Date.UTC(2026, 0, 1, 12);
+  const now = new Date('2026-01-01T12:00:00.000Z');
   it.each<[string | null, number]>([
     ['120', 120_000],
     [' 7 ', 7_000],
@@ -38,9 +38,12 @@ describe('retryAfterMs', () => {
 });
 
 describe('nextTryAt', () => {
+  const until = tryUntil(new Date('2026-01-01T12:00:00.000Z'));
+
   it('waits, but not past the end of the day, where a last try falls', () => {
-    expect(nextTryAt(0, TRIED_FOR_MS, 5_000)).toBe(5_000);
-    expect(nextTryAt(DAY - 1, DAY, 5_000)).toBe(DAY);
-    expect(nextTryAt(DAY, DAY, 5_000)).toBeNull();
+    expect(until).toBe('2026-01-02T12:00:00.000Z');
+    expect(nextTryAt(new Date('2026-01-01T12:00:00.000Z'), until, 5_000)).toBe('2026-01-01T12:00:05.000Z');
+    expect(nextTryAt(new Date('2026-01-02T11:59:59.999Z'), until, 5_000)).toBe(until);
+    expect(nextTryAt(new Date(until), until, 5_000)).toBeNull();
   });
 });

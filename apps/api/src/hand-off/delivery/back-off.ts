@@ -1,8 +1,11 @@
 /** A hand-off is tried for a day; then it is left for the maker to send again. */
-export const TRIED_FOR_MS = 24 * 3600 * 1000;
+const TRIED_FOR_MS = 24 * 3600 * 1000;
 
 const FIRST_MS = 5_000;
 const LEAST_MS = 1_000;
+
+/** Until when a hand-off is tried that is handed on, or sent again, now. RFC 3339. */
+export const tryUntil = (now: Date): string => new Date(now.getTime() + TRIED_FOR_MS).toISOString();
 
 /**
  * How long to wait after the `tries`th try has failed: anything up to 5 s, 10 s, 20 s … doubling to a day, by chance, so
@@ -17,13 +20,14 @@ export function backOffMs(tries: number, chance: number): number {
  * Reads the header Retry-After (RFC 9110, section 10.2.3), seconds or a date, as milliseconds from now: a day at most,
  * 0 where it is absent, past or not understood.
  */
-export function retryAfterMs(header: string | null, now: number): number {
+export function retryAfterMs(header: string | null, now: Date): number {
   const text = header?.trim() ?? '';
-  const wait = /^\d+$/.test(text) ? Number(text) * 1000 : Date.parse(text) - now;
+  const wait = /^\d+$/.test(text) ? Number(text) * 1000 : Date.parse(text) - now.getTime();
   return Number.isNaN(wait) ? 0 : Math.min(Math.max(wait, 0), TRIED_FOR_MS);
 }
 
-/** When to try next; null when the day is over. All in milliseconds since 1970. A last try falls at the day's end. */
-export function nextTryAt(now: number, tryUntil: number, waitMs: number): number | null {
-  return now >= tryUntil ? null : Math.min(now + waitMs, tryUntil);
+/** When to try next; null when the time is up. A last try falls at its very end. RFC 3339. */
+export function nextTryAt(now: Date, until: string, waitMs: number): string | null {
+  const end = Date.parse(until);
+  return now.getTime() >= end ? null : new Date(Math.min(now.getTime() + waitMs, end)).toISOString();
 }

@@ -10,6 +10,7 @@ export const FAILURES = {
   'broken-off': 'The connection broke off before the planner answered.',
   'not-secure': 'No secure connection: the planner’s certificate cannot be trusted, or it does not speak https.',
   'not-http': 'What answers at the planner’s address is not HTTP.',
+  'without-address': 'The planner has no address any more.',
   'secret-unreadable': 'The planner’s signing secret was sealed with another key; make a new secret.',
 } as const;
 export type Failure = keyof typeof FAILURES;
@@ -24,10 +25,13 @@ const BY_CODE: Readonly<Record<string, Failure>> = {
   ETIMEDOUT: 'timed-out',
 };
 
+/** Its time is up. */
+export class TimedOut extends Error {}
+
 export function failureOf(error: unknown): Failure {
   if (error instanceof AddressClosed) return 'address-closed';
-  const { name = '', code = '' } = error as { name?: string; code?: string };
-  if (name === 'AbortError' || name === 'TimeoutError') return 'timed-out';
+  if (error instanceof TimedOut) return 'timed-out';
+  const { code = '' } = error as { code?: string };
   if (code.startsWith('HPE_')) return 'not-http';
   if (/CERT|SELF_SIGNED|UNABLE_TO|TLS|SSL|EPROTO/.test(code)) return 'not-secure';
   return BY_CODE[code] ?? 'broken-off';

@@ -1,9 +1,9 @@
-import http, { type IncomingMessage } from 'node:http';
+import http, { type ClientRequest, type IncomingMessage } from 'node:http';
 import https from 'node:https';
 import type { AddressPolicy } from '../addresses/address-policy.ts';
 import { AddressClosed, checkedLookup } from '../addresses/checked-lookup.ts';
 import { literalAddress } from '../addresses/planner-address.ts';
-import { failureOf, type Failure } from './failure.ts';
+import { failureOf, TimedOut, type Failure } from './failure.ts';
 import { readAnswer } from './read-answer.ts';
 
 /** What came of one POST: the planner's answer, or why there was none. */
@@ -26,6 +26,8 @@ export class PlannerPost {
     'https:': new https.Agent({ keepAlive: true, maxFreeSockets: KEPT_OPEN }),
   };
 
+  private readonly underWay = new Set<ClientRequest>();
+
   constructor(
     private readonly policy: AddressPolicy,
     private readonly timeoutMs = TIMEOUT_MS,
@@ -33,37 +35,56 @@ export class PlannerPost {
 
   async send(address: string, headers: Readonly<Record<string, string>>, body: string): Promise<PostResult> {
     try {
-      const response = await this.respond(new URL(address), headers, Buffer.from(body));
-      return {
-        status: response.statusCode ?? 0,
-        retryAfter: response.headers['retry-after'] ?? null,
-        answer: await readAnswer(response),
-      };
+      const bytes = Buffer.from(body);
+      const request = this.request(new URL(address), { ...headers, 'content-length': String(bytes.length) });
+      return await this.within(request, async () => {
+        const response = await this.respond(request, bytes);
+        return {
+          status: response.statusCode ?? 0,
+          retryAfter: response.headers['retry-after'] ?? null,
+          answer: await readAnswer(response),
+        };
+      });
     } catch (error) {
       return { failure: failureOf(error) };
     }
   }
 
-  /** Closes the connections that are kept open. */
+  /** Breaks off what is under way and closes the connections that are kept open. */
   close(): void {
+    for (const request of this.underWay) request.destroy();
     for (const agent of Object.values(this.agents)) agent.destroy();
   }
 
-  private respond(url: URL, headers: Readonly<Record<string, string>>, body: Buffer): Promise<IncomingMessage> {
+  /** Breaks a request off when its time is up, wherever it stands. */
+  private async within<T>(request: ClientRequest, work: () => Promise<T>): Promise<T> {
+    const timer = setTimeout(() => request.destroy(new TimedOut()), this.timeoutMs);
+    this.underWay.add(request);
+    try {
+      return await work();
+    } finally {
+      clearTimeout(timer);
+      this.underWay.delete(request);
+    }
+  }
+
+  private respond(request: ClientRequest, body: Buffer): Promise<IncomingMessage> {
+    return new Promise((resolve, reject) => {
+      request.once('response', resolve).on('error', reject).end(body);
+    });
+  }
+
+  private request(url: URL, headers: Readonly<Record<string, string>>): ClientRequest {
     const secure = url.protocol === 'https:';
     const mayConnect = (address: string): boolean =>
       secure ? this.policy.allows(address) : this.policy.allowsUnencrypted(address);
     const literal = literalAddress(url);
     if (literal !== null && !mayConnect(literal)) throw new AddressClosed(`${literal} is not open`);
-    return new Promise((resolve, reject) => {
-      const request = (secure ? https : http).request(url, {
-        method: 'POST',
-        agent: this.agents[secure ? 'https:' : 'http:'],
-        lookup: checkedLookup(mayConnect),
-        signal: AbortSignal.timeout(this.timeoutMs),
-        headers: { 'user-agent': 'easewright', ...headers, 'content-length': String(body.length) },
-      });
-      request.once('response', resolve).once('error', reject).end(body);
+    return (secure ? https : http).request(url, {
+      method: 'POST',
+      agent: this.agents[secure ? 'https:' : 'http:'],
+      lookup: checkedLookup(mayConnect),
+      headers: { 'user-agent': 'easewright', ...headers },
     });
   }
 }

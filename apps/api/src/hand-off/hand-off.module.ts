@@ -1,0 +1,44 @@
+import { Module, type DynamicModule } from '@nestjs/common';
+import { APP_GUARD } from '@nestjs/core';
+import { TargetSheetsModule } from '../target-sheets/target-sheets.module.ts';
+import { Courier } from './delivery/courier.ts';
+import { Deliveries } from './delivery/deliveries.ts';
+import { DeliveryRound } from './delivery/delivery-round.ts';
+import { PlannerPost } from './delivery/post.ts';
+import { HandOffSettings } from './hand-off-settings.ts';
+import { HandOffs } from './outbox/hand-offs.ts';
+import { HandOffsController } from './outbox/hand-offs.controller.ts';
+import { Outbox } from './outbox/outbox.ts';
+import { PlannerSecrets } from './planners/planner-secrets.ts';
+import { PlannerTest } from './planners/planner-test.ts';
+import { PlannersController } from './planners/planners.controller.ts';
+import { Planners } from './planners/planners.ts';
+import { ReadKeyGuard } from './read-keys/read-key.guard.ts';
+import { ReadKeysController } from './read-keys/read-keys.controller.ts';
+import { ReadKeys } from './read-keys/read-keys.ts';
+
+/** Handing sheets on: planners, the outbox and those who empty it, the keys to read with. */
+@Module({})
+export class HandOffModule {
+  static with(settings: HandOffSettings): DynamicModule {
+    return {
+      module: HandOffModule,
+      imports: [TargetSheetsModule],
+      controllers: [PlannersController, HandOffsController, ReadKeysController],
+      providers: [
+        { provide: HandOffSettings, useValue: settings },
+        { provide: PlannerPost, useFactory: () => new PlannerPost(settings.addresses) },
+        { provide: APP_GUARD, useClass: ReadKeyGuard },
+        Planners,
+        PlannerSecrets,
+        PlannerTest,
+        HandOffs,
+        Outbox,
+        Deliveries,
+        DeliveryRound,
+        Courier,
+        ReadKeys,
+      ],
+    };
+  }
+}

@@ -1,0 +1,21 @@
+import { createHash } from 'node:crypto';
+import { createParamDecorator, type ExecutionContext } from '@nestjs/common';
+import type { Request } from 'express';
+import { DomainError } from '#measure';
+
+const LONGEST = 200;
+
+/** The request's Idempotency-Key header; null without one. @throws DomainError `idempotency-key-unreadable` */
+export const IdempotencyKey = createParamDecorator((_: unknown, context: ExecutionContext): string | null => {
+  const key = context.switchToHttp().getRequest<Request>().header('idempotency-key');
+  if (key === undefined) return null;
+  if (/^[\x21-\x7e]+$/.test(key) && key.length <= LONGEST) return key;
+  throw new DomainError(
+    'idempotency-key-unreadable',
+    `Idempotency-Key takes 1 to ${LONGEST} visible ASCII characters, such as a UUID.`,
+  );
+});
+
+/** What two requests have in common only when they ask for the same. `request` is plain data, its keys in a fixed order. */
+export const fingerprintOf = (request: object): string =>
+  createHash('sha256').update(JSON.stringify(request)).digest('hex');

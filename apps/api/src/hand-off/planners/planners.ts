@@ -1,0 +1,132 @@
+import { Injectable } from '@nestjs/common';
+import type { EntityManager, EntitySchema } from 'typeorm';
+import { v7 as uuid } from 'uuid';
+import { DomainError } from '#measure';
+import { expectVersion, requireIfMatch } from '../../http/if-match.ts';
+import type { Page, PageQuery } from '../../http/page.ts';
+import { KeptRecords } from '../../records/kept-records.ts';
+import type { RecordRow } from '../../records/record.entity.ts';
+import { RecordRepository } from '../../records/record.repository.ts';
+import { UnitOfWork } from '../../storage/unit-of-work.ts';
+import { Outbox } from '../outbox/outbox.ts';
+import type { PlannerDocument } from './planner-document.ts';
+import { PLANNER, type PlannerRow, type PlannerState } from './planner.entity.ts';
+import { PlannerSecrets } from './planner-secrets.ts';
+
+/** A planner, and a new signing secret where one was made: it is shown this once. */
+export interface WithSecret {
+  readonly planner: PlannerRow;
+  readonly secret: string | null;
+}
+
+/** The planners a maker hands sheets on to. */
+@Injectable()
+export class Planners {
+  private readonly kept: KeptRecords<PlannerDocument>;
+
+  constructor(
+    private readonly work: UnitOfWork,
+    private readonly secrets: PlannerSecrets,
+    private readonly outbox: Outbox,
+  ) {
+    const rows = new RecordRepository<PlannerDocument>(PLANNER as unknown as EntitySchema<RecordRow>);
+    this.kept = new KeptRecords('planner', rows, work);
+  }
+
+  async register(makerId: string, document: PlannerDocument): Promise<WithSecret> {
+    const now = new Date().toISOString();
+    const bare: PlannerRow = {
+      id: uuid(),
+      makerId,
+      version: 1,
+      createdAt: now,
+      updatedAt: now,
+      document,
+      state: 'active',
+      restingUntil: null,
+      secrets: [],
+    };
+    const made = this.withSecretIfReached(bare);
+    await this.work.write((manager) => manager.insert(PLANNER, made.planner));
+    return made;
+  }
+
+  /** @throws DomainError `not-found` */
+  read(makerId: string, id: string): Promise<PlannerRow> {
+    return this.work.read((manager) => this.need(manager, makerId, id));
+  }
+
+  list(makerId: string, page: PageQuery): Promise<Page<PlannerRow>> {
+    return this.kept.list(makerId, page) as Promise<Page<PlannerRow>>;
+  }
+
+  /** A secret is made when the planner has its first address. @throws DomainError `not-found`, `if-match-missing`, `changed-since` */
+  change(makerId: string, id: string, document: PlannerDocument, ifMatch: string | undefined): Promise<WithSecret> {
+    const expected = requireIfMatch(ifMatch);
+    return this.update(makerId, id, (planner) => {
+      expectVersion(expected, planner.version);
+      return this.withSecretIfReached({ ...planner, document });
+    });
+  }
+
+  /** Erases it, with what was handed to it. @throws DomainError `not-found`, `changed-since` */
+  remove(makerId: string, id: string, ifMatch: string | undefined): Promise<void> {
+    return this.kept.remove(makerId, id, ifMatch);
+  }
+
+  /** A new secret; the old one stays valid for a day. @throws DomainError `not-found`, `planner-without-address` */
+  replaceSecret(makerId: string, id: string): Promise<WithSecret> {
+    return this.update(makerId, id, (planner) => {
+      if (planner.document.address === null) {
+        throw new DomainError('planner-without-address', 'This planner has no address, so nothing is signed for it.');
+      }
+      const { shown, secrets } = this.secrets.make(id, planner.secrets, new Date());
+      return { planner: { ...planner, secrets }, secret: shown };
+    });
+  }
+
+  /** Sends nothing for now; what is handed on waits. @throws DomainError `not-found` */
+  pause(makerId: string, id: string): Promise<PlannerRow> {
+    return this.enter(makerId, id, 'paused');
+  }
+
+  /** Sends what waited, also to a planner that wanted nothing more; each has its day again. @throws DomainError `not-found` */
+  resume(makerId: string, id: string): Promise<PlannerRow> {
+    return this.enter(makerId, id, 'active');
+  }
+
+  /** For use within a unit of work. @throws DomainError `not-found` */
+  need(manager: EntityManager, makerId: string, id: string): Promise<PlannerRow> {
+    return this.kept.need(manager, makerId, id) as Promise<PlannerRow>;
+  }
+
+  private async enter(makerId: string, id: string, state: PlannerState): Promise<PlannerRow> {
+    const { planner } = await this.update(makerId, id, async (before, manager) => {
+      if (state === 'active') await this.outbox.revive(manager, id, new Date());
+      return { planner: { ...before, state, restingUntil: null }, secret: null };
+    });
+    return planner;
+  }
+
+  private withSecretIfReached(planner: PlannerRow): WithSecret {
+    if (planner.document.address === null || planner.secrets.length > 0) return { planner, secret: null };
+    const { shown, secrets } = this.secrets.make(planner.id, [], new Date());
+    return { planner: { ...planner, secrets }, secret: shown };
+  }
+
+  private update(
+    makerId: string,
+    id: string,
+    change: (planner: PlannerRow, manager: EntityManager) => WithSecret | Promise<WithSecret>,
+  ): Promise<WithSecret> {
+    return this.work.write(async (manager) => {
+      const before = await this.need(manager, makerId, id);
+      const { planner, secret } = await change(before, manager);
+      const next = { ...planner, version: before.version + 1, updatedAt: new Date().toISOString() };
+      const { id: _id, makerId: _maker, createdAt: _made, ...changed } = next;
+      const { affected } = await manager.update(PLANNER, { id, makerId, version: before.version }, changed);
+      if (affected === 1) return { planner: next, secret };
+      throw new DomainError('changed-since', 'It was changed at the same moment. Read it again.');
+    });
+  }
+}

@@ -1,0 +1,63 @@
+import { ASSEMBLED_NAMES, PIECE_DIMENSION_NAMES, PIECES } from '#fit';
+import { checkTakes, escapeToken, parseOurName, type PlannerTakes } from '#hand-off';
+import { DomainError } from '#measure';
+import { HttpProblem, type FieldError } from '../../http/problem.ts';
+import type { AddressPolicy } from '../addresses/address-policy.ts';
+import { readPlannerAddress } from '../addresses/planner-address.ts';
+import type { PlannerDocument } from './planner-document.ts';
+import type { PlannerDto, TakesDto } from './planner.dto.ts';
+
+/** A planner as it is kept, with what was left out said plainly. @throws HttpProblem 422 with every field that cannot be used */
+export function readPlanner(dto: PlannerDto, addresses: AddressPolicy): PlannerDocument {
+  const takes = takesOf(dto.takes ?? {});
+  const errors = [...addressErrors(dto.address ?? null, addresses), ...takesErrors(takes)];
+  if (errors.length === 0) return { title: dto.title, address: dto.address ?? null, takes };
+  throw new HttpProblem(422, 'invalid', `This planner cannot be used: ${errors[0]?.detail}`, errors);
+}
+
+const takesOf = ({ unit, roundingStep, format, names, required }: TakesDto): PlannerTakes => ({
+  unit: unit ?? 'mm',
+  roundingStep: roundingStep ?? null,
+  format: format ?? 'flat',
+  names: names ?? {},
+  required: required ?? [],
+});
+
+function addressErrors(address: string | null, addresses: AddressPolicy): FieldError[] {
+  try {
+    if (address !== null) readPlannerAddress(address, addresses);
+    return [];
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return [{ pointer: '/address', detail: error.message }];
+  }
+}
+
+const takesErrors = (takes: PlannerTakes): FieldError[] =>
+  [...checkTakes(takes), ...unheardOf(takes)].map(({ pointer, message }) => ({
+    pointer: `/takes${pointer}`,
+    detail: message,
+  }));
+
+/** Names that are well formed but that no sheet has: a slip of the pen, most likely. */
+function unheardOf({ names, required }: PlannerTakes): { pointer: string; message: string }[] {
+  const message = (name: string) =>
+    `No sheet has “${name}”; /v1/schemas/target-sheet/1 lists the pieces and the dimensions.`;
+  return [
+    ...Object.keys(names).map((name) => ({ name, pointer: `/names/${escapeToken(name)}` })),
+    ...required.map((name, index) => ({ name, pointer: `/required/${index}` })),
+  ]
+    .filter(({ name }) => !isHeardOf(name))
+    .map(({ name, pointer }) => ({ pointer, message: message(name) }));
+}
+
+/** True also for what is no name at all: that is said elsewhere. */
+function isHeardOf(name: string): boolean {
+  const parsed = parseOurName(name);
+  if (parsed === null || typeof parsed === 'string') return true;
+  const { place, dimension } = parsed;
+  const among = (list: readonly string[], word: string): boolean => list.includes(word);
+  return place === 'assembled'
+    ? among(ASSEMBLED_NAMES, dimension)
+    : among(PIECES, place) && among(PIECE_DIMENSION_NAMES, dimension);
+}
