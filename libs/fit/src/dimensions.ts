@@ -48,6 +48,7 @@ export class DimensionWriter {
   readonly #w: Writing;
   readonly #holding: readonly Holding[];
   readonly #driven = new Map<number, Driven>();
+  readonly #told = new Map<number, Given | NoAdvice>();
   #missing: MissingMeasures | undefined;
   readonly #assembled: readonly Planned[];
   readonly #pieces: ReturnType<typeof piecePlans>;
@@ -103,11 +104,21 @@ export class DimensionWriter {
     return { name, axis, fabric, value, allowance, asMade, u, low, high, follows, because };
   }
 
+  /** Pieces share most of their numbers; each is told once and stands in all of them. */
   #given(planned: Planned, ofSleeve: boolean): Given | NoAdvice {
-    const { nudging, decisions, noSleeve } = this.#w;
+    const { noSleeve } = this.#w;
+    if (ofSleeve && noSleeve) return noSleeve;
+    const before = this.#told.get(planned.slot);
+    if (before) return before;
+    const told = this.#tell(planned);
+    this.#told.set(planned.slot, told);
+    return told;
+  }
+
+  #tell(planned: Planned): Given | NoAdvice {
+    const { nudging, decisions } = this.#w;
     const { name, slot } = planned;
     const value = nudging.base[slot]!;
-    if (ofSleeve && noSleeve) return noSleeve;
     if (Number.isNaN(value)) return (this.#missing ??= this.#w.missing()).reasonFor(slot);
     const { slope, driven } = this.#drivenBy(planned.driver, slot);
     const a = slope * driven.leeway.down;
