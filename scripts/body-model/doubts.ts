@@ -16,6 +16,7 @@ const DOUBTS: readonly DoubtMm[] = [
     mm: { 'back-waist-length': 20, 'front-waist-length': 20, 'waist-to-hip': -20 },
   },
   { because: 'how far the back is curved', mm: { 'across-back': 10, 'nape-to-cuff': 5 } },
+  { because: 'how the tape lies over the shoulder and along the arm', mm: { 'nape-to-cuff': 8 } },
   { because: 'how far below the armpit the tape starts', mm: { 'underarm-length': 8 } },
   { because: 'how high on the arm the tape goes', mm: { 'upper-arm-girth': 3 } },
   { because: 'how much the clenched fist adds', mm: { 'forearm-girth': 3 } },

@@ -13,8 +13,11 @@ export interface Joined {
   readonly between: Float64Array;
 }
 
-/** The path over the shoulder is no exact sum of its parts: this much of the logarithm (about 8 mm, assumed) is its own. */
-const OWN_OF_NAPE_TO_CUFF = 0.01;
+/**
+ * Nape to cuff is made as a sum, and so given by its parts: it gets a thousandth of its own, about 0.7 mm, to keep the covariance positive definite. How far a tape
+ * strays from the sum is a doubt (doubts.ts).
+ */
+const OWN_OF_NAPE_TO_CUFF = 0.001;
 
 /**
  * Joins the survey that has every measure (`full`) with the one that has fewer (`part`); each person counts once. A measure only `full` has follows its
