@@ -18,8 +18,8 @@ const ROWS: Readonly<Record<string, readonly string[]>> = {
        VALUES ('${table}-1', '${THE_MAKER}', 1, '${TIME}', '${TIME}', '{"title":"kept"}')`,
   ),
   TargetSheets1764000100000: [
-    `INSERT INTO target_sheet (id, maker_id, created_at, rules_version, request, sheet)
-     VALUES ('sheet-1', '${THE_MAKER}', '${TIME}', '1', '{}', '{}')`,
+    `INSERT INTO target_sheet (id, maker_id, created_at, rules_version, summary, request, sheet)
+     VALUES ('sheet-1', '${THE_MAKER}', '${TIME}', '1', '{}', '{}', '{}')`,
   ],
   HandOff1764000200000: [
     `INSERT INTO planner (id, maker_id, version, created_at, updated_at, document, state, secrets)

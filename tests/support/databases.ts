@@ -1,3 +1,4 @@
+import { randomBytes } from 'node:crypto';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -30,7 +31,7 @@ async function emptyPostgres(): Promise<EmptyDatabase> {
   const name = `test_${process.pid}_${Date.now()}_${Math.floor(Math.random() * 1e6)}`;
   await onServer(server, `CREATE DATABASE ${name}`);
   return {
-    env: { DATABASE_URL: `${server}/${name}` },
+    env: { DATABASE_URL: `${server}/${name}`, HANDOFF_KEY: randomBytes(32).toString('base64') },
     remove: () => onServer(server, `DROP DATABASE ${name} WITH (FORCE)`),
   };
 }

@@ -6,8 +6,12 @@ import { SHEET_SCHEMA } from '../target-sheets/api-sheet.ts';
 import { ComputeSheetDto } from '../target-sheets/sheet-request.dto.ts';
 
 class ExportedSheetDto {
-  @ApiProperty({ type: () => ComputeSheetDto, description: 'What it was made from: a request that computes it again.' })
-  request!: object;
+  @ApiProperty({
+    type: () => ComputeSheetDto,
+    nullable: true,
+    description: 'What it was made from: a request that computes it again. Null where it was read in.',
+  })
+  request!: object | null;
   @ApiProperty({ allOf: [{ $ref: getSchemaPath(SHEET_SCHEMA) }] })
   sheet!: object;
 }

@@ -16,6 +16,8 @@ import { Planners } from './planners/planners.ts';
 import { ReadKeyGuard } from './read-keys/read-key.guard.ts';
 import { ReadKeysController } from './read-keys/read-keys.controller.ts';
 import { ReadKeys } from './read-keys/read-keys.ts';
+import { SheetImport } from './sheet-import/sheet-import.ts';
+import { SheetImportController } from './sheet-import/sheet-import.controller.ts';
 
 /** Handing sheets on: planners, the outbox and those who empty it, the keys to read with. */
 @Module({})
@@ -24,7 +26,7 @@ export class HandOffModule {
     return {
       module: HandOffModule,
       imports: [TargetSheetsModule],
-      controllers: [PlannersController, HandOffsController, ReadKeysController],
+      controllers: [PlannersController, HandOffsController, ReadKeysController, SheetImportController],
       providers: [
         { provide: HandOffSettings, useValue: settings },
         { provide: PlannerPost, useFactory: () => new PlannerPost(settings.addresses) },
@@ -38,6 +40,7 @@ export class HandOffModule {
         DeliveryRound,
         Courier,
         ReadKeys,
+        SheetImport,
       ],
     };
   }

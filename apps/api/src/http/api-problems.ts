@@ -10,7 +10,7 @@ const WORDS: Readonly<Record<number, string>> = {
   406: 'None of the formats accepted can be given.',
   409: 'Not in the state it is in.',
   412: 'It has been changed since it was read.',
-  413: 'The body is larger than 64 kB.',
+  413: 'The body is too large: 64 kB at most, 512 kB for a sheet that is read in.',
   415: 'The body is not JSON in UTF-8.',
   422: 'Fields that cannot be used, all of them, with their places.',
   428: 'The header If-Match is missing.',

@@ -3,6 +3,8 @@ import { printParseErrorCode, visit } from 'jsonc-parser';
 import { HttpProblem } from './problem.ts';
 
 export const BODY_LIMIT = '64kb';
+/** For a target sheet that is read in. */
+export const SHEET_LIMIT = '512kb';
 
 /** Deeper than any document here (a sheet request has 5 levels), and far from the depth at which recursion overflows. */
 const DEEPEST = 20;

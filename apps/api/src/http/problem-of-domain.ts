@@ -12,6 +12,7 @@ const STATUS: Readonly<Record<string, number>> = {
   'idempotency-key-unreadable': 400,
   'planner-stopped': 409,
   'hand-off-not-dead': 409,
+  'sheet-differs': 409,
 };
 
 export function problemOfDomain(error: DomainError): HttpProblem {

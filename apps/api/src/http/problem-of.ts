@@ -26,7 +26,11 @@ function problemOfStatus(status: number): HttpProblem {
     case 404:
       return new HttpProblem(404, 'not-found', 'There is nothing at this address, or not with this method. See /docs.');
     case 413:
-      return new HttpProblem(413, 'too-large', 'The body is larger than 64 kB.');
+      return new HttpProblem(
+        413,
+        'too-large',
+        'The body is too large: 64 kB at most, 512 kB for a target sheet that is read in.',
+      );
     case 415:
       return new HttpProblem(415, 'encoding-unknown', 'The body is in an encoding that is not read here.');
     default:

@@ -13,18 +13,17 @@ export interface RecordRow<D = unknown> {
   document: D;
 }
 
+export const RECORD_COLUMNS = {
+  id: { type: 'varchar', length: 36, primary: true },
+  makerId: { type: 'varchar', length: 36, name: 'maker_id' },
+  version: { type: 'integer' },
+  createdAt: { type: 'varchar', length: 30, name: 'created_at' },
+  updatedAt: { type: 'varchar', length: 30, name: 'updated_at' },
+  document: { type: 'simple-json' },
+} as const;
+
 function recordEntity(name: string): EntitySchema<RecordRow> {
-  return new EntitySchema<RecordRow>({
-    name,
-    columns: {
-      id: { type: 'varchar', length: 36, primary: true },
-      makerId: { type: 'varchar', length: 36, name: 'maker_id' },
-      version: { type: 'integer' },
-      createdAt: { type: 'varchar', length: 30, name: 'created_at' },
-      updatedAt: { type: 'varchar', length: 30, name: 'updated_at' },
-      document: { type: 'simple-json' },
-    },
-  });
+  return new EntitySchema<RecordRow>({ name, columns: RECORD_COLUMNS });
 }
 
 export const BODY = recordEntity('body');

@@ -70,16 +70,14 @@ export class SheetInputsDto {
   fabric!: SheetInputDto | null;
   @ApiProperty({
     type: () => ComputeSheetDto,
-    description: 'The inputs as they were: a request that computes it again.',
+    nullable: true,
+    description: 'The inputs as they were: a request that computes it again. Null where the sheet was read in.',
   })
-  request!: object;
+  request!: object | null;
 }
 
 export function sheetEntry({ row, changed }: WithChanges<SheetEntry>): SheetEntryDto {
-  const { title, unit, design } = row.request;
-  const { silhouette, construction, length, neckline } = design;
-  const { id, createdAt } = row;
-  return { id, createdAt, title, unit, silhouette, construction, length, neckline, inputsChanged: changed };
+  return { id: row.id, createdAt: row.createdAt, ...row.summary, inputsChanged: changed };
 }
 
 export function sheetInputs(sheet: WithChanges<SheetEntry>): SheetInputsDto {

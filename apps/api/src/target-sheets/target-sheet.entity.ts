@@ -1,5 +1,15 @@
 import { EntitySchema } from 'typeorm';
+import type { TargetSheet } from '#target-sheet';
 import type { SheetRequest } from './sheet-request.ts';
+
+/** What a list says of a sheet. */
+export type SheetSummary = Pick<TargetSheet, 'title' | 'unit'> &
+  Pick<TargetSheet['design'], 'silhouette' | 'construction' | 'length' | 'neckline'>;
+
+export function summaryOf({ title, unit, design }: TargetSheet): SheetSummary {
+  const { silhouette, construction, length, neckline } = design;
+  return { title, unit, silhouette, construction, length, neckline };
+}
 
 /** A kept sheet: never changed once written. */
 export interface TargetSheetRow {
@@ -14,8 +24,9 @@ export interface TargetSheetRow {
   garmentVersion: number | null;
   fabricId: string | null;
   fabricVersion: number | null;
-  /** The snapshot of what it was made from, as entered: a request that computes it again. */
-  request: SheetRequest;
+  summary: SheetSummary;
+  /** The snapshot of what it was made from, as entered: a request that computes it again. Null where the sheet was read in. */
+  request: SheetRequest | null;
   /** The sheet as JSON text, as it is handed out. */
   sheet: string;
 }
@@ -37,7 +48,8 @@ export const TARGET_SHEET = new EntitySchema<TargetSheetRow>({
     garmentVersion: { ...INPUT_VERSION, name: 'garment_version' },
     fabricId: { ...INPUT_ID, name: 'fabric_id' },
     fabricVersion: { ...INPUT_VERSION, name: 'fabric_version' },
-    request: { type: 'simple-json' },
+    summary: { type: 'simple-json' },
+    request: { type: 'simple-json', nullable: true },
     sheet: { type: 'text' },
   },
 });

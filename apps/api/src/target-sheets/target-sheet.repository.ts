@@ -16,6 +16,7 @@ const ENTRY = [
   'garmentVersion',
   'fabricId',
   'fabricVersion',
+  'summary',
   'request',
 ] as const satisfies readonly (keyof SheetEntry)[];
 

@@ -12,7 +12,7 @@ import { UnitOfWork } from '../storage/unit-of-work.ts';
 import { currentVersions, inputsChanged, type Changeable, type CurrentVersions } from './inputs-changed.ts';
 import { SheetComposer } from './sheet-composer.ts';
 import type { SheetChoices } from './sheet-request.ts';
-import type { TargetSheetRow } from './target-sheet.entity.ts';
+import { summaryOf, type TargetSheetRow } from './target-sheet.entity.ts';
 import { TargetSheetRepository, type SheetEntry } from './target-sheet.repository.ts';
 
 /** The kept records that a sheet is to be made from. */
@@ -75,6 +75,7 @@ export class TargetSheets {
       garmentVersion: garment && garment.version,
       fabricId: ids.fabric,
       fabricVersion: fabric.version,
+      summary: summaryOf(sheet),
       request,
       sheet: JSON.stringify(sheet),
     };

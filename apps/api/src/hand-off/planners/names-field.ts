@@ -20,35 +20,15 @@ export function NamesField(): PropertyDecorator {
       example: { 'assembled/chest-width': '/sweater/width', 'sleeve/sleeve-length/as-made': '/sweater/sleeve' },
     }),
     IsOptional(),
-    refuse('names', faultOfNames),
-  );
-}
-
-/** A list of our names. */
-export function OurNamesField(description: string): PropertyDecorator {
-  return applyDecorators(
-    ApiProperty({
-      type: 'array',
-      items: { type: 'string', maxLength: LONGEST_OURS },
-      maxItems: MOST,
-      required: false,
-      nullable: true,
-      description,
-      example: ['assembled/chest-width'],
+    ValidateBy({
+      name: 'names',
+      validator: {
+        validate: (value) => faultOfNames(value) === null,
+        defaultMessage: (args?: ValidationArguments) => faultOfNames(args?.value) ?? '',
+      },
     }),
-    IsOptional(),
-    refuse('ourNames', faultOfList),
   );
 }
-
-const refuse = (name: string, faultOf: (value: unknown) => string | null): PropertyDecorator =>
-  ValidateBy({
-    name,
-    validator: {
-      validate: (value) => faultOf(value) === null,
-      defaultMessage: (args?: ValidationArguments) => faultOf(args?.value) ?? '',
-    },
-  });
 
 function faultOfNames(value: unknown): string | null {
   if (typeof value !== 'object' || value === null || Array.isArray(value))
@@ -59,12 +39,6 @@ function faultOfNames(value: unknown): string | null {
   return wrong
     ? `“${wrong[0].slice(0, LONGEST_OURS)}” must lead to a text of at most ${LONGEST_THEIRS} characters, in one line`
     : null;
-}
-
-function faultOfList(value: unknown): string | null {
-  if (!Array.isArray(value) || value.length > MOST) return `must be a list of at most ${MOST} names: [ … ]`;
-  const wrong = value.findIndex((name) => !isLine(name, LONGEST_OURS));
-  return wrong === -1 ? null : `item ${wrong} must be one of our names, such as assembled/chest-width`;
 }
 
 const isLine = (value: unknown, longest: number): boolean =>

@@ -1,7 +1,7 @@
 import { PLANNER_FORMATS, type PlannerFormat } from '#hand-off';
 import { SHEET_UNITS, type SheetUnit } from '#target-sheet';
-import { ChoiceField, NumberField, ObjectField, TextField } from '../../http/fields.ts';
-import { NamesField, OurNamesField } from './names-field.ts';
+import { ChoiceField, NumberField, ObjectField, TextField, TextListField } from '../../http/fields.ts';
+import { NamesField } from './names-field.ts';
 
 /** What a planner takes in. */
 export class TakesDto {
@@ -24,7 +24,13 @@ export class TakesDto {
   format?: PlannerFormat | null;
   @NamesField()
   names?: Record<string, string> | null;
-  @OurNamesField('Without these the planner cannot work; a sheet that lacks one is not sent.')
+  @TextListField({
+    optional: true,
+    max: 200,
+    longest: 80,
+    description: 'Our names without which the planner cannot work: a sheet that lacks one is not sent.',
+    example: ['assembled/chest-width'],
+  })
   required?: string[] | null;
 }
 

@@ -1,5 +1,5 @@
 import { EntitySchema } from 'typeorm';
-import type { RecordRow } from '../../records/record.entity.ts';
+import { RECORD_COLUMNS, type RecordRow } from '../../records/record.entity.ts';
 import type { PlannerDocument } from './planner-document.ts';
 
 /** `stopped`: the planner answered 410 and wants nothing more; `paused`: the maker wants nothing sent for now. */
@@ -25,12 +25,7 @@ export interface PlannerRow extends RecordRow<PlannerDocument> {
 export const PLANNER = new EntitySchema<PlannerRow>({
   name: 'planner',
   columns: {
-    id: { type: 'varchar', length: 36, primary: true },
-    makerId: { type: 'varchar', length: 36, name: 'maker_id' },
-    version: { type: 'integer' },
-    createdAt: { type: 'varchar', length: 30, name: 'created_at' },
-    updatedAt: { type: 'varchar', length: 30, name: 'updated_at' },
-    document: { type: 'simple-json' },
+    ...RECORD_COLUMNS,
     state: { type: 'varchar', length: 10 },
     restingUntil: { type: 'varchar', length: 30, name: 'resting_until', nullable: true },
     secrets: { type: 'simple-json' },

@@ -22,7 +22,8 @@ export class TargetSheets1764000100000 implements MigrationInterface {
             { name: `${input}_id`, type: 'varchar', length: '36', isNullable: true },
             { name: `${input}_version`, type: 'integer', isNullable: true },
           ]),
-          { name: 'request', type: 'text' },
+          { name: 'summary', type: 'text' },
+          { name: 'request', type: 'text', isNullable: true },
           { name: 'sheet', type: 'text' },
         ],
         foreignKeys: [

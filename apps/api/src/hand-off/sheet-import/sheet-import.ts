@@ -1,0 +1,70 @@
+import { isDeepStrictEqual } from 'node:util';
+import { Injectable } from '@nestjs/common';
+import { DomainError } from '#measure';
+import { readSheet, type TargetSheet } from '#target-sheet';
+import { ID_PATTERN } from '../../http/id.ts';
+import { UnitOfWork } from '../../storage/unit-of-work.ts';
+import { summaryOf, type TargetSheetRow } from '../../target-sheets/target-sheet.entity.ts';
+import { TargetSheetRepository } from '../../target-sheets/target-sheet.repository.ts';
+
+const LONGEST_VERSION = 40;
+
+/** A sheet read in, and whether it was kept here before. */
+export interface ReadIn {
+  readonly row: TargetSheetRow;
+  readonly known: boolean;
+}
+
+/** Reads sheets in that were kept or handed on before, here or elsewhere. */
+@Injectable()
+export class SheetImport {
+  constructor(
+    private readonly work: UnitOfWork,
+    private readonly sheets: TargetSheetRepository,
+  ) {}
+
+  /**
+   * Keeps a sheet as it is, with its id; what it was made from is not known here. The same sheet is kept once.
+   *
+   * @throws DomainError of `readSheet`; `sheet-id-unusable`, `sheet-time-unusable`, `sheet-rules-unusable`; `sheet-differs`
+   */
+  readIn(makerId: string, json: unknown): Promise<ReadIn> {
+    const row = rowOf(makerId, readSheet(json));
+    return this.work.write(async (manager) => {
+      const kept = await this.sheets.find(manager, makerId, row.id);
+      if (kept === null) {
+        await this.sheets.insert(manager, row);
+        return { row, known: false };
+      }
+      if (isDeepStrictEqual(JSON.parse(kept.sheet), json)) return { row: kept, known: true };
+      throw new DomainError('sheet-differs', 'Another sheet with this id is kept; a kept sheet never changes.');
+    });
+  }
+}
+
+function rowOf(makerId: string, sheet: TargetSheet): TargetSheetRow {
+  const { id, createdAt, rulesVersion } = sheet;
+  if (!ID_PATTERN.test(id)) throw new DomainError('sheet-id-unusable', 'The id must be a UUID in lower case.', '/id');
+  if (Number.isNaN(Date.parse(createdAt))) {
+    throw new DomainError('sheet-time-unusable', 'There is no such day or time.', '/createdAt');
+  }
+  if (rulesVersion.length > LONGEST_VERSION) {
+    const words = `The version of the rules has at most ${LONGEST_VERSION} characters.`;
+    throw new DomainError('sheet-rules-unusable', words, '/rulesVersion');
+  }
+  return {
+    id,
+    makerId,
+    createdAt: new Date(createdAt).toISOString(),
+    rulesVersion,
+    bodyId: null,
+    bodyVersion: null,
+    garmentId: null,
+    garmentVersion: null,
+    fabricId: null,
+    fabricVersion: null,
+    summary: summaryOf(sheet),
+    request: null,
+    sheet: JSON.stringify(sheet),
+  };
+}
