@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { HOWS } from '#measure';
+import { HOWS, howText } from '#measure';
 import { BODY_DIMENSIONS } from './body-dimension.ts';
 import { defaultU } from './default-u.ts';
-import { howText } from './how-text.ts';
 
 describe('defaultU', () => {
   it('gives every dimension a positive, sourced uncertainty in every way of measuring', () => {

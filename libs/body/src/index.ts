@@ -4,7 +4,6 @@ export { FIGURES, type Body, type BodyMeasure, type Figure } from './body.ts';
 export type { BodyProfile, ProfileCovariance, ProfileValue } from './body-profile.ts';
 export { defaultU, type DefaultU } from './default-u.ts';
 export type { Estimate, Estimates, Estimator, EstimatorInput, KnownValue } from './estimator.ts';
-export { howText } from './how-text.ts';
 export { humanLimits, type Limits } from './human-limits.ts';
 export { resolveBody, type ResolveOptions } from './resolve-body.ts';
 export type { Lies } from './sizes/nearest-row.ts';

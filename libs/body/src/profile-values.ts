@@ -1,8 +1,8 @@
+import { howText } from '#measure';
 import { BODY_DIMENSIONS, type BodyDimension } from './body-dimension.ts';
 import type { Body } from './body.ts';
 import type { BodyProfile, ProfileValue } from './body-profile.ts';
 import { defaultU } from './default-u.ts';
-import { howText } from './how-text.ts';
 
 export type ProfileValues = BodyProfile['values'];
 
