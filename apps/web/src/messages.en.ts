@@ -163,6 +163,7 @@ export const en = {
       'sleeve-length': 'Cuff included, along the upper edge.',
       'cuff-width': 'Across the cuff, at rest.',
     },
+    line: 'Line',
     notWritten: 'not written',
   },
 
@@ -314,7 +315,7 @@ export const en = {
       title: 'The sweater on the body, from the front',
       text: 'The outline is built from the body measures, the sweater laid over it to the same scale. A drawing for comparison, not a fitting.',
       favourite: 'The dashed line is the sweater that fits.',
-      columns: ['', 'Body', 'Inside the sweater', 'Sweater that fits'],
+      columns: ['Where', 'Body', 'Inside the sweater', 'Sweater that fits'],
       chest: 'Chest, round',
       hip: 'Lower edge, round',
       arm: 'Upper arm, round',

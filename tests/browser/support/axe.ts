@@ -4,6 +4,11 @@ import type { Page } from 'playwright-core';
 
 const source = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
+const RULES = {
+  everything: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+  contrast: { type: 'rule', values: ['color-contrast'] },
+};
+
 interface Found {
   readonly violations: readonly {
     readonly id: string;
@@ -12,10 +17,13 @@ interface Found {
 }
 
 /** What axe finds wrong with the page as it stands, one line a place. The script goes in by the browser's own door, past the page's policy. */
-export async function axeFindings(page: Page): Promise<readonly string[]> {
+export async function axeFindings(
+  page: Page,
+  only: 'everything' | 'contrast' = 'everything',
+): Promise<readonly string[]> {
   const client = await page.context().newCDPSession(page);
   await client.send('Runtime.evaluate', { expression: source });
-  const run = `axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] })`;
+  const run = `axe.run(document, { runOnly: ${JSON.stringify(RULES[only])}, resultTypes: ['violations'] })`;
   const { result } = await client.send('Runtime.evaluate', {
     expression: run,
     awaitPromise: true,

@@ -15,6 +15,8 @@ export interface Served {
   readonly browser: Browser;
   /** A new visitor, who knows nothing of the others. What the page logs as an error fails the test that `quiet` is asked in. */
   visit(options?: BrowserContextOptions): Promise<Page>;
+  /** An empty store for the next visitor. */
+  empty(): Promise<void>;
   /** Everything the browser complained about so far, and requests that left the page's own address. */
   readonly complaints: string[];
   stop(): Promise<void>;
@@ -22,12 +24,7 @@ export interface Served {
 
 export async function servePage(): Promise<Served> {
   const folder = mkdtempSync(join(tmpdir(), 'easewright-page-'));
-  await build({
-    configFile: 'apps/web/vite.config.ts',
-    root: 'apps/web',
-    logLevel: 'error',
-    build: { outDir: folder, emptyOutDir: true },
-  });
+  await buildPage(folder);
   const app = await runApp('sqlite', { PAGE_DIR: folder });
   const { port } = app.app.getHttpServer().address() as AddressInfo;
   const address = `http://127.0.0.1:${port}/`;
@@ -38,9 +35,13 @@ export async function servePage(): Promise<Served> {
     app,
     browser,
     complaints,
+    async empty() {
+      await app.http.delete('/v1/everything?confirm=erase-everything').expect(204);
+    },
     async visit(options = {}) {
       const context = await browser.newContext({ locale: 'en-GB', reducedMotion: 'reduce', ...options });
       const page = await context.newPage();
+      page.setDefaultTimeout(60_000);
       page.on('pageerror', (error) => complaints.push(error.message));
       page.on('console', (message) => {
         if (message.type() === 'error' && !/Failed to load resource/.test(message.text()))
@@ -60,6 +61,22 @@ export async function servePage(): Promise<Served> {
       rmSync(folder, { recursive: true, force: true });
     },
   };
+}
+
+/** The page as it is shipped: Vitest's own NODE_ENV would build React for development. */
+async function buildPage(folder: string): Promise<void> {
+  const mode = process.env['NODE_ENV'];
+  process.env['NODE_ENV'] = 'production';
+  try {
+    await build({
+      configFile: 'apps/web/vite.config.ts',
+      root: 'apps/web',
+      logLevel: 'error',
+      build: { outDir: folder, emptyOutDir: true },
+    });
+  } finally {
+    process.env['NODE_ENV'] = mode;
+  }
 }
 
 /** Nothing was logged, nothing was blocked by the page's own policy, nothing was asked of anybody else. */

@@ -71,8 +71,8 @@ export function NumberTable({
         <caption>{caption}</caption>
         <thead>
           <tr>
-            {columns.map((column) => (
-              <th key={column} scope="col">
+            {columns.map((column, i) => (
+              <th key={i} scope="col">
                 {column}
               </th>
             ))}

@@ -70,7 +70,7 @@ export function FlatDrawing({
       title={say.garment.drawing}
       description={say.garment.drawingText(letters.join('; '))}
       viewBox={[-half, top, half * 2, bottom - top].map(Math.round).join(' ')}
-      columns={['', say.body.column.measure, say.body.column.value]}
+      columns={[say.garment.line, say.body.column.measure, say.body.column.value]}
       rows={GARMENT_DIMENSIONS.map((name) => {
         const value = measures[name];
         return [

@@ -1,0 +1,147 @@
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { inBrowser } from './support/chromium.ts';
+import { quiet, servePage, type Served } from './support/open-page.ts';
+import { choose, field, stored, strip, write } from './support/write.ts';
+
+inBrowser('what is written is kept', () => {
+  let served: Served;
+  let page: Page;
+  beforeAll(async () => {
+    served = await servePage();
+  });
+  beforeEach(async () => {
+    await served.empty();
+    page = await served.visit();
+  });
+  afterEach(async () => {
+    quiet(served);
+    await page.context().close();
+  });
+  afterAll(() => served.stop());
+
+  const where = (part: string) => page.locator(`#${part} .whereabouts`).innerText();
+  const bodies = async () => (await served.app.http.get('/v1/bodies').expect(200)).body.items;
+
+  it('survives a reload, character for character, what cannot be read too', async () => {
+    await write(page, 'body', { Name: 'Aunt', Chest: '94,5', Waist: 'about 80' });
+    await choose(page, 'design', 'Raglan');
+    await page.reload();
+    expect(await field(page, 'body', 'Chest').inputValue()).toBe('94,5');
+    expect(await field(page, 'body', 'Waist').inputValue()).toBe('about 80');
+    expect(await page.locator('#design').getByRole('radio', { name: 'Raglan' }).isChecked()).toBe(true);
+    await expect.poll(() => strip(page).innerText()).toMatch(/\d cm/);
+  });
+
+  it('goes to the store with its text, unit and day', async () => {
+    await write(page, 'body', { Name: 'Aunt', Chest: '37 1/2 in', Waist: '80,5' });
+    await stored(page, 'body');
+    const [body] = await bodies();
+    expect(body).toMatchObject({ title: 'Aunt', figure: 'woman' });
+    expect(body.measures).toMatchObject([
+      { name: 'chest-girth', text: '37 1/2 in', how: 'home' },
+      { name: 'waist-girth', text: '80,5', unit: 'cm', takenAt: expect.stringMatching(/^\d{4}-\d\d-\d\d$/) },
+    ]);
+  });
+
+  it('is written on without a connection, says so, and follows by itself', async () => {
+    await write(page, 'body', { Chest: '94' });
+    await stored(page, 'body');
+    await page.context().setOffline(true);
+    await write(page, 'body', { Hip: '99' });
+    await expect.poll(() => where('body'), { timeout: 15_000 }).toMatch(/The store cannot be reached/);
+    expect(await strip(page).innerText()).toMatch(/\d cm/);
+    await page.context().setOffline(false);
+    await stored(page, 'body');
+    expect((await bodies())[0].measures).toHaveLength(2);
+  });
+
+  it('survives a server that stops and comes back', async () => {
+    await page.route('**/v1/**', (route) => route.abort('connectionrefused'));
+    await write(page, 'body', { Chest: '94' });
+    await expect.poll(() => where('body'), { timeout: 15_000 }).toMatch(/The store cannot be reached/);
+    await page.reload();
+    expect(await field(page, 'body', 'Chest').inputValue()).toBe('94');
+    await page.unroute('**/v1/**');
+    await page.evaluate(() => window.dispatchEvent(new Event('online')));
+    await stored(page, 'body');
+  });
+
+  it('takes in what another device wrote, and asks where both changed the same', async () => {
+    await write(page, 'body', { Name: 'Aunt', Chest: '94' });
+    await stored(page, 'body');
+    const phone = await served.visit();
+    await expect.poll(() => field(phone, 'body', 'Chest').inputValue()).toBe('94');
+    await field(phone, 'body', 'Chest').fill('95');
+    await stored(phone, 'body');
+    await page.reload();
+    await expect.poll(() => field(page, 'body', 'Chest').inputValue()).toBe('95');
+
+    await phone.context().setOffline(true);
+    await field(phone, 'body', 'Chest').fill('96');
+    await field(page, 'body', 'Chest').fill('97');
+    await stored(page, 'body');
+    await phone.context().setOffline(false);
+    await phone.getByText('Changed here and somewhere else.').waitFor();
+    expect(await field(phone, 'body', 'Chest').inputValue()).toBe('96');
+    await phone.getByRole('button', { name: 'Take the other' }).click();
+    expect(await field(phone, 'body', 'Chest').inputValue()).toBe('97');
+    await stored(phone, 'body');
+    await phone.context().close();
+  });
+
+  it('keeps what is here where she says so', async () => {
+    await write(page, 'body', { Chest: '94' });
+    await stored(page, 'body');
+    const [{ id }] = await bodies();
+    const measures = [{ name: 'chest-girth', text: '90', unit: 'cm' }];
+    await page.context().setOffline(true);
+    await served.app.http.put(`/v1/bodies/${id}`).set('If-Match', '"1"').send({ measures }).expect(200);
+    await field(page, 'body', 'Chest').fill('96');
+    await page.context().setOffline(false);
+    await page.getByRole('button', { name: 'Keep what is here' }).click();
+    await stored(page, 'body');
+    expect((await bodies())[0].measures[0].text).toBe('96');
+  });
+
+  it('asks about a body that was removed elsewhere, and loses nothing', async () => {
+    await write(page, 'body', { Chest: '94' });
+    await stored(page, 'body');
+    await served.empty();
+    await page.reload();
+    await page.getByText('Removed from the store somewhere else.').waitFor();
+    expect(await field(page, 'body', 'Chest').inputValue()).toBe('94');
+    await page.getByRole('button', { name: 'Keep what is here' }).click();
+    await stored(page, 'body');
+    expect(await bodies()).toHaveLength(1);
+  });
+
+  it('keeps several bodies, removes one, and brings it back', async () => {
+    await write(page, 'body', { Name: 'Aunt', Chest: '94' });
+    await stored(page, 'body');
+    await page.locator('#body').getByRole('button', { name: 'Another one' }).click();
+    await write(page, 'body', { Name: 'Niece' });
+    await choose(page, 'body', 'a child');
+    await write(page, 'body', { Chest: '62' });
+    await stored(page, 'body');
+    expect(await bodies()).toHaveLength(2);
+    await page.locator('#body').getByRole('button', { name: 'Remove' }).click();
+    expect(await field(page, 'body', 'Name').inputValue()).toBe('Aunt');
+    await expect.poll(async () => (await bodies()).length).toBe(1);
+    await page.getByText('“Niece” was removed.').waitFor();
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    expect(await field(page, 'body', 'Name').inputValue()).toBe('Niece');
+    expect(await field(page, 'body', 'Chest').inputValue()).toBe('62');
+    await expect.poll(async () => (await bodies()).length, { timeout: 15_000 }).toBe(2);
+  });
+
+  it('loads the example, and takes it away again', async () => {
+    await page.getByRole('button', { name: 'Fill in the example' }).click();
+    await stored(page, 'body');
+    await stored(page, 'yarn');
+    expect(await bodies()).toHaveLength(2);
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await page.getByRole('button', { name: 'Fill in the example' }).waitFor();
+    await expect.poll(async () => (await bodies()).length, { timeout: 15_000 }).toBe(0);
+  });
+});

@@ -1,0 +1,115 @@
+import { readFileSync } from 'node:fs';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import type { TargetSheet } from '#target-sheet';
+import { inBrowser } from './support/chromium.ts';
+import { quiet, servePage, type Served } from './support/open-page.ts';
+import { choose, field, HER, stored, strip, write } from './support/write.ts';
+
+inBrowser('a newcomer’s whole road', () => {
+  let served: Served;
+  let page: Page;
+  beforeAll(async () => {
+    served = await servePage();
+    page = await served.visit({ locale: 'en-US', viewport: { width: 360, height: 740 } });
+  });
+  afterAll(() => served.stop());
+
+  it('begins empty, with the inch where she lives, and offers an example', async () => {
+    expect(await page.getByRole('radio', { name: 'inches' }).isChecked()).toBe(true);
+    await page.getByRole('button', { name: 'Fill in the example' }).waitFor();
+    expect(await strip(page).innerText()).toContain('Nothing to reckon with yet.');
+  });
+
+  it('takes her measures in fractions and shows what she skipped in pencil', async () => {
+    await write(page, 'body', { Name: 'Me', ...HER });
+    await page.locator('#body .pencilled').first().waitFor();
+    const weight = page.locator('#body li', { has: page.locator('#measure-weight') });
+    expect(await weight.locator('.pencilled').innerText()).toMatch(/^about \d+, \d+ to \d+ lb$/);
+    expect(await field(page, 'body', 'Chest').inputValue()).toBe('37 1/2');
+    await stored(page, 'body');
+  });
+
+  it('takes a sweater that fits and a bulky yarn', async () => {
+    await write(page, 'garment', {
+      'What you call it': 'The old blue one',
+      'A Chest, across': '20',
+      'C Shoulder to hem': '23 1/4',
+      'J Sleeve': '18 3/4',
+      'K Cuff, across': '3 1/2',
+    });
+    await page.locator('#yarn').getByRole('radio', { name: 'crochet' }).check();
+    await page.locator('#yarn').getByLabel('Weight on the label').selectOption('5 bulky');
+    await expect.poll(() => page.locator('#yarn .taken').innerText()).toContain('Reckoned with');
+    await stored(page, 'garment');
+    await stored(page, 'yarn');
+  });
+
+  it('answers cropped and loose with a sheet in the same frame', async () => {
+    const before = await strip(page).innerText();
+    await choose(page, 'design', 'Cropped');
+    await choose(page, 'design', 'Loose');
+    await expect.poll(() => strip(page).innerText()).not.toBe(before);
+    await page.locator('.piece').first().waitFor();
+    expect(await page.locator('.piece figcaption strong').allInnerTexts()).toEqual([
+      'Back, make one',
+      'Front, make one',
+      'Sleeve, make 2',
+      'Neck band, make one',
+    ]);
+  });
+
+  it('says that a neck of her own will not pass the head, and mends it with one tap', async () => {
+    await page.locator('#design summary', { hasText: 'Finer wishes' }).click();
+    await write(page, 'design', { 'Neck, across': '5', 'Front neck, down': '1 1/2' });
+    const failing = page.locator('.check.fails', { hasText: 'Head through the neck' });
+    await failing.waitFor();
+    await failing.getByRole('button', { name: /^Make the front neck .* deeper$/ }).click();
+    await failing.waitFor({ state: 'detached' });
+    expect(Number(await field(page, 'design', 'Front neck, down').inputValue())).toBeGreaterThan(1.5);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('checks-title');
+  });
+
+  it('keeps the sheet, and the store has it', async () => {
+    await write(page, 'design', { 'What you call it': 'Cropped, in bulky' });
+    await page.getByRole('button', { name: 'Keep this sheet' }).click();
+    const kept = page.locator('#keep .kept li', { hasText: 'Cropped, in bulky' });
+    await kept.getByText('Stored.', { exact: true }).waitFor();
+    const { body } = await served.app.http.get('/v1/target-sheets').expect(200);
+    expect(body.items.map(({ title }: { title: string }) => title)).toEqual(['Cropped, in bulky']);
+  });
+
+  it('prints on A4 and on Letter', async () => {
+    for (const format of ['A4', 'Letter'] as const) {
+      const pdf = await page.pdf({ format });
+      expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
+      expect(pdf.toString('latin1').match(/\/Type \/Page\b/g)?.length).toBeLessThanOrEqual(6);
+    }
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.getByRole('heading', { level: 1, name: 'Cropped, in bulky' }).isVisible()).toBe(true);
+    expect(await page.locator('#body').isVisible()).toBe(false);
+    expect(await page.locator('.piece svg').first().isVisible()).toBe(true);
+    await page.emulateMedia({ media: 'screen' });
+  });
+
+  it('downloads a JSON that the published schema accepts, in her inches', async () => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Download JSON' }).first().click(),
+    ]);
+    expect(download.suggestedFilename()).toBe('cropped-in-bulky.json');
+    const sheet = JSON.parse(readFileSync(await download.path(), 'utf8')) as TargetSheet;
+    const { body: schema } = await served.app.http.get('/v1/schemas/target-sheet/1').expect(200);
+    const validate = new Ajv2020({ strict: false }).compile(schema as object);
+    expect(validate(sheet), JSON.stringify(validate.errors)).toBe(true);
+    expect(sheet).toMatchObject({
+      unit: 'in',
+      title: 'Cropped, in bulky',
+      design: { length: 'cropped', construction: 'drop-shoulder' },
+    });
+    // Loose is 100 to 150 mm of ease; its middle is 125 mm, 4.92 in.
+    expect(sheet.design.ease.chosen).toBeCloseTo(125 / 25.4, 6);
+    quiet(served);
+  });
+});

@@ -1,0 +1,159 @@
+import { readFileSync } from 'node:fs';
+import { parse } from 'csv-parse/sync';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { inBrowser } from './support/chromium.ts';
+import { quiet, servePage, type Served } from './support/open-page.ts';
+import { choose, field, strip, write } from './support/write.ts';
+
+inBrowser('the sheet and what is done with it', () => {
+  let served: Served;
+  let page: Page;
+  beforeAll(async () => {
+    served = await servePage();
+    page = await served.visit();
+    await page.getByRole('button', { name: 'Fill in the example' }).click();
+    await page.locator('.piece').first().waitFor();
+  });
+  afterAll(() => served.stop());
+
+  const measures = (title: string) =>
+    page.locator('#sheet .group', { has: page.getByRole('heading', { name: title }) });
+  const valueOf = (title: string, name: string) =>
+    measures(title)
+      .locator('summary')
+      .filter({ has: page.locator('.name', { hasText: new RegExp(`^${name}$`) }) })
+      .locator('.value')
+      .innerText();
+  const save = async (button: string): Promise<string> => {
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: button }).first().click(),
+    ]);
+    return readFileSync(await download.path(), 'utf8');
+  };
+
+  it('is the API’s own answer to what is written', async () => {
+    await choose(page, 'design', 'Set-in');
+    await page.getByRole('button', { name: 'Keep this sheet' }).click();
+    const kept = page.locator('#keep .kept li').first();
+    const before = JSON.parse(await save('Download JSON'));
+    await kept.getByText('Stored.', { exact: true }).waitFor();
+    const { body } = await served.app.http.get('/v1/target-sheets').expect(200);
+    const { body: theirs } = await served.app.http.get(`/v1/target-sheets/${body.items[0].id}`).expect(200);
+    const numbers = (sheet: typeof before) =>
+      sheet.assembled.map(({ name, value }: { name: string; value: number }) => [name, value?.toFixed(6)]);
+    expect(theirs.unit).toBe(before.unit);
+    expect(numbers(theirs)).toEqual(numbers(before));
+    expect(theirs.checks.map(({ check, verdict }: Record<string, string>) => [check, verdict])).toEqual(
+      before.checks.map(({ check, verdict }: Record<string, string>) => [check, verdict]),
+    );
+  });
+
+  it('follows the yarn: a thicker one is to be made wider', async () => {
+    const width = async () =>
+      Number((await valueOf('The finished sweater, laid flat', 'Chest width')).replace(' cm', ''));
+    const before = await width();
+    const layers = field(page, 'yarn', 'Four layers, how high');
+    const text = await layers.inputValue();
+    await layers.fill('42');
+    // From t = 6.5 to 10.5 mm: 2 × 4 mm on the flat width, shown to half a centimetre.
+    await expect.poll(width).toBeGreaterThanOrEqual(before + 0.5);
+    await layers.fill(text);
+    await expect.poll(width).toBe(before);
+  });
+
+  it('goes by the sweater that fits when she says so', async () => {
+    await choose(page, 'design', 'the sweater that fits');
+    expect(await field(page, 'design', 'Wider than the sweater that fits, all round').isVisible()).toBe(true);
+    // The green one: 50.5 cm, t 2.5; the new one t 6.5: 50.5 + 2 × 0.4 = 51.3, shown as 51.5.
+    await expect.poll(() => valueOf('The finished sweater, laid flat', 'Chest width')).toBe('51.5 cm');
+    await choose(page, 'design', 'the body');
+  });
+
+  it('takes a finished back as it is and says what the rest should be now', async () => {
+    await choose(page, 'design', 'Drop shoulder');
+    const planned = await page.locator('#made fieldset', { hasText: 'Back' }).locator('.below').first().innerText();
+    const width = Number(/[\d.]+/.exec(planned)?.[0]);
+    await page
+      .locator('#made fieldset')
+      .first()
+      .getByRole('textbox', { name: 'Width' })
+      .fill(String(width + 2));
+    const table = page.locator('#made table');
+    await table.waitFor();
+    const rows = await table.locator('tbody tr').allInnerTexts();
+    // Model, section 10: panel + 20 mm makes the drop sleeve 10 mm shorter.
+    expect(rows.find((row) => /Sleeve: Sleeve length, whole/.test(row))).toMatch(/−1 cm$/);
+    await page.getByRole('button', { name: 'Clear all' }).click();
+    await table.waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await table.waitFor();
+    await page.getByRole('button', { name: 'Clear all' }).click();
+  });
+
+  it('shows two sheets side by side', async () => {
+    await choose(page, 'design', 'Long');
+    const table = page.locator('.side-by-side table');
+    await table.waitFor();
+    const text = await table.innerText();
+    expect(text).toMatch(/Length\s+Long\s+Cropped/);
+    expect(text).toMatch(/Sleeves\s+Drop shoulder\s+Set-in/);
+    expect(text).toMatch(/Centre back length.*−\d/);
+    await page.locator('#keep').getByRole('button', { name: 'Take up its wishes' }).click();
+    expect(await page.locator('#design').getByRole('radio', { name: 'Cropped' }).isChecked()).toBe(true);
+  });
+
+  it('gives CSV, a drawing and a text', async () => {
+    const rows = parse(await save('Download CSV'), { columns: true }) as {
+      piece: string;
+      name: string;
+      unit: string;
+    }[];
+    expect(rows.some(({ piece, name }) => piece === 'assembled' && name === 'chest-width')).toBe(true);
+    expect(new Set(rows.map(({ unit }) => unit))).toEqual(new Set(['cm']));
+    const drawing = await save('Download drawing (SVG)');
+    expect(drawing).toMatch(/^<svg xmlns="http:\/\/www.w3.org\/2000\/svg"/);
+    await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+    await page.getByRole('button', { name: 'Copy as text' }).first().click();
+    await page.getByText('Copied.', { exact: true }).waitFor();
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(/the finished garment, laid flat/i);
+  });
+
+  it('marks the text where the browser does not copy by itself', async () => {
+    await page.evaluate(() => Object.defineProperty(navigator, 'clipboard', { value: undefined, configurable: true }));
+    await page.getByRole('button', { name: 'Copy as text' }).first().click();
+    const text = page.getByRole('textbox', { name: 'The sheet as text' });
+    expect(await text.inputValue()).toMatch(/the finished garment, laid flat/i);
+    expect(await text.evaluate((it: HTMLTextAreaElement) => it.selectionEnd - it.selectionStart)).toBeGreaterThan(500);
+  });
+
+  it('lets her overrule a rule, shows that she did, and puts it back', async () => {
+    const before = await strip(page).innerText();
+    await page.locator('#design summary', { hasText: 'The rules behind the numbers' }).click();
+    const rule = page
+      .locator('.rule-list')
+      .getByRole('textbox', { name: /^Fabric thickness for which an ease is said/ });
+    await rule.fill('7');
+    await expect.poll(() => strip(page).innerText()).not.toBe(before);
+    await page.locator('.rules').getByText('ordinary thickness: 7').waitFor();
+    await rule.fill('900');
+    expect(await rule.getAttribute('aria-invalid')).toBe('true');
+    await expect.poll(() => strip(page).innerText()).toBe(before);
+    await rule.fill('');
+  });
+
+  it('shows a child’s cautions, and needs no measure but the chest', async () => {
+    await page.locator('#body').getByLabel('Which one').selectOption('The niece');
+    await page.locator('.cautions').waitFor();
+    expect(await page.locator('.cautions').innerText()).toMatch(/cord/i);
+    quiet(served);
+  });
+
+  it('says nothing of a body that is not written', async () => {
+    await page.locator('#body').getByRole('button', { name: 'Another one' }).click();
+    await page.getByText('Write a chest, or a width of a sweater that fits').waitFor();
+    await write(page, 'body', { Chest: '94' });
+    await expect.poll(() => strip(page).innerText()).toMatch(/\d cm/);
+  });
+});

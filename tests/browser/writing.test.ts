@@ -1,0 +1,157 @@
+import { afterAll, beforeAll, beforeEach, afterEach, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { inBrowser } from './support/chromium.ts';
+import { quiet, servePage, type Served } from './support/open-page.ts';
+import { choose, field, HER, strip, write } from './support/write.ts';
+
+inBrowser('writing on the page', () => {
+  let served: Served;
+  let page: Page;
+  beforeAll(async () => {
+    served = await servePage();
+  });
+  beforeEach(async () => {
+    await served.empty();
+    page = await served.visit();
+  });
+  afterEach(async () => {
+    quiet(served);
+    await page.context().close();
+  });
+  afterAll(() => served.stop());
+
+  const beneath = (id: string) => page.locator(`#${id}-below`).innerText();
+
+  it('reads fractions and commas, and shows the other tape beside them', async () => {
+    await field(page, 'body', 'Chest').fill('94,5');
+    expect(await beneath('measure-chest-girth')).toBe('= 37¼ in');
+    await field(page, 'body', 'Hip').fill('38 1/2 in');
+    expect(await beneath('measure-hip-girth')).toBe('= 98 cm');
+  });
+
+  it('switches the tape without losing or rounding a text', async () => {
+    await write(page, 'body', { Chest: '94,5', Hip: '100.25' });
+    await page.locator('.piece').first().waitFor();
+    const width = await strip(page).innerText();
+    await page.getByRole('radio', { name: 'inches' }).check();
+    expect(await field(page, 'body', 'Chest').inputValue()).toBe('94,5');
+    expect(await strip(page).innerText()).toMatch(/ in\n/);
+    await field(page, 'body', 'Waist').fill('30 1/2');
+    expect(await beneath('measure-waist-girth')).toBe('= 77.5 cm');
+    await page.getByRole('radio', { name: 'centimetres' }).check();
+    expect(await field(page, 'body', 'Waist').inputValue()).toBe('30 1/2');
+    expect(await beneath('measure-waist-girth')).toBe('= 77.5 cm');
+    await field(page, 'body', 'Waist').fill('');
+    await expect.poll(() => strip(page).innerText()).toBe(width);
+  });
+
+  for (const [text, understood] of [
+    ['abc', /“abc” was read as a length, but /],
+    ['1e9', /“1e9” was read as a length, but /],
+    ['9999999', /more than 10 m/],
+    ['Chest 94 Waist 78 Hip 102 Arm 43 Back 42 Neck 38', /longer than 40 characters/],
+  ] as const)
+    it(`says what it understood of “${text.slice(0, 12)}”, and the rest goes on`, async () => {
+      await write(page, 'body', { Chest: '94', Hip: text });
+      await field(page, 'body', 'Chest').focus();
+      expect(await beneath('measure-hip-girth')).toMatch(understood);
+      expect(await field(page, 'body', 'Hip').getAttribute('aria-invalid')).toBe('true');
+      expect(await field(page, 'body', 'Hip').inputValue()).toBe(text);
+      await expect.poll(() => strip(page).innerText()).toMatch(/\d cm/);
+      await field(page, 'body', 'Hip').fill('');
+      expect(await field(page, 'body', 'Hip').getAttribute('aria-invalid')).toBeNull();
+    });
+
+  it('leaves a body out of all reach out, and says so', async () => {
+    await write(page, 'body', { Chest: '94', Hip: '9 m' });
+    await field(page, 'body', 'Chest').focus();
+    const row = page.locator('#body li', { has: page.locator('#measure-hip-girth') });
+    expect(await row.locator('.question').innerText()).toMatch(/hip-girth: read 9000 mm/);
+  });
+
+  it('asks about inches typed as centimetres beside the value, and one tap mends it', async () => {
+    await write(page, 'body', { Height: '168', Chest: '94', Waist: '76', Hip: '40' });
+    await field(page, 'body', 'Chest').focus();
+    const row = page.locator('#body li', { has: page.locator('#measure-hip-girth') });
+    await row.getByRole('button', { name: 'It is 40 in' }).click();
+    await row.locator('.question').waitFor({ state: 'detached' });
+    expect(await field(page, 'body', 'Hip').inputValue()).toBe('40');
+    expect(await beneath('measure-hip-girth')).toBe('= 101.5 cm');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('measure-hip-girth');
+  });
+
+  it('does not ask again about a value she has confirmed', async () => {
+    await write(page, 'body', { Height: '168', Chest: '94', Waist: '76', Hip: '49' });
+    await field(page, 'body', 'Chest').focus();
+    const row = page.locator('#body li', { has: page.locator('#measure-hip-girth') });
+    await row.getByRole('button', { name: 'It is right' }).click();
+    await field(page, 'body', 'Chest').focus();
+    await field(page, 'body', 'Age in years').fill('40');
+    expect(await row.locator('.question').count()).toBe(0);
+  });
+
+  it('asks about a girth written as a flat width, beside the sweater that fits', async () => {
+    await write(page, 'body', { Chest: '94' });
+    await write(page, 'garment', { 'A Chest, across': '101' });
+    await field(page, 'garment', 'B Hem, across').focus();
+    await page.locator('#garment').getByRole('button', { name: 'It is 50.5 cm' }).click();
+    expect(await field(page, 'garment', 'A Chest, across').inputValue()).toBe('50.5');
+  });
+
+  it('names the one measure worth taking next, and leads to it', async () => {
+    const next = page.getByRole('complementary', { name: 'Worth taking next' });
+    await field(page, 'body', 'Height').fill('168');
+    await next.getByText('Worth taking next: Chest.').waitFor();
+    await field(page, 'body', 'Chest').fill('94');
+    const link = next.getByRole('link');
+    await expect.poll(() => link.innerText()).not.toBe('Go to: Chest');
+    const name = (await link.innerText()).replace('Go to: ', '');
+    await link.click();
+    await field(page, 'body', name).waitFor();
+    expect(await next.innerText()).toMatch(/from ± [\d.]+ cm to ± [\d.]+ cm/);
+  });
+
+  it('tells more room from less as the four layers grow', async () => {
+    await write(page, 'body', { Chest: '94', Hip: '98' });
+    const rows = async (): Promise<string[]> => page.locator('#yarn .room-drawing tbody tr').allTextContents();
+    await field(page, 'yarn', 'Four layers, how high').fill('28');
+    await expect.poll(async () => (await rows())[1]).toMatch(/^yours7 mm/);
+    const text = await page.locator('#yarn .room-drawing desc').textContent();
+    // t = 7 takes 4(7 − 3) = 16 mm more of the same flat width than t = 3.
+    const [ordinary, yours] = [...(text ?? '').matchAll(/leaves ([\d.]+) cm/g)].map((found) => Number(found[1]));
+    expect((ordinary ?? 0) - (yours ?? 0)).toBeCloseTo(1.6, 0);
+  });
+
+  it('can be gone through with keys alone', async () => {
+    const active = (): Promise<string> => page.evaluate(() => document.activeElement?.id ?? '');
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Straight to the sheet');
+    for (let i = 0; i < 80 && (await active()) !== 'measure-chest-girth'; i++) await page.keyboard.press('Tab');
+    expect(await active()).toBe('measure-chest-girth');
+    await page.keyboard.type('94');
+    await page.keyboard.press('Tab');
+    await page.locator('.piece').first().waitFor();
+    const radio = page.locator('#design').getByRole('radio', { name: 'Drop shoulder' });
+    await radio.focus();
+    await page.keyboard.press('ArrowDown');
+    expect(await page.locator('#design').getByRole('radio', { name: 'Squared drop' }).isChecked()).toBe(true);
+    const first = page.locator('#sheet details.one > summary').first();
+    await first.focus();
+    await page.keyboard.press('Enter');
+    expect(await page.locator('#sheet details.one[open] .sum').count()).toBe(1);
+  });
+
+  it('shows for a measure the terms it is the sum of, and they add up', async () => {
+    await write(page, 'body', { ...HER });
+    await page.getByRole('radio', { name: 'centimetres' }).check();
+    await choose(page, 'design', 'Set-in');
+    const measure = page.locator('#sheet .group').first().locator('details.one', { hasText: 'Chest width' });
+    await measure.locator('summary').click();
+    const number = (text: string): number => Number(text.replace('−', '-').replace(' cm', ''));
+    const terms = await measure.locator('tbody td:nth-child(2)').allInnerTexts();
+    const total = number(await measure.locator('tfoot td').first().innerText());
+    // Each is shown to a tenth of a millimetre.
+    expect(terms.map(number).reduce((sum, term) => sum + term, 0)).toBeCloseTo(total, 1);
+    expect(terms.length).toBeGreaterThan(1);
+  });
+});
