@@ -53,6 +53,7 @@ export class DeliveryRound implements OnApplicationBootstrap, BeforeApplicationS
 
   /** What is on its way may arrive; what does not is left to be sent after the next start. */
   async beforeApplicationShutdown(): Promise<void> {
+    if (this.closing) return;
     this.closing = true;
     this.nudge();
     await this.running;

@@ -22,17 +22,27 @@ export class PlannerSecrets {
     this.box = new SecretBox(key);
   }
 
-  /** A new secret before the one there is, which stays valid for a day; an older one is dropped. */
+  /** A new secret before the one there is, which stays valid for a day; an older one, or one sealed with a lost key, is dropped. */
   make(plannerId: string, before: readonly SealedSecret[], now: Date): MadeSecret {
     const shown = newWebhookSecret();
     const fresh = { sealed: this.box.seal(shown, plannerId), madeAt: now.toISOString(), validUntil: null };
     const validUntil = new Date(now.getTime() + OVERLAP_MS).toISOString();
-    return { shown, secrets: [fresh, ...before.slice(0, 1).map((old) => ({ ...old, validUntil }))] };
+    const old = before.slice(0, 1).filter(({ sealed }) => this.opens(sealed, plannerId));
+    return { shown, secrets: [fresh, ...old.map((secret) => ({ ...secret, validUntil }))] };
   }
 
   /** The secrets to sign with now. @throws DomainError `secret-unreadable` */
   open({ id, secrets }: Pick<PlannerRow, 'id' | 'secrets'>, now: Date): string[] {
     const valid = secrets.filter(({ validUntil }) => validUntil === null || validUntil > now.toISOString());
     return valid.map(({ sealed }) => this.box.open(sealed, id));
+  }
+
+  private opens(sealed: string, plannerId: string): boolean {
+    try {
+      this.box.open(sealed, plannerId);
+      return true;
+    } catch {
+      return false;
+    }
   }
 }
