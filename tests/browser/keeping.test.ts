@@ -135,6 +135,20 @@ inBrowser('what is written is kept', () => {
     await expect.poll(async () => (await bodies()).length, { timeout: 15_000 }).toBe(2);
   });
 
+  it('says why the store did not take a yarn, and takes it once it is mended', async () => {
+    await write(page, 'yarn', { 'Four layers, how high': '26' });
+    await stored(page, 'yarn');
+    await page.locator('#yarn summary', { hasText: 'Washing and hanging' }).click();
+    const along = page.locator('#yarn fieldset', { hasText: 'Along' }).first();
+    await along.getByRole('textbox', { name: 'before' }).fill('10');
+    await along.getByRole('textbox', { name: 'after' }).fill('16');
+    await expect.poll(() => where('yarn'), { timeout: 15_000 }).toMatch(/The store did not take it: .*0\.5/);
+    await along.getByRole('textbox', { name: 'after' }).fill('10.6');
+    await stored(page, 'yarn');
+    const { body } = await served.app.http.get('/v1/fabrics').expect(200);
+    expect(body.items[0].growth.along).toBeCloseTo(0.06, 9);
+  });
+
   it('loads the example, and takes it away again', async () => {
     await page.getByRole('button', { name: 'Fill in the example' }).click();
     await stored(page, 'body');

@@ -78,7 +78,7 @@ inBrowser('the sheet and what is done with it', () => {
     await page
       .locator('#made fieldset')
       .first()
-      .getByRole('textbox', { name: 'Width' })
+      .getByRole('textbox', { name: 'Width', exact: true })
       .fill(String(width + 2));
     const table = page.locator('#made table');
     await table.waitFor();
