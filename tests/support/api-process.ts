@@ -1,0 +1,51 @@
+import { execFileSync, spawn, type ChildProcess } from 'node:child_process';
+import type { Environment } from '../../apps/api/src/settings/settings.ts';
+
+/** Builds what `npm start` runs, once for all who start it. */
+export function buildApi(): void {
+  execFileSync('npx', ['tsc', '-p', 'tsconfig.build.json'], { stdio: 'inherit' });
+}
+
+/** The API as a process of its own, as `npm start` runs it. */
+export class ApiProcess {
+  private constructor(
+    private readonly child: ChildProcess,
+    readonly url: string,
+  ) {}
+
+  /** Starts it on a free port; ready when it says where it is. */
+  static async start(env: Environment): Promise<ApiProcess> {
+    const child = spawn(process.execPath, ['dist/apps/api/src/main.js'], {
+      env: { PATH: process.env['PATH'], PORT: '0', PAGE_DIR: 'there-is-none', ...env },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    let said = '';
+    const url = await new Promise<string>((resolve, reject) => {
+      const listen = (chunk: Buffer): void => {
+        said += chunk.toString();
+        const found = /Easewright is at (\S+)/.exec(said)?.[1];
+        if (found !== undefined) resolve(found);
+      };
+      child.stdout.on('data', listen);
+      child.stderr.on('data', listen);
+      child.once('exit', (code) => reject(new Error(`The API ended (${code}) and said: ${said}`)));
+    });
+    return new ApiProcess(child, url);
+  }
+
+  /** Ends it as a power cut does. */
+  async killNine(): Promise<void> {
+    await this.end('SIGKILL');
+  }
+
+  async stop(): Promise<void> {
+    await this.end('SIGTERM');
+  }
+
+  private async end(signal: NodeJS.Signals): Promise<void> {
+    if (this.child.exitCode !== null || this.child.signalCode !== null) return;
+    const gone = new Promise((done) => this.child.once('exit', done));
+    this.child.kill(signal);
+    await gone;
+  }
+}
