@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { fabricOf, garmentOf, requestOf, womanWith, type Differs } from '../../../tests/support/fit-samples.ts';
+import { BODY_INPUTS, inputsOf, type Input } from './inputs.ts';
+import { INPUT_COUNT, type InputName, S } from './slots.ts';
+
+function inputs(differs: Differs = {}, kappa = 1) {
+  const { values, described } = inputsOf(requestOf(differs), kappa, new Map());
+  return {
+    values,
+    value: (name: InputName): number => values[S[name]]!,
+    input: (name: InputName): Input | undefined => described.find(({ slot }) => slot === S[name]),
+  };
+}
+
+describe('the inputs of the model', () => {
+  it('have a place each; what is not known is NaN there, and is not described', () => {
+    const { values, described } = inputsOf(requestOf({ body: womanWith({ 'head-girth': undefined }) }), 1, new Map());
+    expect(values).toHaveLength(INPUT_COUNT);
+    const places = described.map(({ slot }) => slot);
+    expect(new Set(places).size).toBe(places.length);
+    for (const slot of places) expect(values[slot]).not.toBeNaN();
+    expect(values[S.head]).toBeNaN();
+    expect(places).not.toContain(S.head);
+  });
+
+  it('are every body dimension that enters, with its uncertainty and source', () => {
+    const { value, input } = inputs();
+    expect(value('chest')).toBe(940);
+    expect(input('chest')).toMatchObject({
+      label: 'chest girth',
+      from: 'measured at home',
+      u: 1,
+      body: 'chest-girth',
+    });
+    expect(BODY_INPUTS).toHaveLength(16);
+  });
+
+  it('are the garment’s where it counts, flat as measured', () => {
+    const garment = garmentOf({ 'chest-width': 520 }, { thicknessMm: 4 });
+    const { value, input } = inputs({ garment, design: { basis: 'both' } });
+    expect([value('refChest'), value('refThickness'), value('refLayer')]).toEqual([520, 4, 0]);
+    expect(input('refChest')).toMatchObject({ label: "the garment's chest width", u: 5, body: null });
+    expect(inputs({ garment }).value('refChest')).toBeNaN();
+  });
+
+  it('are the maker’s own lengths where she chose them, the rules’ where not', () => {
+    expect(inputs({ design: { bandMm: 31 } }).input('band')).toMatchObject({ label: 'band depth', from: 'chosen' });
+    expect(inputs({ design: { bandMm: 31 } }).value('band')).toBe(31);
+    const ruled = inputs({}, 0.5);
+    expect(ruled.value('band')).toBe(18.75);
+    expect(ruled.input('band')?.from).toBe('practice (1 to 1½ in)');
+  });
+
+  it('overlap a cardigan’s bands by their width, unless told otherwise', () => {
+    expect(inputs({ design: { frontBandMm: 42 } }).value('overlap')).toBe(42);
+    expect(inputs({ design: { frontBandMm: 42, overlapMm: 12 } }).value('overlap')).toBe(12);
+    expect(inputs().value('overlap')).toBe(30);
+  });
+
+  it('take the length offset of the figure, none for a custom length', () => {
+    expect(inputs({ design: { length: 'long' } }).value('lengthOffset')).toBe(280);
+    expect(inputs({ design: { length: 'custom', customLengthMm: 500 } }).value('lengthOffset')).toBeNaN();
+  });
+
+  it('say where the fabric’s thickness is from', () => {
+    expect(inputs({ fabric: fabricOf(6) }).input('thickness')).toMatchObject({
+      u: 0.3,
+      from: 'measured, four layers divided by four',
+    });
+  });
+
+  it('are the pieces already made', () => {
+    const made = new Map([['madeBack' as const, { value: 520, label: 'the back as made' }]]);
+    const { values, described } = inputsOf(requestOf(), 1, made);
+    expect(values[S.madeBack]).toBe(520);
+    expect(described.at(-1)).toMatchObject({ label: 'the back as made', from: 'a piece already made', u: 0 });
+  });
+});

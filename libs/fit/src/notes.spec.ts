@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest';
+import { adviceOn, fabricOf, garmentOf, mm, womanWith, type Differs } from '../../../tests/support/fit-samples.ts';
+
+const note = (code: string, differs: Differs) => adviceOn(differs).notes.find((each) => each.code === code)?.text;
+
+describe('notes', () => {
+  it('repeat what body and fabric say', () => {
+    const body = { ...womanWith({}), notes: [{ code: 'size-row', text: 'Between two sizes.' }] };
+    const codes = adviceOn({ body }).notes.map(({ code }) => code);
+    expect(codes).toEqual(expect.arrayContaining(['size-row', 'growth-unknown', 'rib-assumed']));
+  });
+
+  it('say how much larger the neck became for the head', () => {
+    expect(note('neck-widened', {})).toBeUndefined();
+    expect(note('neck-widened', { body: womanWith({ 'head-girth': 600 }) })).toMatch(/6 % larger/);
+  });
+
+  it('say how deep a vest’s bands are', () => {
+    expect(note('armhole-bands', { design: { silhouette: 'vest', bandMm: 32 } })).toMatch(/Bands of 3.2 cm/);
+  });
+});
+
+describe('the weight', () => {
+  /** A back p × 607.6 without its neck, by the shoelace formula over the outlines; bands are rectangles. */
+  it('is the area of all pieces times the mass per area', () => {
+    const fabric = fabricOf(3, { massPerAreaGsm: 1000 });
+    const { pieces } = adviceOn({ fabric });
+    const grams = pieces.reduce((sum, { outline, make }) => {
+      const corners = outline!.map(([x, y], i) => [x, y, ...outline![(i + 1) % outline!.length]!] as const);
+      const area = corners.reduce((twice, [x1, y1, x2, y2]) => twice + x1! * y2! - x2! * y1!, 0) / 2;
+      return sum + (make * area) / 1000;
+    }, 0);
+    expect(grams).toBeGreaterThan(900);
+    expect(note('weight', { fabric })).toContain(`${Math.round(grams / 10) * 10} g`);
+    expect(note('heavy', { fabric })).toMatch(/600 g/);
+    expect(note('heavy', { fabric: fabricOf(3, { massPerAreaGsm: 300 }) })).toBeUndefined();
+    expect(note('weight', {})).toBeUndefined();
+  });
+});
+
+describe('a garment that fits beside a chosen ease', () => {
+  const both = (chestWidth: number): Differs => ({
+    garment: garmentOf({ 'chest-width': chestWidth }),
+    design: { basis: 'both', length: 'cropped' },
+  });
+
+  /** 2 × 525 − 940 = 110 against 75: 35 more; 2u = 2√((2 × 5)² + (4 × 0.3)² + 1²) = 20.2. */
+  it('asks where they differ by more than measuring explains', () => {
+    expect(note('garment-and-ease', both(525))).toMatch(/^The garment that fits has 3.5 cm more.*± 2.0 cm.*\?$/);
+  });
+
+  /** 2 × 505 − 940 = 70: 5 less. */
+  it('only says so where they differ by less; and takes the garment, no average', () => {
+    expect(note('garment-and-ease', both(505))).toMatch(/0.5 cm less ease than chosen \(± 2.0 cm\)\.$/);
+    expect(mm(adviceOn(both(505)), 'chest-width')).toBe(505);
+  });
+
+  it('worn stretched, asks the new fabric to stretch as much', () => {
+    const garment = garmentOf({ 'chest-width': 430 }, { wornStretched: true });
+    // I = 860 − 12: 940/848 − 1 = 10.8 %.
+    expect(note('worn-stretched', { garment, design: { basis: 'garment', length: 'cropped' } })).toMatch(/11 %/);
+  });
+});
