@@ -1,7 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runApp, type RunningApp } from '../support/app.ts';
 import { exampleDesign, exampleFabric, exampleRequest } from '../support/examples.ts';
-import { expectMatchesApi } from '../support/matches-api.ts';
 
 interface FieldError {
   readonly pointer: string;
@@ -21,7 +20,6 @@ describe('bad input', () => {
       .send(text as string);
   const pointersOf = async (request: object, path = '/v1/target-sheets/compute'): Promise<string[]> => {
     const response = await api.http.post(path).send(request).expect(422);
-    expectMatchesApi(response);
     return response.body.errors.map(({ pointer }: FieldError) => pointer);
   };
 
@@ -53,7 +51,6 @@ describe('bad input', () => {
     ['nothing', '', 'Line 1, column 1: the body must be a JSON object: { … }.'],
   ])('refuses %s with its place in the text', async (_, text, detail) => {
     const response = await post('/v1/bodies', text).expect(400);
-    expectMatchesApi(response);
     expect(response.body).toMatchObject({ status: 400, code: 'unreadable', detail });
   });
 
@@ -70,10 +67,10 @@ describe('bad input', () => {
   });
 
   it('refuses what is no JSON in UTF-8, and what is too large', async () => {
-    expectMatchesApi(await post('/v1/bodies', 'title=a', 'application/x-www-form-urlencoded').expect(415));
-    expectMatchesApi(await post('/v1/bodies', '{}', 'text/plain').expect(415));
-    expectMatchesApi(await post('/v1/bodies', '{}', 'application/json; charset=utf-16').expect(415));
-    expectMatchesApi(await post('/v1/bodies', `{"title":"${'a'.repeat(70_000)}"}`).expect(413));
+    await post('/v1/bodies', 'title=a', 'application/x-www-form-urlencoded').expect(415);
+    await post('/v1/bodies', '{}', 'text/plain').expect(415);
+    await post('/v1/bodies', '{}', 'application/json; charset=utf-16').expect(415);
+    await post('/v1/bodies', `{"title":"${'a'.repeat(70_000)}"}`).expect(413);
     const noBody = await api.http.post('/v1/bodies').expect(400);
     expect(noBody.headers['content-type']).toMatch(/^application\/problem\+json/);
   });

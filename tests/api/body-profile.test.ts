@@ -2,7 +2,6 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runApp, type RunningApp } from '../support/app.ts';
 import { DATABASES } from '../support/databases.ts';
 import { exampleDesign } from '../support/examples.ts';
-import { expectMatchesApi } from '../support/matches-api.ts';
 
 interface Dimension {
   readonly name: string;
@@ -30,7 +29,6 @@ describe.each(DATABASES)('the profile of a body on %s', (kind) => {
 
   const profile = async (request: object) => {
     const response = await api.http.post('/v1/bodies/profile').send(request).expect(200);
-    expectMatchesApi(response);
     return response.body as {
       dimensions: Dimension[];
       questions: object[];
@@ -82,9 +80,8 @@ describe.each(DATABASES)('the profile of a body on %s', (kind) => {
   it('reads a kept body in the same way', async () => {
     const kept = await api.http.post('/v1/bodies').send(body).expect(201);
     const read = await api.http.get(`/v1/bodies/${kept.body.id}/profile`).expect(200);
-    expectMatchesApi(read);
     expect(read.body).toEqual(await profile({ body }));
-    expectMatchesApi(await api.http.get('/v1/bodies/01900000-0000-7000-8000-000000000000/profile').expect(404));
+    await api.http.get('/v1/bodies/01900000-0000-7000-8000-000000000000/profile').expect(404);
   });
 
   it('takes a child from the published tables', async () => {

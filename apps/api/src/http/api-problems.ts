@@ -24,6 +24,10 @@ export function ApiProblems(...statuses: readonly number[]): MethodDecorator & C
   );
 }
 
+/** Documents that nothing is sent where the request names the version there is. */
+export const ApiNotModified = (): MethodDecorator =>
+  ApiResponse({ status: 304, description: 'As the request knows it (If-None-Match).' });
+
 /** Problems of every operation that reads a body. */
 export const BODY_PROBLEMS = [400, 413, 415, 422];
 

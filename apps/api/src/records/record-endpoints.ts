@@ -7,7 +7,7 @@ import {
   ApiOperation,
   ApiParam,
 } from '@nestjs/swagger';
-import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
+import { ApiNotModified, ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
 
 const ETAG = {
   ETag: { description: 'The version, for If-Match.', schema: { type: 'string' as const, example: '"1"' } },
@@ -45,6 +45,7 @@ export const Reads = (what: string, kept: Type) =>
     ID,
     ApiOperation({ summary: `Read ${what}` }),
     ApiOkResponse({ description: 'As it was entered.', type: kept, headers: ETAG }),
+    ApiNotModified(),
     ApiProblems(404),
   );
 

@@ -1,5 +1,5 @@
+import { randomUUID } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
-import { v7 as uuid } from 'uuid';
 import { rowBodyMeasures, sizeRow, sizeTable, type BodyModel, type SizeRow } from '#body';
 import { DomainError } from '#measure';
 import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
@@ -19,8 +19,9 @@ export interface SizedSheet {
 export class SheetComposer {
   constructor(@Inject(BODY_MODEL) private readonly estimator: BodyModel) {}
 
-  compose(request: SheetRequest): TargetSheet {
-    return this.composeFrom(sheetInput(request));
+  /** A sheet that is kept has a UUID v7; for one that is only looked at, any id will do. */
+  compose(request: SheetRequest, id: string = randomUUID()): TargetSheet {
+    return this.composeFrom(sheetInput(request), id);
   }
 
   /** One sheet for each size of a published table, or for those named. @throws DomainError pointing to table or size */
@@ -32,13 +33,16 @@ export class SheetComposer {
     const input = sheetInput({ ...choices, body: null, garment: null });
     return rowsOf(table, sizes).map((row) => ({
       size: row.size,
-      sheet: this.composeFrom({ ...input, title: `${input.title} ${row.size}`.trim(), body: bodyOfRow(row) }),
+      sheet: this.composeFrom(
+        { ...input, title: `${input.title} ${row.size}`.trim(), body: bodyOfRow(row) },
+        randomUUID(),
+      ),
     }));
   }
 
-  private composeFrom(input: SheetInput): TargetSheet {
+  private composeFrom(input: SheetInput, id: string): TargetSheet {
     return refuseImpossible(
-      composeSheet(input, { id: uuid(), createdAt: new Date().toISOString() }, { estimator: this.estimator }),
+      composeSheet(input, { id, createdAt: new Date().toISOString() }, { estimator: this.estimator }),
     );
   }
 }

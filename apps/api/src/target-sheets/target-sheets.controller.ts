@@ -2,7 +2,7 @@ import { Body, Controller, Delete, Get, HttpCode, Post, Query, Res } from '@nest
 import { ApiNoContentResponse, ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { OpenToReadKeys } from '../hand-off/read-keys/open-to-read-keys.ts';
-import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
+import { ApiNotModified, ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
 import { Id } from '../http/id.ts';
 import { PageQuery } from '../http/page.ts';
 import { MakerId } from '../maker/maker-id.ts';
@@ -59,6 +59,7 @@ export class TargetSheetsController {
     description: 'It is as it was made, whatever has become of its inputs.',
   })
   @ApiSheet(200, 'The sheet, in the form accepted.', { ETag: ETAG, 'Inputs-Changed': INPUTS_CHANGED })
+  @ApiNotModified()
   @ApiProblems(400, 404)
   async read(
     @MakerId() maker: string,

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
+import { v7 as uuid } from 'uuid';
 import { DomainError } from '#measure';
 import type { TargetSheet } from '#target-sheet';
 import { Bodies } from '../bodies/bodies.ts';
@@ -63,7 +64,7 @@ export class TargetSheets {
       garment: garment && garment.document,
       fabric: fabric.document,
     };
-    const sheet: TargetSheet = this.composer.compose(request);
+    const sheet: TargetSheet = this.composer.compose(request, uuid());
     const row: TargetSheetRow = {
       id: sheet.id,
       makerId,
