@@ -41,6 +41,8 @@ interface Given {
   readonly because: readonly Because[];
 }
 
+/** A number that comes out below nothing, such as a shoulder beside a neck wider than the back. */
+const NOTHING_LEFT: NoAdvice = { needs: [], reason: 'Nothing is left here; the checks say what to change.' };
 const NO_LEEWAY: Leeway = { down: 0, up: 0 };
 
 /** Writes the dimensions of a sheet, each driver worked out once. */
@@ -120,6 +122,7 @@ export class DimensionWriter {
     const { name, slot } = planned;
     const value = nudging.base[slot]!;
     if (Number.isNaN(value)) return (this.#missing ??= this.#w.missing()).reasonFor(slot);
+    if (value < 0) return NOTHING_LEFT;
     const { slope, driven } = this.#drivenBy(planned.driver, slot);
     const a = slope * driven.leeway.down;
     const b = slope * driven.leeway.up;
