@@ -1,0 +1,123 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { fitRequest } from '../../../tests/support/fit-requests.ts';
+import {
+  adviceOn,
+  bodyOf,
+  dimension,
+  everyDimension,
+  fabricOf,
+  garmentOf,
+  made,
+  WOMAN,
+  womanWith,
+} from '../../../tests/support/fit-samples.ts';
+import { advise } from './advise.ts';
+
+const terms = (path: string, differs: Parameters<typeof adviceOn>[0] = {}) =>
+  dimension(adviceOn(differs), path).because;
+const words = (path: string, differs: Parameters<typeof adviceOn>[0] = {}) =>
+  terms(path, differs).map(({ term }) => term);
+const sum = (numbers: readonly number[]) => numbers.reduce((total, each) => total + each, 0);
+
+describe('the terms of a dimension', () => {
+  it('add up to it, to 1e-9 mm', () => {
+    fc.assert(
+      fc.property(fitRequest, (request) => {
+        for (const [path, { value, because }] of everyDimension(advise(request))) {
+          if (value === null) continue;
+          if (value !== 0) expect(because.length, path).toBeGreaterThan(0);
+          expect(Math.abs(sum(because.map((each) => each.value)) - value), path).toBeLessThanOrEqual(1e-9);
+        }
+      }),
+      { numRuns: 80 },
+    );
+  });
+
+  it('add up to its u², where the inputs are independent: one term an input', () => {
+    fc.assert(
+      fc.property(fitRequest, (request) => {
+        const body = request.body && { ...request.body, covariance: null };
+        for (const [path, { value, because, u }] of everyDimension(advise({ ...request, body }))) {
+          if (value === null) continue;
+          const ofTerms = Math.sqrt(sum(because.map((each) => each.u ** 2)));
+          expect(Math.abs(ofTerms - u!), path).toBeLessThanOrEqual(1e-7 * (1 + u!));
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('each say what they are and where they are from', () => {
+    fc.assert(
+      fc.property(fitRequest, (request) => {
+        for (const [path, { because }] of everyDimension(advise(request)))
+          for (const { term, from } of because) {
+            expect(term, path).toMatch(/^\S.*\S$/);
+            expect(from, path).toMatch(/\S/);
+          }
+      }),
+      { numRuns: 30 },
+    );
+  });
+});
+
+describe('in words', () => {
+  /** Half of 940 and of 75, and 2(6 − 3) for the fabric. */
+  it('a width: chest, ease, fabric', () => {
+    const body = bodyOf(WOMAN, 'woman', { 'chest-girth': 15 });
+    const width = terms('chest-width', { body, fabric: fabricOf(6), design: { length: 'cropped' } });
+    expect(width.map(({ term, value, u }) => [term, value, u])).toEqual([
+      ['half of chest girth', 470, 7.5],
+      ['thicker fabric than ordinary', 6, expect.closeTo(0.6, 9)],
+      ['half of ease, classic', 37.5, 0],
+    ]);
+    expect(width[0]!.from).toBe('measured at home');
+    expect(width[1]!.from).toMatch(/^2\(t − t₀\), t measured.*t₀ assumed$/);
+    expect(width[2]!.from).toMatch(/^Craft Yarn Council/);
+  });
+
+  it('a thin fabric is thinner than ordinary', () => {
+    expect(words('chest-width', { fabric: fabricOf(1) })).toContain('thinner fabric than ordinary');
+  });
+
+  it('a sleeve: nape to cuff, less a quarter of the chest and of the ease', () => {
+    expect(words('sleeve-length', { design: { length: 'cropped' } })).toEqual(
+      expect.arrayContaining(['nape to cuff', 'less a quarter of chest girth', 'less a quarter of ease, classic']),
+    );
+  });
+
+  it('a wider hip: the hip, and no word of the chest', () => {
+    const all = words('chest-width', { body: womanWith({ 'hip-girth': 1040 }) });
+    expect(all).toContain('half of hip girth');
+    expect(all.join()).not.toContain('chest');
+  });
+
+  it('a garment: its width, its fabric and the new one', () => {
+    const garment = garmentOf({ 'chest-width': 520 }, { thicknessMm: 4 });
+    const design = { basis: 'garment', length: 'cropped' } as const;
+    expect(words('chest-width', { garment, fabric: fabricOf(7), design })).toEqual([
+      "the garment's chest width",
+      "less twice the garment's own fabric",
+      'twice fabric',
+    ]);
+  });
+
+  it('a panel made: that panel alone', () => {
+    expect(words('front/width', { made: [made('back/width', 520)] })).toEqual(['the back as made']);
+  });
+
+  it.each([
+    ['sleeve/cap-height', 'set-in', 'solved from the seam'],
+    ['sleeve/sleeve-raglan-depth', 'raglan', 'solved from the seam'],
+    ['underarm-seam', 'set-in', 'the sleeve below its seam with the body'],
+    ['neck-opening', 'drop-shoulder', 'length of the neck’s finished edge'],
+  ] as const)('%s of a %s is solved for: one term', (path, construction, term) => {
+    expect(words(path, { design: { construction } })).toEqual([term]);
+  });
+
+  it('a neck that was widened says so', () => {
+    expect(words('neck-width', { body: womanWith({ 'head-girth': 600 }) })).toEqual(['widened until the head passes']);
+    expect(words('neck-width')).toEqual(['0.318 × neck base girth', 'room at the neck']);
+  });
+});
