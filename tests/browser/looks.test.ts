@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { axeFindings } from './support/axe.ts';
 import { inBrowser } from './support/chromium.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
-import { choose, field, HER, write } from './support/write.ts';
+import { choose, field, HER, toSheet, write } from './support/write.ts';
 
 const WIDTHS = [360, 768, 1280];
 
@@ -26,6 +26,7 @@ const STATES: readonly (readonly [name: string, to: (page: Page) => Promise<void
       await choose(page, 'design', 'Pullover');
       await page.locator('#design summary', { hasText: 'Finer wishes' }).click();
       await write(page, 'design', { 'Neck, across': '4' });
+      await toSheet(page);
       await page.locator('.check.fails').first().waitFor();
       await page
         .locator('details:not([open]) > summary')
@@ -86,7 +87,7 @@ inBrowser('the look of the page', () => {
   it('every drawing has a title, a description and its numbers as a table', async () => {
     const page = await served.visit();
     await write(page, 'body', { ...HER });
-    await page.locator('.piece').first().waitFor();
+    await toSheet(page);
     const lacking = await page.evaluate(() => {
       const drawings = [...document.querySelectorAll('figure.drawing')];
       const named = drawings.filter(

@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import type { TargetSheet } from '#target-sheet';
 import { inBrowser } from './support/chromium.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
-import { choose, field, HER, stored, strip, write } from './support/write.ts';
+import { choose, field, HER, stored, strip, toSheet, write } from './support/write.ts';
 
 inBrowser('a newcomer’s whole road', () => {
   let served: Served;
@@ -51,7 +51,7 @@ inBrowser('a newcomer’s whole road', () => {
     await choose(page, 'design', 'Cropped');
     await choose(page, 'design', 'Loose');
     await expect.poll(() => strip(page).innerText()).not.toBe(before);
-    await page.locator('.piece').first().waitFor();
+    await toSheet(page);
     expect(await page.locator('.piece figcaption strong').allInnerTexts()).toEqual([
       'Back, make one',
       'Front, make one',

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
-import { choose, field, strip, write } from './support/write.ts';
+import { choose, field, strip, toSheet, write } from './support/write.ts';
 
 inBrowser('the sheet and what is done with it', () => {
   let served: Served;
@@ -13,7 +13,7 @@ inBrowser('the sheet and what is done with it', () => {
     served = await servePage();
     page = await served.visit();
     await page.getByRole('button', { name: 'Fill in the example' }).click();
-    await page.locator('.piece').first().waitFor();
+    await toSheet(page);
   });
   afterAll(() => served.stop());
 
@@ -145,8 +145,7 @@ inBrowser('the sheet and what is done with it', () => {
 
   it('shows a child’s cautions, and needs no measure but the chest', async () => {
     await page.locator('#body').getByLabel('Which one').selectOption('The niece');
-    await page.locator('.cautions').waitFor();
-    expect(await page.locator('.cautions').innerText()).toMatch(/cord/i);
+    await expect.poll(() => page.locator('.cautions').innerText()).toMatch(/cord/i);
     quiet(served);
   });
 

@@ -8,7 +8,7 @@ export const en = {
   contents: 'On this page',
   tape: { legend: 'The tape in your hand', cm: 'centimetres', in: 'inches' },
   demo: {
-    text: 'Nothing is written yet. Begin below, or look at an example first.',
+    text: 'Begin below, or look at an example first.',
     load: 'Fill in the example',
     loaded: 'The example was filled in.',
   },
@@ -26,10 +26,10 @@ export const en = {
     unnamed: (number: number) => `without a name, ${number}`,
     state: {
       empty: 'Nothing written yet.',
-      here: 'Written in this browser, not stored yet.',
+      here: 'Written here, not stored yet.',
       stored: 'Stored.',
-      unreachable: 'Written in this browser. The store cannot be reached; it follows by itself.',
-      refused: (why: string) => `Written in this browser. The store did not take it: ${why}`,
+      unreachable: 'Written here. The store cannot be reached.',
+      refused: (why: string) => `Written here. The store did not take it: ${why}`,
       conflict: 'Changed here and somewhere else.',
       gone: 'Removed from the store somewhere else.',
       browserFull:
@@ -44,7 +44,7 @@ export const en = {
     equals: (other: string) => `= ${other}`,
     unit: (unit: string) => `in ${unit}`,
     notYet: 'Not a measure yet.',
-    wrong: (text: string) => `“${text}” cannot be read. Write like 17 1/2, 44,5 or 44.5 cm.`,
+    cannotRead: 'It cannot be read.',
     notNumber: (text: string) => `“${text}” is not a number. Write like 18 or 4,5.`,
   },
 
@@ -71,15 +71,22 @@ export const en = {
     more: 'Measures that are seldom needed',
     next: {
       title: 'Worth taking next',
-      why: (before: string, after: string) =>
-        `It would make the sheet surer: from ± ${before} to ± ${after} over all its measures.`,
+      why: (before: string, after: string) => `The sheet would be sure to ± ${after} instead of ± ${before}.`,
       first: 'Nothing can be said without it.',
-      go: (name: string) => `Go to: ${name}`,
       done: 'Nothing you skipped would change much. You can begin.',
     },
     estimate: (value: string, low: string, high: string) => `about ${value}, ${low} to ${high}`,
     fromTable: (value: string) => `about ${value}, from a size table`,
     noEstimate: 'Not guessed: measure it if you can.',
+    slip: {
+      'inches-as-centimetres': 'Very small beside the rest. Were they inches?',
+      'centimetres-as-inches': 'Very large beside the rest. Were they centimetres?',
+      'pounds-as-kilograms': 'Heavy beside the rest. Were they pounds?',
+      'half-girth': 'Small beside the rest. Was it measured flat?',
+      'swapped-digits': 'Odd beside the rest. Were two digits swapped?',
+      'swapped-fields': (other: string) => `This and “${other}” fit better the other way round.`,
+      unlikely: 'Odd beside the rest. Please read the tape once more.',
+    },
     right: 'It is right',
     itIs: (value: string) => `It is ${value}`,
     swap: 'Swap the two',

@@ -35,3 +35,9 @@ export const HER = {
 };
 
 export const strip = (page: Page): Locator => page.locator('.glance dl, .strip dl').filter({ visible: true });
+
+/** Goes down to the sheet: it is drawn when she comes near it. */
+export async function toSheet(page: Page): Promise<void> {
+  await page.locator('#sheet').scrollIntoViewIfNeeded();
+  await page.locator('.piece').first().waitFor();
+}

@@ -1,14 +1,5 @@
-import {
-  BASES,
-  EASE_CATEGORIES,
-  HEMS,
-  LENGTHS,
-  NECKLINES,
-  SILHOUETTES,
-  type AdvisedDesign,
-  type Neckline,
-  type Silhouette,
-} from '#fit';
+import { memo } from 'react';
+import { BASES, EASE_CATEGORIES, HEMS, LENGTHS, NECKLINES, SILHOUETTES, type Neckline, type Silhouette } from '#fit';
 import { CONSTRUCTIONS, type Construction } from '#garment';
 import { Choice } from '../field/Choice.tsx';
 import { LengthField } from '../field/LengthField.tsx';
@@ -25,16 +16,17 @@ import { writeDesign } from './write-design.ts';
 const FOR_CARDIGANS: readonly DesignLength[] = ['frontBand', 'overlap'];
 
 /** The choices of the design, each with its picture where a picture says it better. */
-export function DesignFields({
+export const DesignFields = memo(function DesignFields({
   notes,
   tape,
   hasGarment,
-  advised,
+  outcome,
 }: {
   readonly notes: DesignNotes;
   readonly tape: Tape;
   readonly hasGarment: boolean;
-  readonly advised: AdvisedDesign | null;
+  /** How the ease comes out, in words. */
+  readonly outcome: string;
 }) {
   const words = say.design;
   const lengthField = (name: DesignLength, label: string, whenEmpty: string = words.workedOut) => (
@@ -108,7 +100,7 @@ export function DesignFields({
         onValue={(basis) => writeDesign((it) => ({ ...it, basis }))}
       />
       <p className="hint">{notes.basis !== 'body' && !hasGarment ? words.noGarment : words.basisHint}</p>
-      <EaseFields notes={notes} tape={tape} advised={advised} categories={EASE_CATEGORIES} />
+      <EaseFields notes={notes} tape={tape} outcome={outcome} categories={EASE_CATEGORIES} />
       <LayerFields
         legend={words.beneath}
         layer={notes.layer}
@@ -126,4 +118,4 @@ export function DesignFields({
       <AllRules rules={notes.rules} />
     </>
   );
-}
+});

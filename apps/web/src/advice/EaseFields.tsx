@@ -1,23 +1,22 @@
 import { useId } from 'react';
-import type { AdvisedDesign, EaseCategory } from '#fit';
+import type { EaseCategory } from '#fit';
 import { Choice } from '../field/Choice.tsx';
 import { LengthField } from '../field/LengthField.tsx';
 import { say } from '../messages.ts';
 import type { DesignNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { showPercent, showSigned } from '../reading/numbers.ts';
 import { writeDesign } from './write-design.ts';
 
 /** How close it is to be: a band and a place in it, or a number; and how it comes out. Every part keeps its place. */
 export function EaseFields({
   notes,
   tape,
-  advised,
+  outcome,
   categories,
 }: {
   readonly notes: DesignNotes;
   readonly tape: Tape;
-  readonly advised: AdvisedDesign | null;
+  readonly outcome: string;
   readonly categories: readonly EaseCategory[];
 }) {
   const words = say.design;
@@ -66,20 +65,7 @@ export function EaseFields({
           </div>
         )}
       </div>
-      <Outcome ease={advised?.ease ?? null} tape={tape} />
+      <p className="hint outcome">{outcome}</p>
     </div>
   );
-}
-
-function Outcome({ ease, tape }: { readonly ease: AdvisedDesign['ease'] | null; readonly tape: Tape }) {
-  const words = say.design;
-  const said = [
-    ease?.chosen == null ||
-    showSigned(ease.chosen, tape) === (ease.tableTerms === null ? null : showSigned(ease.tableTerms, tape))
-      ? null
-      : words.chosen(showSigned(ease.chosen, tape)),
-    ease?.tableTerms == null || ease.lies === null ? null : words.lies(showSigned(ease.tableTerms, tape), ease.lies),
-    ease?.chanceOfBand == null ? null : words.inBand(showPercent(ease.chanceOfBand)),
-  ];
-  return <p className="hint outcome">{said.filter((line) => line !== null).join(' ')}</p>;
 }

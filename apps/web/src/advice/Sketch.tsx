@@ -1,9 +1,10 @@
+import { memo } from 'react';
 import type { Neckline, Silhouette } from '#fit';
 import type { Construction } from '#garment';
 import { flatCorners, flatShape } from '../drawing/flat-garment.ts';
 
 /** A thumbnail of a choice. It repeats its label, so it is not read out. */
-export function Sketch({
+export const Sketch = memo(function Sketch({
   silhouette = 'pullover',
   construction = 'drop-shoulder',
   neckline = 'crew',
@@ -30,4 +31,4 @@ export function Sketch({
       {silhouette === 'cardigan' && <path d={`M0 ${at.frontNeck[1]}V${at.hem[1]}`} className="garment-line" />}
     </svg>
   );
-}
+});

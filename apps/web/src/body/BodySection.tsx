@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import { FIGURES, type BodyDimension, type BodyProfile } from '#body';
 import { Choice } from '../field/Choice.tsx';
 import { NumberField } from '../field/NumberField.tsx';
@@ -15,7 +15,7 @@ import type { Question } from './Ask.tsx';
 import { MeasureRow } from './MeasureRow.tsx';
 import { measureGroups, seldomNeeded } from './order.ts';
 import { NextMeasure } from './NextMeasure.tsx';
-import { Pencilled } from './Pencilled.tsx';
+import { pencilled } from './shown-value.ts';
 import { ModelFigure } from './TapeDrawing.tsx';
 
 const write = (how: (notes: BodyNotes) => BodyNotes): void =>
@@ -42,7 +42,7 @@ const confirm = (dimension: BodyDimension): void =>
   });
 
 /** The body the sweater is for: every measure with where the tape runs; what was skipped in pencil. */
-export function BodySection({
+export const BodySection = memo(function BodySection({
   shelf,
   tape,
   profile,
@@ -65,7 +65,7 @@ export function BodySection({
       figure={notes.figure}
       written={notes.measures[dimension]}
       tape={tape}
-      pencilled={<Pencilled profile={profile} dimension={dimension} tape={tape} />}
+      pencilled={pencilled(profile, dimension, tape)}
       question={questions[dimension] ?? null}
       onTyped={writeMeasure}
       onRepair={repair}
@@ -89,6 +89,12 @@ export function BodySection({
         hint={words.ageHint}
         onValue={(age) => write((it) => ({ ...it, age }))}
       />
+      <Choice
+        legend={words.takenBy.legend}
+        value={notes.takenBy}
+        options={(['home', 'trained'] as const).map((value) => ({ value, label: words.takenBy[value] }))}
+        onValue={(takenBy) => write((it) => ({ ...it, takenBy }))}
+      />
       <NextMeasure next={next} tape={tape} />
       {groups.map(({ title, dimensions }) => (
         <section key={title} className="measures">
@@ -103,4 +109,4 @@ export function BodySection({
       <BodyTable notes={notes} profile={profile} tape={tape} />
     </>
   );
-}
+});

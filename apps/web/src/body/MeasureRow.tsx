@@ -4,6 +4,7 @@ import { LengthField } from '../field/LengthField.tsx';
 import { say } from '../messages.ts';
 import type { WrittenMeasure } from '../notebook/notebook.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
+import { read } from '../reading/read.ts';
 import { Ask, type Question } from './Ask.tsx';
 import { fieldId } from './field-id.ts';
 import { TapeDrawing } from './TapeDrawing.tsx';
@@ -24,15 +25,19 @@ export const MeasureRow = memo(function MeasureRow({
   readonly figure: Figure;
   readonly written: WrittenMeasure | undefined;
   readonly tape: Tape;
-  /** What is taken where it was skipped. */
-  readonly pencilled: ReactNode;
+  /** Its estimate, where it was skipped. */
+  readonly pencilled: string | null;
   readonly question: Question<BodyDimension> | null;
   readonly onTyped: (dimension: BodyDimension, typed: Typed) => void;
   readonly onRepair: (to: Question<BodyDimension>['repairs'][number]['to']) => void;
   readonly onConfirm: (dimension: BodyDimension) => void;
 }) {
   const [writing, setWriting] = useState(false);
+  const quantity = dimension === 'weight' ? 'mass' : 'length';
   const how = say.taking[dimension];
+  const reading = read(written, quantity);
+  const why = reading.is === 'wrong' && !writing ? reading.why : null;
+  const whyId = `${fieldId(dimension)}-why`;
   return (
     <li className="measure">
       <TapeDrawing dimension={dimension} figure={figure} how={how} />
@@ -42,13 +47,17 @@ export const MeasureRow = memo(function MeasureRow({
           label={say.dimension[dimension]}
           typed={written}
           tape={tape}
-          quantity={dimension === 'weight' ? 'mass' : 'length'}
+          quantity={quantity}
           onTyped={(typed) => onTyped(dimension, typed)}
-          whenEmpty={pencilled ?? ' '}
+          whenEmpty={beneath(pencilled)}
+          whyElsewhere={why !== null}
+          describedBy={whyId}
         />
       </div>
-      <div className="beside">
-        {question === null || writing ? (
+      <div className="beside" id={whyId}>
+        {why !== null ? (
+          <p className="wrong">{why}</p>
+        ) : question === null || writing ? (
           <p>{how}</p>
         ) : (
           <Ask
@@ -67,3 +76,8 @@ export const MeasureRow = memo(function MeasureRow({
     </li>
   );
 });
+
+function beneath(pencilled: string | null): ReactNode {
+  if (pencilled === '') return ' ';
+  return pencilled === null ? say.body.noEstimate : <em className="pencilled">{pencilled}</em>;
+}

@@ -19,10 +19,7 @@ export function NextMeasure({ next, tape }: { readonly next: Next | null; readon
   return (
     <aside className="next" aria-label={words.title}>
       <p>
-        <strong>
-          {words.title}: {say.dimension[name]}.
-        </strong>{' '}
-        {why} <a href={`#${fieldId(name)}`}>{words.go(say.dimension[name])}</a>
+        {words.title}: <a href={`#${fieldId(name)}`}>{say.dimension[name]}</a>. {why}
       </p>
     </aside>
   );

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { BodyDimension, Figure } from '#body';
 import { figureShape, landmarks } from '../drawing/figure.ts';
 import { Drawing } from '../drawing/Drawing.tsx';
@@ -27,7 +28,7 @@ export function ModelFigure({ figure }: { readonly figure: Figure }) {
 }
 
 /** Where the tape runs for one measure. */
-export function TapeDrawing({
+export const TapeDrawing = memo(function TapeDrawing({
   dimension,
   figure,
   how,
@@ -59,4 +60,4 @@ export function TapeDrawing({
       ))}
     </Drawing>
   );
-}
+});

@@ -1,4 +1,5 @@
 import type { BodyDimension, BodyProfile } from '#body';
+import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showLength, showNumber } from '../reading/numbers.ts';
 
@@ -39,4 +40,12 @@ export function shownValue(profile: BodyProfile | null, dimension: BodyDimension
     measured: found.how === 'home' || found.how === 'trained',
     from: found.from,
   };
+}
+
+/** The estimate of a measure that was skipped, in words; null where it is not guessed, empty while nothing is. */
+export function pencilled(profile: BodyProfile | null, dimension: BodyDimension, tape: Tape): string | null {
+  if (profile === null) return '';
+  const found = shownValue(profile, dimension, tape);
+  if (found === null) return null;
+  return found.measured ? '' : say.body.estimate(...found.bare, found.high);
 }

@@ -25,6 +25,8 @@ export function LengthField({
   whenEmpty,
   id,
   mark,
+  whyElsewhere = false,
+  describedBy,
 }: {
   readonly label: string;
   readonly typed: Typed | undefined;
@@ -35,6 +37,9 @@ export function LengthField({
   readonly whenEmpty?: ReactNode;
   readonly id?: string;
   readonly mark?: string;
+  /** Why a text cannot be read is said in full by what has the id `describedBy`. */
+  readonly whyElsewhere?: boolean;
+  readonly describedBy?: string;
 }) {
   const [writing, setWriting] = useState(false);
   const reading = read(typed, quantity);
@@ -47,7 +52,7 @@ export function LengthField({
     ) : writing ? (
       say.field.notYet
     ) : (
-      <span className="wrong">{reading.why}</span>
+      <span className="wrong">{whyElsewhere ? say.field.cannotRead : reading.why}</span>
     );
   return (
     <div className="length" onFocus={() => setWriting(true)} onBlur={() => setWriting(false)}>
@@ -61,6 +66,7 @@ export function LengthField({
         numeric={unit !== 'in'}
         {...(id === undefined ? {} : { id })}
         {...(mark === undefined ? {} : { mark })}
+        {...(describedBy === undefined ? {} : { describedBy })}
       />
     </div>
   );

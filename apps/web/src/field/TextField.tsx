@@ -11,6 +11,7 @@ export function TextField({
   numeric = false,
   id,
   mark,
+  describedBy,
 }: {
   readonly label: string;
   readonly value: string;
@@ -22,6 +23,8 @@ export function TextField({
   readonly id?: string;
   /** A letter that finds the field in a drawing. */
   readonly mark?: string;
+  /** The id of more that describes it. */
+  readonly describedBy?: string;
 }) {
   const own = useId();
   const field = id ?? own;
@@ -39,7 +42,9 @@ export function TextField({
           inputMode={numeric ? 'decimal' : 'text'}
           autoComplete="off"
           spellCheck={false}
-          aria-describedby={below === undefined ? undefined : `${field}-below`}
+          aria-describedby={
+            [below === undefined ? '' : `${field}-below`, describedBy ?? ''].join(' ').trim() || undefined
+          }
           aria-invalid={wrong || undefined}
           onChange={(event) => onValue(event.target.value)}
         />

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { CONSTRUCTIONS, GARMENT_DIMENSIONS, WEARS, type GarmentDimension, type Wears } from '#garment';
 import { Ask, type Question } from '../body/Ask.tsx';
 import { Choice } from '../field/Choice.tsx';
@@ -22,7 +22,7 @@ const write = (how: (notes: GarmentNotes) => GarmentNotes): void =>
   change((notebook) => onShelf(notebook, 'garments', (shelf) => withNotes(shelf, how)));
 
 /** The favourite garment: a drawing of it laid flat, and a line to write on for each measure along it. */
-export function GarmentSection({
+export const GarmentSection = memo(function GarmentSection({
   shelf,
   tape,
   questions,
@@ -129,4 +129,4 @@ export function GarmentSection({
       </fieldset>
     </>
   );
-}
+});

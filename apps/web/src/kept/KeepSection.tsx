@@ -2,7 +2,8 @@ import type { BodyModel } from '#body';
 import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import { newKey } from '../notebook/new-key.ts';
-import type { Notebook } from '../notebook/notebook.ts';
+import type { Tape } from '../notebook/typed.ts';
+import { notebook } from '../notebook/use-notebook.ts';
 import { makeSheet } from '../reckon/reckoner.ts';
 import { madeFrom } from '../store/made-from.ts';
 import { KeptList } from './KeptList.tsx';
@@ -12,19 +13,20 @@ import { changeKept, useKeptSheets } from './use-kept-sheets.ts';
 
 /** Keep the sheet, print it, take it along, and see two of them side by side. */
 export function KeepSection({
-  notebook,
   sheet,
   model,
+  tape,
 }: {
-  readonly notebook: Notebook;
   readonly sheet: TargetSheet | null;
   readonly model: BodyModel | null;
+  readonly tape: Tape;
 }) {
   const words = say.keep;
   const { sheets } = useKeptSheets();
-  const now = (): TargetSheet => makeSheet(notebook, newKey(), model);
+  const now = (): TargetSheet => makeSheet(notebook(), newKey(), model);
   const keep = (): void => {
     const kept = now();
+    const { design, made } = notebook();
     changeKept((it) => ({
       ...it,
       sheets: [
@@ -33,9 +35,9 @@ export function KeepSection({
           title: kept.title,
           createdAt: kept.createdAt,
           sheet: kept,
-          chosen: { design: notebook.design, made: notebook.made },
+          chosen: { design, made },
           stored: null,
-          waiting: madeFrom(notebook),
+          waiting: madeFrom(notebook()),
           changed: [],
         },
         ...it.sheets,
@@ -57,12 +59,12 @@ export function KeepSection({
             </button>
             <span className="hint">{words.printHint}</span>
           </div>
-          <TakeAlong makeSheet={now} unit={notebook.tape} />
+          <TakeAlong makeSheet={now} unit={tape} />
         </>
       )}
       <h3>{words.kept}</h3>
-      <KeptList sheets={sheets} tape={notebook.tape} />
-      <SideBySide sheets={sheets} now={sheet} tape={notebook.tape} />
+      <KeptList sheets={sheets} tape={tape} />
+      <SideBySide sheets={sheets} now={sheet} tape={tape} />
     </>
   );
 }

@@ -6,25 +6,28 @@ import { NumberTable, type NumberRow } from '../drawing/Drawing.tsx';
 import { LengthField } from '../field/LengthField.tsx';
 import { say } from '../messages.ts';
 import type { Notebook } from '../notebook/notebook.ts';
-import { change, takeAway } from '../notebook/use-notebook.ts';
+import type { Tape } from '../notebook/typed.ts';
+import { change, notebook, takeAway } from '../notebook/use-notebook.ts';
 import { showLength, showSigned } from '../reading/numbers.ts';
 import { madeKey, toMade } from '../reckon/to-made.ts';
 import { plannedSheet } from '../reckon/reckoner.ts';
 
 /** Finished pieces: what came out, and what the rest should be now. */
 export function MadeSection({
-  notebook,
+  made,
   sheet,
   model,
+  tape,
 }: {
-  readonly notebook: Notebook;
+  readonly made: Notebook['made'];
   readonly sheet: TargetSheet | null;
   readonly model: BodyModel | null;
+  readonly tape: Tape;
 }) {
   const words = say.made;
-  const { tape, made } = notebook;
   const anyMade = toMade(made).length > 0;
-  const planned = useMemo(() => (anyMade ? plannedSheet(notebook, model) : sheet), [anyMade, notebook, sheet, model]);
+  // The sheet is another whenever the notebook is.
+  const planned = useMemo(() => (anyMade ? plannedSheet(notebook(), model) : sheet), [anyMade, sheet, model]);
   if (planned === null) return <p>{words.none}</p>;
   const clear = (): void =>
     takeAway(
@@ -60,7 +63,7 @@ export function MadeSection({
         ))}
       {anyMade && (
         <>
-          {sheet !== null && <Moved planned={planned} now={sheet} notebook={notebook} />}
+          {sheet !== null && <Moved planned={planned} now={sheet} tape={tape} />}
           <button type="button" className="quiet" onClick={clear}>
             {words.clear}
           </button>
@@ -82,14 +85,13 @@ const SEEN_MM = 0.5;
 function Moved({
   planned,
   now,
-  notebook,
+  tape,
 }: {
   readonly planned: TargetSheet;
   readonly now: TargetSheet;
-  readonly notebook: Notebook;
+  readonly tape: Tape;
 }) {
   const words = say.made;
-  const { tape } = notebook;
   const rows = now.pieces.flatMap(({ piece, dimensions }) =>
     dimensions.flatMap(({ name, value }): NumberRow[] => {
       const before = planned.pieces.find((it) => it.piece === piece)?.dimensions.find((it) => it.name === name)?.value;

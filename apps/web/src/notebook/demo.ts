@@ -4,7 +4,7 @@ import { fromBodyRecord } from '../store/body-record.ts';
 import { fromDesignRecord } from '../store/design-record.ts';
 import { fromGarmentRecord } from '../store/garment-record.ts';
 import { fromYarnRecord } from '../store/yarn-record.ts';
-import { KINDS, onShelf, shelfOf } from './kinds.ts';
+import { isBlank, KINDS, removed, shelfOf, type Kind, type Kinds } from './kinds.ts';
 import { newKey } from './new-key.ts';
 import type { Notebook } from './notebook.ts';
 import { newEntry, type Entry, type Shelf } from './shelf.ts';
@@ -14,26 +14,36 @@ type Schemas = components['schemas'];
 /** The example: a cropped sweater in bulky wool, for a maker with a sweater that fits. */
 const SHOWN = 1;
 
-function demoShelf<R, T>(records: readonly R[], from: (record: R) => T, open: number): Shelf<T> {
-  const entries = records.map((record): Entry<T> => newEntry(newKey(), from(record)));
-  return { entries, open: entries[open]?.key ?? '', removed: [] };
+/** The example's entries beside what is written; a blank one gives way. */
+function demoShelf<K extends Kind, R>(
+  notebook: Notebook,
+  kind: K,
+  records: readonly R[],
+  from: (record: R) => Kinds[K],
+): Shelf<Kinds[K]> {
+  const shelf = shelfOf(notebook, kind);
+  const written = shelf.entries.filter((entry) => entry.stored !== null || !isBlank(kind, entry.notes));
+  const example = records.map((record): Entry<Kinds[K]> => newEntry(newKey(), from(record)));
+  return { ...shelf, entries: [...written, ...example], open: example[0]?.key ?? shelf.open };
 }
 
 export function withDemo(notebook: Notebook): Notebook {
   const request = demoRequests[SHOWN] as unknown as Schemas['ComputeSheetDto'];
   return {
     ...notebook,
-    bodies: demoShelf(demoRecords.bodies as Schemas['BodyDto'][], fromBodyRecord, 0),
-    garments: demoShelf(demoRecords.garments as Schemas['GarmentDto'][], fromGarmentRecord, 0),
-    yarns: demoShelf(demoRecords.fabrics as Schemas['FabricDto'][], fromYarnRecord, 0),
+    bodies: demoShelf(notebook, 'bodies', demoRecords.bodies as Schemas['BodyDto'][], fromBodyRecord),
+    garments: demoShelf(notebook, 'garments', demoRecords.garments as Schemas['GarmentDto'][], fromGarmentRecord),
+    yarns: demoShelf(notebook, 'yarns', demoRecords.fabrics as Schemas['FabricDto'][], fromYarnRecord),
     design: fromDesignRecord(request.design, request.title ?? '', notebook.tape),
   };
 }
 
-/** The notebook as it was before; what the store has of the example meanwhile is removed from it. */
-export function withoutDemo(now: Notebook, before: Notebook): Notebook {
-  return KINDS.reduce<Notebook>((it, kind) => {
-    const stored = shelfOf(now, kind).entries.flatMap((entry) => (entry.stored === null ? [] : [entry.stored]));
-    return onShelf(it, kind, (shelf) => ({ ...shelf, removed: [...shelf.removed, ...stored] }));
-  }, before);
+/** The notebook without the example again, and with the wishes it had before. */
+export function withoutDemo(now: Notebook, before: Notebook, after: Notebook): Notebook {
+  const without = KINDS.reduce<Notebook>((it, kind) => {
+    const old = new Set(shelfOf(before, kind).entries.map(({ key }) => key));
+    const example = shelfOf(after, kind).entries.filter(({ key }) => !old.has(key));
+    return example.reduce((rest, { key }) => removed(rest, kind, key), it);
+  }, now);
+  return { ...without, design: before.design };
 }

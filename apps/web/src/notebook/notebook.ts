@@ -7,7 +7,7 @@ import type { Shelf } from './shelf.ts';
 import type { Tape, Typed } from './typed.ts';
 
 export interface WrittenMeasure extends Typed {
-  /** How it was come by; at home where it says nothing. */
+  /** How it was come by, where it differs from the rest of the body. */
   readonly how?: How;
   /** The day it was written, YYYY-MM-DD. */
   readonly on?: string;
@@ -20,6 +20,8 @@ export interface BodyNotes {
   readonly figure: Figure;
   /** Years, as typed. */
   readonly age: string;
+  /** By whom it was measured: at home, or by somebody trained. */
+  readonly takenBy: 'home' | 'trained';
   readonly measures: Readonly<Partial<Record<BodyDimension, WrittenMeasure>>>;
 }
 

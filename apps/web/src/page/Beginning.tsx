@@ -1,12 +1,17 @@
 import { say } from '../messages.ts';
-import type { Notebook } from '../notebook/notebook.ts';
-import { takeAway } from '../notebook/use-notebook.ts';
+import { notebook, takeAway } from '../notebook/use-notebook.ts';
 
-/** Nothing is written: offers an example. */
-export function Beginning({ notebook }: { readonly notebook: Notebook }) {
+/** For one who came to an empty page: offers an example, beside what she may have written meanwhile. */
+export function Beginning() {
   const load = async (): Promise<void> => {
     const { withDemo, withoutDemo } = await import('../notebook/demo.ts');
-    takeAway(say.demo.loaded, withDemo, (now) => withoutDemo(now, notebook));
+    const before = notebook();
+    const after = withDemo(before);
+    takeAway(
+      say.demo.loaded,
+      () => after,
+      (now) => withoutDemo(now, before, after),
+    );
   };
   return (
     <div className="beginning">

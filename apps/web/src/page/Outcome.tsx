@@ -1,4 +1,6 @@
+import { memo } from 'react';
 import type { BodyModel } from '#body';
+import type { TargetSheet } from '#target-sheet';
 import { Checks } from '../advice/Checks.tsx';
 import { Numbers } from '../advice/Numbers.tsx';
 import { PaperHead } from '../advice/PaperHead.tsx';
@@ -8,25 +10,27 @@ import { KeepSection } from '../kept/KeepSection.tsx';
 import { MadeSection } from '../made/MadeSection.tsx';
 import { say } from '../messages.ts';
 import type { Notebook } from '../notebook/notebook.ts';
-import { openEntry } from '../notebook/shelf.ts';
-import { toFabric } from '../reckon/to-fabric.ts';
-import type { Reckoned } from '../reckon/reckoned.ts';
+import type { Tape } from '../notebook/typed.ts';
 import { Section } from './Section.tsx';
 
 /** What comes of what is written, and what can be done with it. */
-export default function Outcome({
-  notebook,
-  reckoned,
+export default memo(function Outcome({
+  sheet,
+  cannot,
   model,
+  tape,
+  made,
+  bodyName,
+  yarnKnown,
 }: {
-  readonly notebook: Notebook;
-  readonly reckoned: Reckoned | null;
+  readonly sheet: TargetSheet | null;
+  readonly cannot: string | null;
   readonly model: BodyModel | null;
+  readonly tape: Tape;
+  readonly made: Notebook['made'];
+  readonly bodyName: string;
+  readonly yarnKnown: boolean;
 }) {
-  const { tape } = notebook;
-  const sheet = reckoned?.sheet ?? null;
-  const yarnKnown = toFabric(openEntry(notebook.yarns).notes).fabric !== null;
-  const cannot = reckoned?.cannot ?? null;
   return (
     <>
       <Section id="sheet" title={say.sheet.title}>
@@ -34,7 +38,7 @@ export default function Outcome({
           <p>{cannot === null ? say.sheet.none : say.sheet.cannot(cannot)}</p>
         ) : (
           <>
-            <PaperHead sheet={sheet} bodyName={openEntry(notebook.bodies).notes.name} tape={tape} />
+            <PaperHead sheet={sheet} bodyName={bodyName} tape={tape} />
             {!yarnKnown && <p className="hint">{say.sheet.noYarn}</p>}
             <Checks checks={sheet.checks} tape={tape} />
             <Remarks sheet={sheet} />
@@ -44,14 +48,11 @@ export default function Outcome({
         )}
       </Section>
       <Section id="made" title={say.made.title}>
-        <MadeSection notebook={notebook} sheet={sheet} model={model} />
+        <MadeSection made={made} sheet={sheet} model={model} tape={tape} />
       </Section>
       <Section id="keep" title={say.keep.title}>
-        <KeepSection notebook={notebook} sheet={sheet} model={model} />
-      </Section>
-      <Section id="send" title={say.send.title}>
-        <p>{say.send.lead}</p>
+        <KeepSection sheet={sheet} model={model} tape={tape} />
       </Section>
     </>
   );
-}
+});

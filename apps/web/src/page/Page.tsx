@@ -1,4 +1,4 @@
-import { lazy, Suspense } from 'react';
+import { useState } from 'react';
 import { Headline } from '../advice/Headline.tsx';
 import { OnBody } from '../advice/OnBody.tsx';
 import { say } from '../messages.ts';
@@ -7,17 +7,18 @@ import { openEntry } from '../notebook/shelf.ts';
 import { useNotebook } from '../notebook/use-notebook.ts';
 import { useReckoned } from '../reckon/use-reckoned.ts';
 import { Beginning } from './Beginning.tsx';
+import { Later } from './Later.tsx';
 import { Top } from './Top.tsx';
 import { UndoLine } from './UndoLine.tsx';
 import { Writing } from './Writing.tsx';
-
-const Outcome = lazy(() => import('./Outcome.tsx'));
 
 /** The one page, from the body to the sheet; what is written is reckoned with at once. */
 export function Page() {
   const notebook = useNotebook();
   const { tape } = notebook;
   const empty = isEmpty(notebook);
+  // The offer stays where it is for this visit: nothing moves when she begins to write.
+  const [offered] = useState(empty);
   const { reckoned, next, model } = useReckoned(notebook, !empty);
   const sheet = reckoned?.sheet ?? null;
   return (
@@ -28,7 +29,7 @@ export function Page() {
       <Top tape={tape} />
       <main className="page">
         <div className="writing">
-          {empty && <Beginning notebook={notebook} />}
+          {offered && <Beginning />}
           <Writing notebook={notebook} reckoned={reckoned} next={next} />
         </div>
         <aside className="glance" aria-label={say.sheet.onBody.title}>
@@ -41,11 +42,7 @@ export function Page() {
           />
           <Headline sheet={sheet} tape={tape} />
         </aside>
-        <div className="outcome-parts">
-          <Suspense fallback={null}>
-            <Outcome notebook={notebook} reckoned={reckoned} model={model} />
-          </Suspense>
-        </div>
+        <Later notebook={notebook} reckoned={reckoned} model={model} />
       </main>
       <aside className="strip" aria-label={say.sheet.inShort}>
         <Headline sheet={sheet} tape={tape} />

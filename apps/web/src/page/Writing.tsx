@@ -1,4 +1,5 @@
 import { DesignFields } from '../advice/DesignFields.tsx';
+import { easeOutcome } from '../advice/ease-outcome.ts';
 import { BodySection } from '../body/BodySection.tsx';
 import { GarmentSection } from '../garment/GarmentSection.tsx';
 import { say } from '../messages.ts';
@@ -11,6 +12,7 @@ import { Section } from './Section.tsx';
 
 /** A sweater of ordinary width, for the drawing of the room while nothing is known. */
 const ORDINARY_FLAT_MM = 1000;
+const NONE = {};
 
 /** What she writes: the body, a sweater that fits, the yarn, her wishes. */
 export function Writing({
@@ -33,12 +35,12 @@ export function Writing({
           shelf={notebook.bodies}
           tape={tape}
           profile={profile}
-          questions={reckoned?.questions ?? {}}
+          questions={reckoned?.questions ?? NONE}
           next={next}
         />
       </Section>
       <Section id="garment" title={say.garment.title}>
-        <GarmentSection shelf={notebook.garments} tape={tape} questions={reckoned?.garmentQuestions ?? {}} />
+        <GarmentSection shelf={notebook.garments} tape={tape} questions={reckoned?.garmentQuestions ?? NONE} />
       </Section>
       <Section id="yarn" title={say.yarn.title}>
         <YarnSection
@@ -53,7 +55,7 @@ export function Writing({
           notes={notebook.design}
           tape={tape}
           hasGarment={reckoned?.input.garment != null}
-          advised={sheet?.design ?? null}
+          outcome={easeOutcome(sheet?.design.ease ?? null, tape)}
         />
       </Section>
     </>

@@ -21,9 +21,19 @@ export function questionsAbout(notes: BodyNotes, { body, leftOut }: ReadBody, mo
   for (const doubt of doubts) {
     const typed = notes.measures[doubt.name];
     if (typed === undefined || typed.confirmed === typed.text) continue;
-    questions[doubt.name] = { text: doubt.text, repairs: repairsOf(doubt, notes, typed), mayBeRight: true };
+    questions[doubt.name] = { text: textOf(doubt), repairs: repairsOf(doubt, notes, typed), mayBeRight: true };
   }
   return questions;
+}
+
+/** Short, for the small place beside a value. */
+function textOf({ code, name, wouldBe }: Doubt): string {
+  const words = say.body.slip;
+  if (code !== 'swapped-fields') return words[code];
+  const other = Array.isArray(wouldBe)
+    ? (wouldBe as { name: BodyDimension }[]).find((it) => it.name !== name)
+    : undefined;
+  return words[code](say.dimension[other?.name ?? name]);
 }
 
 function repairsOf({ name, code, wouldBe }: Doubt, notes: BodyNotes, typed: Typed): BodyQuestion['repairs'] {

@@ -12,7 +12,7 @@ export function toBody(notes: BodyNotes): ReadBody {
   const measures = BODY_DIMENSIONS.flatMap((name): BodyMeasure[] => {
     const written = notes.measures[name];
     const value = valueIn(written, name === 'weight' ? 'mass' : 'length');
-    return value === null ? [] : [{ name, value, how: written?.how ?? 'home' }];
+    return value === null ? [] : [{ name, value, how: written?.how ?? notes.takenBy }];
   });
   return withoutImpossible({ figure: notes.figure, ageYears: plainNumber(notes.age), measures });
 }

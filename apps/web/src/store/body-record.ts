@@ -22,17 +22,19 @@ export function toBodyRecord(notes: BodyNotes): BodyDto {
       const written = notes.measures[name];
       const measured = toMeasured(written, quantityOf(name));
       if (measured === null || leftOut[name] !== undefined) return [];
-      return [{ name, ...measured, how: written?.how ?? 'home', takenAt: written?.on ?? null }];
+      return [{ name, ...measured, how: written?.how ?? notes.takenBy, takenAt: written?.on ?? null }];
     }),
   };
 }
 
 export function fromBodyRecord(record: BodyDto): BodyNotes {
+  const takenBy =
+    record.measures.length > 0 && record.measures.every(({ how }) => how === 'trained') ? 'trained' : 'home';
   const measures = record.measures.map((measure): [BodyDimension, WrittenMeasure] => [
     measure.name,
     {
       ...fromMeasured(measure, quantityOf(measure.name)),
-      ...(measure.how && measure.how !== 'home' ? { how: measure.how } : {}),
+      ...(measure.how && measure.how !== takenBy ? { how: measure.how } : {}),
       ...(measure.takenAt ? { on: measure.takenAt } : {}),
     },
   ]);
@@ -40,6 +42,7 @@ export function fromBodyRecord(record: BodyDto): BodyNotes {
     name: record.title ?? '',
     figure: record.figure ?? 'unsaid',
     age: record.age == null ? '' : String(record.age),
+    takenBy,
     measures: Object.fromEntries(measures),
   };
 }

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 import { CRAFTS, FIBRES, type Fibre } from '#fabric';
 import { Choice } from '../field/Choice.tsx';
 import { LengthField } from '../field/LengthField.tsx';
@@ -21,7 +21,7 @@ const write = (how: (notes: YarnNotes) => YarnNotes): void =>
 type PairName = 'washedAcross' | 'washedAlong' | 'pulledAcross' | 'pulledAlong' | 'pulledRib';
 
 /** The yarn, from a swatch or its label, and the room its thickness takes. */
-export function YarnSection({
+export const YarnSection = memo(function YarnSection({
   shelf,
   tape,
   flatMm,
@@ -138,7 +138,7 @@ export function YarnSection({
       </details>
     </>
   );
-}
+});
 
 function PairFields({
   legend,

@@ -1,0 +1,68 @@
+import { lazy, Suspense, useDeferredValue, useRef } from 'react';
+import type { BodyModel } from '#body';
+import { useKeptSheets } from '../kept/use-kept-sheets.ts';
+import { say } from '../messages.ts';
+import { openEntry } from '../notebook/shelf.ts';
+import type { Notebook } from '../notebook/notebook.ts';
+import { toFabric } from '../reckon/to-fabric.ts';
+import type { Reckoned } from '../reckon/reckoned.ts';
+import { Section } from './Section.tsx';
+import { useNear } from './use-near.ts';
+
+const Outcome = lazy(() => import('./Outcome.tsx'));
+
+/** The second half of the page. It is fetched when she comes near it and there is something to show, and drawn after what she writes. */
+export function Later({
+  notebook,
+  reckoned,
+  model,
+}: {
+  readonly notebook: Notebook;
+  readonly reckoned: Reckoned | null;
+  readonly model: BodyModel | null;
+}) {
+  const place = useRef<HTMLDivElement>(null);
+  const near = useNear(place);
+  const kept = useKeptSheets().sheets.length > 0;
+  const sheet = useDeferredValue(reckoned?.sheet ?? null);
+  const shown = near && (reckoned !== null || kept);
+  return (
+    <div className="outcome-parts" ref={place}>
+      {shown ? (
+        <Suspense fallback={<Nothing />}>
+          <Outcome
+            sheet={sheet}
+            cannot={reckoned?.cannot ?? null}
+            model={model}
+            tape={notebook.tape}
+            made={notebook.made}
+            bodyName={openEntry(notebook.bodies).notes.name}
+            yarnKnown={toFabric(openEntry(notebook.yarns).notes).fabric !== null}
+          />
+        </Suspense>
+      ) : (
+        <Nothing />
+      )}
+      <Section id="send" title={say.send.title}>
+        <p>{say.send.lead}</p>
+      </Section>
+    </div>
+  );
+}
+
+/** The same parts while there is no sheet. */
+function Nothing() {
+  return (
+    <>
+      <Section id="sheet" title={say.sheet.title}>
+        <p>{say.sheet.none}</p>
+      </Section>
+      <Section id="made" title={say.made.title}>
+        <p>{say.made.none}</p>
+      </Section>
+      <Section id="keep" title={say.keep.title}>
+        <p>{say.keep.nothing}</p>
+      </Section>
+    </>
+  );
+}
