@@ -6,24 +6,26 @@ import { isOnPiece, placedDimensions, type Needs, type SheetDimension } from './
 /** What a sheet answers to one of our names: a value, or why there is none and the measures that would give it. */
 export type Found = { readonly value: number | string } | { readonly reason: string; readonly needs: Needs };
 
-/** Looks one of our names up in a sheet. Lengths in the sheet's unit. */
-export function lookUp(sheet: TargetSheet, name: string): Found {
+/** What a sheet answers to our names. Lengths in the sheet's unit. */
+export function lookUpIn(sheet: TargetSheet): (name: string) => Found {
+  const dimensions = new Map(
+    placedDimensions(sheet).map(({ place, dimension }) => [`${place}/${dimension.name}`, dimension]),
+  );
+  return (name) => lookUp(name, sheet, dimensions);
+}
+
+function lookUp(name: string, sheet: TargetSheet, dimensions: ReadonlyMap<string, SheetDimension>): Found {
   const parsed = parseOurName(name);
   if (parsed === null) return { reason: `${name} is none of the sheet's names.`, needs: [] };
   if (typeof parsed === 'string') return { value: SHEET_FACTS[parsed](sheet) };
-  const placed = placedDimensions(sheet).find(
-    ({ place, dimension }) => place === parsed.place && dimension.name === parsed.dimension,
-  );
-  if (!placed) {
+  const inSheet = `${parsed.place}/${parsed.dimension}`;
+  const dimension = dimensions.get(inSheet);
+  if (!dimension) {
     const { construction, silhouette } = sheet.design;
-    return {
-      reason: `This sheet (${silhouette}, ${construction}) has no ${parsed.place}/${parsed.dimension}.`,
-      needs: [],
-    };
+    return { reason: `This sheet (${silhouette}, ${construction}) has no ${inSheet}.`, needs: [] };
   }
-  const { noAdvice } = placed.dimension;
-  if (noAdvice) return noAdvice;
-  const value = partOf(placed.dimension, parsed.part);
+  if (dimension.noAdvice) return dimension.noAdvice;
+  const value = partOf(dimension, parsed.part);
   return value === null ? { reason: `The sheet gives no ${name}.`, needs: [] } : { value: tidy(value) };
 }
 

@@ -2,12 +2,12 @@ import { DomainError } from '#measure';
 import { csvLine, inUnit, toCsv, type TargetSheet } from '#target-sheet';
 import { checkTakes } from './check-takes.ts';
 import { fill, layOut } from './json-shape.ts';
-import { lookUp } from './look-up.ts';
+import { lookUpIn } from './look-up.ts';
 import { namesOf, parseOurName } from './our-name.ts';
 import type { Json, PlannerTakes } from './planner-takes.ts';
 import type { TakenDimension } from './quantity.ts';
 import { roundSheet } from './round-sheet.ts';
-import { placedDimensions, type Needs } from './sheet-dimension.ts';
+import { dimensionsOnly, placedDimensions, type Needs } from './sheet-dimension.ts';
 
 /** A required name the sheet has no value for, why, and the measures to take so that it has. */
 export interface MissingName {
@@ -46,10 +46,11 @@ export function mapSheet(sheet: TargetSheet, takes: PlannerTakes): MappedSheet {
   if (fault) throw new DomainError(fault.code, fault.message, fault.pointer);
   const missing = missingNames(sheet, takes.required);
   if (missing.length > 0) return { ok: false, missing };
-  const inTheirUnit = inUnit(sheet, takes.unit);
-  if (takes.format === 'sheet') return { ok: true, payload: asJson(inTheirUnit), contentType: JSON_TYPE, warnings: [] };
+  if (takes.format === 'sheet') {
+    return { ok: true, payload: asJson(inUnit(sheet, takes.unit)), contentType: JSON_TYPE, warnings: [] };
+  }
   const names = Object.keys(takes.names).length > 0 ? Object.keys(takes.names) : namesOf(sheet);
-  const { sheet: rounded, warnings } = roundTaken(inTheirUnit, takes, names);
+  const { sheet: rounded, warnings } = roundTaken(inUnit(dimensionsOnly(sheet), takes.unit), takes, names);
   return { ok: true, ...write(rounded, takes, names), warnings: [...leftOut(sheet, names), ...warnings] };
 }
 
@@ -60,8 +61,9 @@ export const payloadText = (payload: Json): string => (typeof payload === 'strin
 const asJson = (sheet: TargetSheet): Json => sheet as unknown as Json;
 
 function missingNames(sheet: TargetSheet, names: readonly string[]): MissingName[] {
+  const lookUp = lookUpIn(sheet);
   return names.flatMap((name) => {
-    const found = lookUp(sheet, name);
+    const found = lookUp(name);
     return 'value' in found ? [] : [{ name, reason: found.reason, needs: found.needs }];
   });
 }
@@ -100,8 +102,9 @@ function write(
   takes: PlannerTakes,
   names: readonly string[],
 ): { payload: Json; contentType: string } {
+  const lookUp = lookUpIn(sheet);
   const value = (name: string): string | number | undefined => {
-    const found = lookUp(sheet, name);
+    const found = lookUp(name);
     return 'value' in found ? found.value : undefined;
   };
   const ownNames = Object.keys(takes.names).length === 0;

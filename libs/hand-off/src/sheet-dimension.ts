@@ -21,6 +21,21 @@ export function placedDimensions(sheet: TargetSheet): PlacedDimension[] {
 
 export const isOnPiece = (dimension: SheetDimension): dimension is PieceDimension => 'asMade' in dimension;
 
+/** A sheet without what no planner's own document takes in: reasons, outlines, checks. Less to convert. */
+export function dimensionsOnly(sheet: TargetSheet): TargetSheet {
+  const bare = <D extends SheetDimension>(dimension: D): D => ({ ...dimension, because: [] });
+  return {
+    ...sheet,
+    checks: [],
+    assembled: sheet.assembled.map(bare),
+    pieces: sheet.pieces.map(({ outline: _, ...piece }) => ({
+      ...piece,
+      joins: [],
+      dimensions: piece.dimensions.map(bare),
+    })),
+  };
+}
+
 /** The sheet with some of its dimensions put in the place of others. */
 export function withDimensions(
   sheet: TargetSheet,

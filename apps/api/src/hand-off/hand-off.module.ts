@@ -6,6 +6,7 @@ import { Deliveries } from './delivery/deliveries.ts';
 import { DeliveryRound } from './delivery/delivery-round.ts';
 import { PlannerPost } from './delivery/post.ts';
 import { HandOffSettings } from './hand-off-settings.ts';
+import { Accepting } from './outbox/accepting.ts';
 import { HandOffs } from './outbox/hand-offs.ts';
 import { HandOffsController } from './outbox/hand-offs.controller.ts';
 import { Outbox } from './outbox/outbox.ts';
@@ -35,6 +36,7 @@ export class HandOffModule {
         PlannerSecrets,
         PlannerTest,
         HandOffs,
+        Accepting,
         Outbox,
         Deliveries,
         DeliveryRound,

@@ -3,7 +3,8 @@ import { v7 as uuid } from 'uuid';
 import { DomainError } from '#measure';
 import { PlannerSecrets } from '../planners/planner-secrets.ts';
 import { signWebhook } from '../signing/sign-webhook.ts';
-import type { Claimed, Outcome } from './deliveries.ts';
+import type { Claimed } from './claimed.ts';
+import type { Outcome } from './deliveries.ts';
 import { PlannerPost, type PostResult } from './post.ts';
 import { settle } from './settlement.ts';
 

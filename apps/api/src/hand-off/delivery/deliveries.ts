@@ -2,14 +2,10 @@ import { Injectable } from '@nestjs/common';
 import { In, type EntityManager } from 'typeorm';
 import { ATTEMPT, type AttemptRow } from '../outbox/attempt.entity.ts';
 import { HAND_OFF, type HandOffRow } from '../outbox/hand-off.entity.ts';
-import { PLANNER, type PlannerRow } from '../planners/planner.entity.ts';
+import { PLANNER } from '../planners/planner.entity.ts';
+import { CLAIM_MS, type Claimed } from './claimed.ts';
+import type { Room } from './in-hand.ts';
 import type { Settlement } from './settlement.ts';
-
-/** A hand-off taken in hand, and the planner it goes to. */
-export interface Claimed {
-  readonly handOff: HandOffRow;
-  readonly planner: PlannerRow;
-}
 
 /** What came of one try, to be written down. */
 export interface Outcome {
@@ -18,27 +14,22 @@ export interface Outcome {
   readonly settlement: Settlement;
 }
 
-/** How long a process has a hand-off to itself: longer than the longest try, so that nobody else takes it meanwhile. */
-const CLAIM_MS = 30_000;
+/** Counts a try. */
+const ONE_MORE = { attempts: () => 'attempts + 1' };
 
 /** The outbox as those see it who empty it. Every method works within the unit of work whose manager it is given. */
 @Injectable()
 export class Deliveries {
   /**
-   * Takes what is due, the longest due first: at most `free` in all, and for a planner no more than `freeFor` says. Of
-   * several processes on one PostgreSQL each takes what no other is just taking.
+   * Takes what is due and there is room for, the longest due first. Of several processes on one PostgreSQL each takes what
+   * no other is just taking.
    */
-  async claim(
-    manager: EntityManager,
-    free: number,
-    freeFor: (plannerId: string) => number,
-    now: Date,
-  ): Promise<Claimed[]> {
+  async claim(manager: EntityManager, room: Room, now: Date): Promise<Claimed[]> {
     const taken = new Map<string, number>();
-    const handOffs = (await this.due(manager, free, now.toISOString())).filter(({ plannerId }) => {
+    const handOffs = (await this.due(manager, room, now.toISOString())).filter(({ plannerId }) => {
       const mine = (taken.get(plannerId) ?? 0) + 1;
       taken.set(plannerId, mine);
-      return mine <= freeFor(plannerId);
+      return mine <= room.freeFor(plannerId);
     });
     if (handOffs.length === 0) return [];
     const claimedUntil = new Date(now.getTime() + CLAIM_MS).toISOString();
@@ -46,7 +37,7 @@ export class Deliveries {
     const planners = await manager.findBy(PLANNER, { id: In([...taken.keys()]) });
     return handOffs.flatMap((handOff) => {
       const planner = planners.find(({ id }) => id === handOff.plannerId);
-      return planner ? [{ handOff, planner }] : [];
+      return planner ? [{ handOff: { ...handOff, claimedUntil }, planner }] : [];
     });
   }
 
@@ -54,12 +45,16 @@ export class Deliveries {
   async settle(manager: EntityManager, outcomes: readonly Outcome[]): Promise<void> {
     const left = await this.stillThere(manager, outcomes);
     if (left.length === 0) return;
-    const attempts = left.map(({ attempt }) => attempt);
-    await manager.insert(ATTEMPT, attempts);
-    await this.count(manager, attempts);
+    await manager.insert(
+      ATTEMPT,
+      left.map(({ attempt }) => attempt),
+    );
     const arrived = left.filter(({ settlement }) => settlement.state === 'arrived');
-    const done = { state: 'arrived', nextTryAt: null, claimedUntil: null } as const;
-    await manager.update(HAND_OFF, { id: In(arrived.map(({ attempt }) => attempt.handOffId)) }, done);
+    if (arrived.length > 0) {
+      const ids = In(arrived.map(({ attempt }) => attempt.handOffId));
+      const done = { state: 'arrived', nextTryAt: null, claimedUntil: null, ...ONE_MORE } as const;
+      await manager.update(HAND_OFF, { id: ids }, done);
+    }
     for (const outcome of left) {
       if (outcome.settlement.state !== 'arrived') await this.tryLater(manager, outcome);
     }
@@ -71,7 +66,8 @@ export class Deliveries {
     await manager.update(HAND_OFF, which, { claimedUntil: null });
   }
 
-  private due(manager: EntityManager, limit: number, now: string): Promise<HandOffRow[]> {
+  private async due(manager: EntityManager, { free, full }: Room, now: string): Promise<HandOffRow[]> {
+    if (free <= 0) return [];
     const query = manager
       .createQueryBuilder(HAND_OFF, 'h')
       .innerJoin(PLANNER.options.name, 'p', 'p.id = h.plannerId')
@@ -79,7 +75,8 @@ export class Deliveries {
       .andWhere('(h.claimedUntil IS NULL OR h.claimedUntil <= :now)')
       .andWhere(`p.state = 'active' AND (p.restingUntil IS NULL OR p.restingUntil <= :now)`)
       .orderBy('h.nextTryAt')
-      .limit(limit);
+      .limit(free);
+    if (full.length > 0) query.andWhere('h.plannerId NOT IN (:...full)', { full });
     if (manager.connection.options.type === 'postgres') {
       query.setLock('pessimistic_write', undefined, ['h']).setOnLocked('skip_locked');
     }
@@ -87,6 +84,7 @@ export class Deliveries {
   }
 
   private async stillThere(manager: EntityManager, outcomes: readonly Outcome[]): Promise<Outcome[]> {
+    if (outcomes.length === 0) return [];
     const query = manager
       .createQueryBuilder(HAND_OFF, 'h')
       .select('h.id')
@@ -97,23 +95,11 @@ export class Deliveries {
     return outcomes.filter(({ attempt }) => ids.has(attempt.handOffId));
   }
 
-  private async count(manager: EntityManager, attempts: readonly AttemptRow[]): Promise<void> {
-    await manager
-      .createQueryBuilder()
-      .update(HAND_OFF)
-      .set({ attempts: () => 'attempts + 1' })
-      .where({ id: In(attempts.map(({ handOffId }) => handOffId)) })
-      .execute();
-  }
-
   /** Unless another process has seen it arrive. */
   private async tryLater(manager: EntityManager, { attempt, plannerId, settlement }: Outcome): Promise<void> {
     const { state, nextTryAt, plannerRestsUntil, plannerStops } = settlement;
-    await manager.update(
-      HAND_OFF,
-      { id: attempt.handOffId, state: 'waiting' },
-      { state, nextTryAt, claimedUntil: null },
-    );
+    const change = { state, nextTryAt, claimedUntil: null, ...ONE_MORE };
+    await manager.update(HAND_OFF, { id: attempt.handOffId, state: 'waiting' }, change);
     if (plannerRestsUntil !== null) {
       await manager.update(PLANNER, { id: plannerId }, { restingUntil: plannerRestsUntil });
     }

@@ -4,17 +4,16 @@ import { DataSource } from 'typeorm';
 import { placeOf } from '../../http/problem-of.ts';
 import { UnitOfWork } from '../../storage/unit-of-work.ts';
 import { Courier } from './courier.ts';
-import { Deliveries, type Claimed, type Outcome } from './deliveries.ts';
+import { isLapsing, type Claimed } from './claimed.ts';
+import { Deliveries, type Outcome } from './deliveries.ts';
+import { InHand } from './in-hand.ts';
 import { PlannerPost } from './post.ts';
 import { Waking } from './waking.ts';
 
-/** How many hand-offs are on their way at once, in all and to one planner: one that hangs holds up no other. */
-const MOST_ON_THE_WAY = 64;
-const MOST_TO_ONE = 16;
 /** How long to wait before looking for what has become due, when nobody calls. */
 const LOOK_MS = 500;
 /** Turns follow each other no faster: what happens between them is written down together, in one commit. */
-const GATHER_MS = 20;
+const GATHER_MS = 50;
 /** After a turn that failed. */
 const RECOVER_MS = 1_000;
 /** When the application closes, what is on its way has so long to arrive. */
@@ -29,7 +28,7 @@ const LAST_MS = 3_000;
 export class DeliveryRound implements OnApplicationBootstrap, BeforeApplicationShutdown {
   private readonly logger = new Logger('HandOff');
   private readonly waking = new Waking();
-  private readonly onTheWay = new Map<Claimed, Promise<void>>();
+  private readonly inHand = new InHand();
   private readonly outcomes: Outcome[] = [];
   private closing = false;
   private running: Promise<void> = Promise.resolve();
@@ -57,10 +56,10 @@ export class DeliveryRound implements OnApplicationBootstrap, BeforeApplicationS
     this.closing = true;
     this.nudge();
     await this.running;
-    await Promise.race([Promise.all(this.onTheWay.values()), delay(LAST_MS, undefined, { ref: false })]);
-    const left = [...this.onTheWay].map(([{ handOff }]) => handOff.id);
+    await Promise.race([this.inHand.empty(), delay(LAST_MS, undefined, { ref: false })]);
+    const left = this.inHand.ids;
     this.post.close();
-    await Promise.all(this.onTheWay.values());
+    await this.inHand.empty();
     const settled = this.outcomes.filter(({ attempt }) => !left.includes(attempt.handOffId));
     await this.work.write(async (manager) => {
       await this.deliveries.settle(manager, settled);
@@ -86,23 +85,15 @@ export class DeliveryRound implements OnApplicationBootstrap, BeforeApplicationS
     const settled = [...this.outcomes];
     const claimed = await this.work.write(async (manager) => {
       await this.deliveries.settle(manager, settled);
-      return this.deliveries.claim(manager, this.free(), (plannerId) => this.freeFor(plannerId), new Date());
+      return this.deliveries.claim(manager, this.inHand.room, new Date());
     });
     this.outcomes.splice(0, settled.length);
-    for (const each of claimed) this.onTheWay.set(each, this.deliver(each));
-  }
-
-  private free(): number {
-    return MOST_ON_THE_WAY - this.onTheWay.size;
-  }
-
-  private freeFor(plannerId: string): number {
-    return MOST_TO_ONE - [...this.onTheWay.keys()].filter(({ planner }) => planner.id === plannerId).length;
+    for (const each of claimed) this.inHand.take(each, () => this.deliver(each));
   }
 
   private async deliver(claimed: Claimed): Promise<void> {
+    if (this.closing || isLapsing(claimed, new Date())) return;
     await this.safely(async () => void this.outcomes.push(await this.courier.deliver(claimed)));
-    this.onTheWay.delete(claimed);
     this.nudge();
   }
 

@@ -6,6 +6,7 @@ import { Id } from '../../http/id.ts';
 import { MakerId } from '../../maker/maker-id.ts';
 import { KeepSheetDto } from '../../target-sheets/keep-sheet.dto.ts';
 import { sheetChoices } from '../../target-sheets/sheet-request.ts';
+import { Accepting } from './accepting.ts';
 import {
   firstAnswer,
   HandOffDto,
@@ -18,7 +19,7 @@ import {
 } from './hand-off.dto.ts';
 import type { HandOffRow } from './hand-off.entity.ts';
 import { HandOffs } from './hand-offs.ts';
-import { IdempotencyKey } from './idempotency-key.ts';
+import { fingerprintOf, IdempotencyKey } from './idempotency-key.ts';
 import { Origin } from './origin.ts';
 import { PlannerLacksFilter } from './planner-lacks.filter.ts';
 
@@ -51,7 +52,10 @@ const HandsOn = (summary: string) =>
 @ApiTags('hand-offs')
 @Controller('v1')
 export class HandOffsController {
-  constructor(private readonly handOffs: HandOffs) {}
+  constructor(
+    private readonly handOffs: HandOffs,
+    private readonly accepting: Accepting,
+  ) {}
 
   @Post('target-sheets/:id/hand-offs')
   @HandsOn('Hand a kept sheet on to a planner')
@@ -63,7 +67,10 @@ export class HandOffsController {
     @Origin() origin: string,
     @Res({ passthrough: true }) response: Response,
   ): Promise<HandOffDto> {
-    return accepted(response, await this.handOffs.send(maker, id, plannerId, { idempotencyKey, origin }));
+    const request = { targetSheetId: id, plannerId };
+    const fingerprint = fingerprintOf(request);
+    const ask = { makerId: maker, ...request, idempotencyKey, fingerprint, origin };
+    return accepted(response, await this.accepting.send(ask));
   }
 
   @Post('planners/:id/hand-offs')
@@ -78,7 +85,9 @@ export class HandOffsController {
   ): Promise<HandOffDto> {
     const ids = { body: dto.bodyId ?? null, garment: dto.garmentId ?? null, fabric: dto.fabricId };
     const choices = sheetChoices(dto, dto.made ?? []);
-    return accepted(response, await this.handOffs.makeAndSend(maker, id, ids, choices, { idempotencyKey, origin }));
+    const fingerprint = fingerprintOf({ plannerId: id, ids, choices });
+    const ask = { makerId: maker, plannerId: id, idempotencyKey, fingerprint, origin };
+    return accepted(response, await this.accepting.makeAndSend(ask, ids, choices));
   }
 
   @Get('hand-offs')

@@ -14,16 +14,23 @@ export interface HandOffFilter {
 /** What was handed on and what came of it. Every method works within the unit of work whose manager it is given. */
 @Injectable()
 export class Outbox {
-  async insert(manager: EntityManager, row: HandOffRow): Promise<void> {
-    await manager.insert(HAND_OFF, row);
+  async insert(manager: EntityManager, rows: readonly HandOffRow[]): Promise<void> {
+    if (rows.length > 0) await manager.insert(HAND_OFF, [...rows]);
   }
 
   find(manager: EntityManager, makerId: string, id: string): Promise<HandOffRow | null> {
     return manager.findOneBy(HAND_OFF, { makerId, id });
   }
 
-  findByKey(manager: EntityManager, makerId: string, idempotencyKey: string): Promise<HandOffRow | null> {
-    return manager.findOneBy(HAND_OFF, { makerId, idempotencyKey });
+  /** What was made with these keys before. */
+  async findByKeys(
+    manager: EntityManager,
+    asks: readonly Pick<HandOffRow, 'makerId' | 'idempotencyKey'>[],
+  ): Promise<HandOffRow[]> {
+    const where = asks.flatMap(({ makerId, idempotencyKey }) =>
+      idempotencyKey === null ? [] : [{ makerId, idempotencyKey }],
+    );
+    return where.length === 0 ? [] : manager.findBy(HAND_OFF, where);
   }
 
   /** The newest first, from below `before`, one more than `limit`. */

@@ -5,6 +5,8 @@ import { SecretBox } from './secret-box.ts';
 
 const key = randomBytes(32);
 const box = new SecretBox(key);
+/** The last letter of base64 has bits that mean nothing. */
+const bytes = (sealed: string): string => Buffer.from(sealed.slice(3), 'base64url').toString('hex');
 const unreadable = expect.objectContaining({ code: 'secret-unreadable' });
 
 describe('SecretBox', () => {
@@ -33,7 +35,7 @@ describe('SecretBox', () => {
     fc.assert(
       fc.property(fc.nat({ max: sealed.length - 4 }), fc.constantFrom('A', 'B'), (at, put) => {
         const changed = sealed.slice(0, at + 3) + put + sealed.slice(at + 4);
-        if (changed !== sealed) expect(() => box.open(changed, 'a')).toThrow(unreadable);
+        if (bytes(changed) !== bytes(sealed)) expect(() => box.open(changed, 'a')).toThrow(unreadable);
         expect(() => box.open(sealed.slice(0, at), 'a')).toThrow(unreadable);
       }),
     );
