@@ -1,6 +1,7 @@
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
+import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
 import { choose, field, stored, strip, write } from './support/write.ts';
 
@@ -30,7 +31,7 @@ inBrowser('what is written is kept', () => {
     expect(await field(page, 'body', 'Chest').inputValue()).toBe('94,5');
     expect(await field(page, 'body', 'Waist').inputValue()).toBe('about 80');
     expect(await page.locator('#design').getByRole('radio', { name: 'Raglan' }).isChecked()).toBe(true);
-    await expect.poll(() => strip(page).innerText()).toMatch(/\d cm/);
+    await soon(() => strip(page).innerText()).toMatch(/\d cm/);
   });
 
   it('goes to the store with its text, unit and day', async () => {
@@ -49,7 +50,7 @@ inBrowser('what is written is kept', () => {
     await stored(page, 'body');
     await page.context().setOffline(true);
     await write(page, 'body', { Hip: '99' });
-    await expect.poll(() => where('body'), { timeout: 15_000 }).toMatch(/The store cannot be reached/);
+    await soon(() => where('body')).toMatch(/The store cannot be reached/);
     expect(await strip(page).innerText()).toMatch(/\d cm/);
     await page.context().setOffline(false);
     await stored(page, 'body');
@@ -59,7 +60,7 @@ inBrowser('what is written is kept', () => {
   it('survives a server that stops and comes back', async () => {
     await page.route('**/v1/**', (route) => route.abort('connectionrefused'));
     await write(page, 'body', { Chest: '94' });
-    await expect.poll(() => where('body'), { timeout: 15_000 }).toMatch(/The store cannot be reached/);
+    await soon(() => where('body')).toMatch(/The store cannot be reached/);
     await page.reload();
     expect(await field(page, 'body', 'Chest').inputValue()).toBe('94');
     await page.unroute('**/v1/**');
@@ -71,11 +72,11 @@ inBrowser('what is written is kept', () => {
     await write(page, 'body', { Name: 'Aunt', Chest: '94' });
     await stored(page, 'body');
     const phone = await served.visit();
-    await expect.poll(() => field(phone, 'body', 'Chest').inputValue()).toBe('94');
+    await soon(() => field(phone, 'body', 'Chest').inputValue()).toBe('94');
     await field(phone, 'body', 'Chest').fill('95');
     await stored(phone, 'body');
     await page.reload();
-    await expect.poll(() => field(page, 'body', 'Chest').inputValue()).toBe('95');
+    await soon(() => field(page, 'body', 'Chest').inputValue()).toBe('95');
 
     await phone.context().setOffline(true);
     await field(phone, 'body', 'Chest').fill('96');
@@ -127,12 +128,12 @@ inBrowser('what is written is kept', () => {
     expect(await bodies()).toHaveLength(2);
     await page.locator('#body').getByRole('button', { name: 'Remove' }).click();
     expect(await field(page, 'body', 'Name').inputValue()).toBe('Aunt');
-    await expect.poll(async () => (await bodies()).length).toBe(1);
+    await soon(async () => (await bodies()).length).toBe(1);
     await page.getByText('“Niece” was removed.').waitFor();
     await page.getByRole('button', { name: 'Undo', exact: true }).click();
     expect(await field(page, 'body', 'Name').inputValue()).toBe('Niece');
     expect(await field(page, 'body', 'Chest').inputValue()).toBe('62');
-    await expect.poll(async () => (await bodies()).length, { timeout: 15_000 }).toBe(2);
+    await soon(async () => (await bodies()).length).toBe(2);
   });
 
   it('says why the store did not take a yarn, and takes it once it is mended', async () => {
@@ -142,7 +143,7 @@ inBrowser('what is written is kept', () => {
     const along = page.locator('#yarn fieldset', { hasText: 'Along' }).first();
     await along.getByRole('textbox', { name: 'before' }).fill('10');
     await along.getByRole('textbox', { name: 'after' }).fill('16');
-    await expect.poll(() => where('yarn'), { timeout: 15_000 }).toMatch(/The store did not take it: .*0\.5/);
+    await soon(() => where('yarn')).toMatch(/The store did not take it: .*0\.5/);
     await along.getByRole('textbox', { name: 'after' }).fill('10.6');
     await stored(page, 'yarn');
     const { body } = await served.app.http.get('/v1/fabrics').expect(200);
@@ -156,6 +157,6 @@ inBrowser('what is written is kept', () => {
     expect(await bodies()).toHaveLength(2);
     await page.getByRole('button', { name: 'Undo', exact: true }).click();
     await page.getByRole('button', { name: 'Fill in the example' }).waitFor();
-    await expect.poll(async () => (await bodies()).length, { timeout: 15_000 }).toBe(0);
+    await soon(async () => (await bodies()).length).toBe(0);
   });
 });

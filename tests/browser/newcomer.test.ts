@@ -4,6 +4,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import type { TargetSheet } from '#target-sheet';
 import { inBrowser } from './support/chromium.ts';
+import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
 import { choose, field, HER, stored, strip, toSheet, write } from './support/write.ts';
 
@@ -41,7 +42,7 @@ inBrowser('a newcomer’s whole road', () => {
     });
     await page.locator('#yarn').getByRole('radio', { name: 'crochet' }).check();
     await page.locator('#yarn').getByLabel('Weight on the label').selectOption('5 bulky');
-    await expect.poll(() => page.locator('#yarn .taken').innerText()).toContain('Reckoned with');
+    await soon(() => page.locator('#yarn .taken').innerText()).toContain('Reckoned with');
     await stored(page, 'garment');
     await stored(page, 'yarn');
   });
@@ -50,7 +51,7 @@ inBrowser('a newcomer’s whole road', () => {
     const before = await strip(page).innerText();
     await choose(page, 'design', 'Cropped');
     await choose(page, 'design', 'Loose');
-    await expect.poll(() => strip(page).innerText()).not.toBe(before);
+    await soon(() => strip(page).innerText()).not.toBe(before);
     await toSheet(page);
     expect(await page.locator('.piece figcaption strong').allInnerTexts()).toEqual([
       'Back, make one',

@@ -3,6 +3,7 @@ import { parse } from 'csv-parse/sync';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
+import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
 import { choose, field, strip, toSheet, write } from './support/write.ts';
 
@@ -58,16 +59,16 @@ inBrowser('the sheet and what is done with it', () => {
     const text = await layers.inputValue();
     await layers.fill('42');
     // From t = 6.5 to 10.5 mm: 2 × 4 mm on the flat width, shown to half a centimetre.
-    await expect.poll(width).toBeGreaterThanOrEqual(before + 0.5);
+    await soon(width).toBeGreaterThanOrEqual(before + 0.5);
     await layers.fill(text);
-    await expect.poll(width).toBe(before);
+    await soon(width).toBe(before);
   });
 
   it('goes by the sweater that fits when she says so', async () => {
     await choose(page, 'design', 'the sweater that fits');
     expect(await field(page, 'design', 'Wider than the sweater that fits, all round').isVisible()).toBe(true);
     // The green one: 50.5 cm, t 2.5; the new one t 6.5: 50.5 + 2 × 0.4 = 51.3, shown as 51.5.
-    await expect.poll(() => valueOf('The finished sweater, laid flat', 'Chest width')).toBe('51.5 cm');
+    await soon(() => valueOf('The finished sweater, laid flat', 'Chest width')).toBe('51.5 cm');
     await choose(page, 'design', 'the body');
   });
 
@@ -135,17 +136,17 @@ inBrowser('the sheet and what is done with it', () => {
       .locator('.rule-list')
       .getByRole('textbox', { name: /^Fabric thickness for which an ease is said/ });
     await rule.fill('7');
-    await expect.poll(() => strip(page).innerText()).not.toBe(before);
+    await soon(() => strip(page).innerText()).not.toBe(before);
     await page.locator('.rules').getByText('ordinary thickness: 7').waitFor();
     await rule.fill('900');
     expect(await rule.getAttribute('aria-invalid')).toBe('true');
-    await expect.poll(() => strip(page).innerText()).toBe(before);
+    await soon(() => strip(page).innerText()).toBe(before);
     await rule.fill('');
   });
 
   it('shows a child’s cautions, and needs no measure but the chest', async () => {
     await page.locator('#body').getByLabel('Which one').selectOption('The niece');
-    await expect.poll(() => page.locator('.cautions').innerText()).toMatch(/cord/i);
+    await soon(() => page.locator('.cautions').innerText()).toMatch(/cord/i);
     quiet(served);
   });
 
@@ -153,6 +154,6 @@ inBrowser('the sheet and what is done with it', () => {
     await page.locator('#body').getByRole('button', { name: 'Another one' }).click();
     await page.getByText('Write a chest, or a width of a sweater that fits').waitFor();
     await write(page, 'body', { Chest: '94' });
-    await expect.poll(() => strip(page).innerText()).toMatch(/\d cm/);
+    await soon(() => strip(page).innerText()).toMatch(/\d cm/);
   });
 });

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, beforeEach, afterEach, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
+import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
 import { choose, field, HER, strip, toSheet, write } from './support/write.ts';
 
@@ -42,7 +43,7 @@ inBrowser('writing on the page', () => {
     expect(await field(page, 'body', 'Waist').inputValue()).toBe('30 1/2');
     expect(await beneath('measure-waist-girth')).toBe('= 77.5 cm');
     await field(page, 'body', 'Waist').fill('');
-    await expect.poll(() => strip(page).innerText()).toBe(width);
+    await soon(() => strip(page).innerText()).toBe(width);
   });
 
   for (const [text, understood] of [
@@ -57,7 +58,7 @@ inBrowser('writing on the page', () => {
       expect(await page.locator('#measure-hip-girth-why').innerText()).toMatch(understood);
       expect(await field(page, 'body', 'Hip').getAttribute('aria-invalid')).toBe('true');
       expect(await field(page, 'body', 'Hip').inputValue()).toBe(text);
-      await expect.poll(() => strip(page).innerText()).toMatch(/\d cm/);
+      await soon(() => strip(page).innerText()).toMatch(/\d cm/);
       await field(page, 'body', 'Hip').fill('');
       expect(await field(page, 'body', 'Hip').getAttribute('aria-invalid')).toBeNull();
     });
@@ -102,9 +103,9 @@ inBrowser('writing on the page', () => {
     const next = page.getByRole('complementary', { name: 'Worth taking next' });
     await field(page, 'body', 'Height').fill('168');
     const link = next.getByRole('link');
-    await expect.poll(() => link.innerText()).toBe('Chest');
+    await soon(() => link.innerText()).toBe('Chest');
     await field(page, 'body', 'Chest').fill('94');
-    await expect.poll(() => next.innerText()).toMatch(/sure to ± [\d.]+ cm instead of ± [\d.]+ cm/);
+    await soon(() => next.innerText()).toMatch(/sure to ± [\d.]+ cm instead of ± [\d.]+ cm/);
     const name = await link.innerText();
     expect(name).not.toBe('Chest');
     await link.click();
@@ -115,7 +116,7 @@ inBrowser('writing on the page', () => {
     await write(page, 'body', { Chest: '94', Hip: '98' });
     const rows = async (): Promise<string[]> => page.locator('#yarn .room-drawing tbody tr').allTextContents();
     await field(page, 'yarn', 'Four layers, how high').fill('28');
-    await expect.poll(async () => (await rows())[1]).toMatch(/^yours7 mm/);
+    await soon(async () => (await rows())[1]).toMatch(/^yours7 mm/);
     const text = await page.locator('#yarn .room-drawing desc').textContent();
     // t = 7 takes 4(7 − 3) = 16 mm more of the same flat width than t = 3.
     const [ordinary, yours] = [...(text ?? '').matchAll(/leaves ([\d.]+) cm/g)].map((found) => Number(found[1]));

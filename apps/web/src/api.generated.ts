@@ -78,6 +78,40 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/bodies/{id}/profile": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Read what is known of a body: measured, estimated and missing; questions; the next measure */
+        get: operations["Profile_read"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/bodies/profile": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** The same of a body that is sent along; nothing is stored */
+        post: operations["Profile_compute"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/garments": {
         parameters: {
             query?: never;
@@ -356,6 +390,304 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/planners": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** List planners, newest first */
+        get: operations["Planners_list"];
+        put?: never;
+        /** Keep a planner */
+        post: operations["Planners_create"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/planners/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Read a planner */
+        get: operations["Planners_read"];
+        /** Change a planner: the whole document */
+        put: operations["Planners_replace"];
+        post?: never;
+        /**
+         * Erase a planner
+         * @description If-Match is heeded where it is sent. Sheets made from it stay: they hold what they were made from.
+         */
+        delete: operations["Planners_remove"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/planners/{id}/secret": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Make a new signing secret
+         * @description For a day hand-offs are signed with the old one too, so that the planner can be changed in between.
+         */
+        post: operations["Planners_replaceSecret"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/planners/{id}/pause": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Send nothing for now; what is handed on waits */
+        post: operations["Planners_pause"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/planners/{id}/resume": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Send again, also after the planner stopped; what waited is tried for a day more */
+        post: operations["Planners_resume"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/planners/{id}/test": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Send a signed test now and see what the planner answers
+         * @description The body is `{"test":true}`. It is sent once and not kept. It takes up to 20 seconds.
+         */
+        post: operations["Planners_send"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/planners/{id}/preview": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** See exactly what the planner would be sent */
+        get: operations["Planners_preview"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/target-sheets/{id}/hand-offs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Hand a kept sheet on to a planner
+         * @description It is written down before it is answered, sent in the background, tried for a day, and arrives at least once, always with the same webhook-id. A planner that lacks something it requires is refused at once, with the measures to take.
+         */
+        post: operations["HandOffs_handOn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/planners/{id}/hand-offs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Make a sheet from a kept body, garment and fabric, keep it and hand it on
+         * @description It is written down before it is answered, sent in the background, tried for a day, and arrives at least once, always with the same webhook-id. A planner that lacks something it requires is refused at once, with the measures to take.
+         */
+        post: operations["HandOffs_makeAndHandOn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/hand-offs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** List hand-offs, newest first */
+        get: operations["HandOffs_list"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/hand-offs/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** See what came of a hand-off */
+        get: operations["HandOffs_read"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/hand-offs/{id}/send-again": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Send again what was given up: with the same webhook-id, for a day */
+        post: operations["HandOffs_sendAgain"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/read-keys": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** List read keys, newest first */
+        get: operations["ReadKeys_list"];
+        put?: never;
+        /**
+         * Make a key that lets a planner read one sheet, or all
+         * @description It opens GET /v1/target-sheets/{id}, and the list where it is for all sheets; nothing else.
+         */
+        post: operations["ReadKeys_make"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/read-keys/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Read about a read key */
+        get: operations["ReadKeys_read"];
+        put?: never;
+        post?: never;
+        /** Erase a read key; it opens nothing any more */
+        delete: operations["ReadKeys_remove"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/read-keys/{id}/revoke": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Revoke a read key: it opens nothing any more */
+        post: operations["ReadKeys_revoke"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/target-sheets/import": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Read a target sheet in and keep it, with its id
+         * @description As it is, fields of a newer minor version included; one of a newer major version is refused. Up to 512 kB.
+         */
+        post: operations["SheetImport_readIn"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -480,233 +812,71 @@ export interface components {
             /** @description Cursor of the next page; null at the end. */
             next: string | null;
         };
-        GarmentMeasureDto: {
+        ProfileDimensionDto: {
+            /** @enum {string} */
+            name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
             /**
-             * @example chest-width
+             * @description Entered by the maker; filled in from the others, or from a table; or not known.
              * @enum {string}
              */
-            name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
-            /** @description A number in `unit`. */
-            value?: number | null;
-            /**
-             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
-             * @enum {string|null}
-             */
-            unit?: "mm" | "cm" | "[in_i]" | "in" | null;
-            /**
-             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
-             * @example 17 1/2 in
-             */
-            text?: string | null;
-            /** @description Standard uncertainty, in the same unit, where it is known. */
-            u?: number | null;
-            /**
-             * @description By whom or whence: sets its uncertainty where none is given.
-             * @default home
-             * @enum {string|null}
-             */
-            how?: "trained" | "home" | "estimated" | "table" | null;
-            /**
-             * @description A day, or a time with its offset (RFC 3339).
-             * @example 2026-01-31
-             */
-            takenAt?: string | null;
-            /**
-             * @description Of `sleeve-length` alone: where it was measured from.
-             * @default seam
-             * @enum {string|null}
-             */
-            from?: "seam" | "centre-back" | null;
-        };
-        ThicknessDto: {
-            /** @description A number in `unit`. */
-            value?: number | null;
-            /**
-             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
-             * @enum {string|null}
-             */
-            unit?: "mm" | "cm" | "[in_i]" | "in" | null;
-            /**
-             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
-             * @example 17 1/2 in
-             */
-            text?: string | null;
-            /** @description Standard uncertainty, in the same unit, where it is known. */
-            u?: number | null;
-        };
-        LayerDto: {
-            thickness: components["schemas"]["ThicknessDto"];
-            /**
-             * @description How far its sleeves reach.
-             * @enum {string}
-             */
-            sleeves: "none" | "short" | "long";
-        };
-        WearsDto: {
-            /** @enum {string|null} */
-            chest?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            hip?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            "upper-arm"?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            length?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            sleeve?: "close" | "right" | "roomy" | null;
-        };
-        GarmentDto: {
-            /**
-             * @description What the maker calls it.
-             * @example The blue one
-             */
-            title?: string | null;
+            state: "measured" | "estimated" | "missing";
             /** @enum {string} */
-            construction: "drop-shoulder" | "squared-drop" | "set-in" | "raglan";
-            measures: components["schemas"]["GarmentMeasureDto"][];
-            /** @description Of one layer of its fabric: four layers under a small book, divided by four. */
-            thickness: components["schemas"]["ThicknessDto"];
-            /** @description What she wears beneath it when it fits. */
-            layer?: components["schemas"]["LayerDto"] | null;
-            /**
-             * @description Whether it is stretched when worn.
-             * @default false
-             */
-            wornStretched?: boolean | null;
-            /** @description How it wears, where she can say so. */
-            wears?: components["schemas"]["WearsDto"] | null;
-        };
-        KeptGarment: {
-            /**
-             * Format: uuid
-             * @description UUID v7.
-             */
-            id: string;
-            /** @description One more with each change. The ETag is this number in quotes. */
-            version: number;
-            /** Format: date-time */
-            createdAt: string;
-            /** Format: date-time */
-            updatedAt: string;
-            /**
-             * @description What the maker calls it.
-             * @example The blue one
-             */
-            title?: string | null;
-            /** @enum {string} */
-            construction: "drop-shoulder" | "squared-drop" | "set-in" | "raglan";
-            measures: components["schemas"]["GarmentMeasureDto"][];
-            /** @description Of one layer of its fabric: four layers under a small book, divided by four. */
-            thickness: components["schemas"]["ThicknessDto"];
-            /** @description What she wears beneath it when it fits. */
-            layer?: components["schemas"]["LayerDto"] | null;
-            /**
-             * @description Whether it is stretched when worn.
-             * @default false
-             */
-            wornStretched?: boolean | null;
-            /** @description How it wears, where she can say so. */
-            wears?: components["schemas"]["WearsDto"] | null;
-        };
-        GarmentPage: {
-            items: components["schemas"]["KeptGarment"][];
-            /** @description Cursor of the next page; null at the end. */
-            next: string | null;
-        };
-        StretchDto: {
-            /**
-             * @description In the direction of the stitches.
-             * @example 0.2
-             */
-            across: number;
-            /**
-             * @description In the direction of the rows.
-             * @example 0.1
-             */
-            along: number;
-        };
-        GrowthDto: {
-            /**
-             * @description In the direction of the stitches.
-             * @example 0
-             */
-            across: number;
-            /**
-             * @description In the direction of the rows.
-             * @example 0.02
-             */
-            along: number;
-        };
-        FabricDto: {
-            /**
-             * @description What the maker calls it.
-             * @example Grey wool, hook 6
-             */
-            title?: string | null;
-            /** @enum {string} */
-            craft: "knit" | "crochet";
-            /**
-             * @description Default: stockinette when knitted, single crochet when crocheted.
-             * @enum {string|null}
-             */
-            stitch?: "stockinette" | "single-crochet" | null;
-            /** @description Of one layer: four layers under a small book, divided by four. */
-            thickness?: components["schemas"]["ThicknessDto"] | null;
-            wrapsPerInch?: number | null;
-            metresPer100g?: number | null;
+            unit: "mm" | "g";
+            value: number | null;
+            /** @description Standard uncertainty. */
+            u: number | null;
+            /** @description Lower end of the 90 % interval. */
+            low: number | null;
+            /** @description Upper end of the 90 % interval. */
+            high: number | null;
             /** @enum {string|null} */
-            fibre?: "wool" | "cotton" | "acrylic" | "polyester" | "nylon" | "linen" | null;
-            /** @description 0 (lace) to 7 (jumbo). */
-            weightCategory?: number | null;
-            stretch?: components["schemas"]["StretchDto"] | null;
-            /** @description Of the rib across, as measured. */
-            ribStretch?: number | null;
-            growth?: components["schemas"]["GrowthDto"] | null;
-            /** @description g/m². */
-            gramsPerSquareMetre?: number | null;
+            how: "trained" | "home" | "estimated" | "table" | null;
+            /** @description Where the value is from; or why there is none. */
+            from: string;
+            /** @description How to take it. */
+            taking: string;
         };
-        KeptFabric: {
-            /**
-             * Format: uuid
-             * @description UUID v7.
-             */
-            id: string;
-            /** @description One more with each change. The ETag is this number in quotes. */
-            version: number;
-            /** Format: date-time */
-            createdAt: string;
-            /** Format: date-time */
-            updatedAt: string;
-            /**
-             * @description What the maker calls it.
-             * @example Grey wool, hook 6
-             */
-            title?: string | null;
+        RepairDto: {
             /** @enum {string} */
-            craft: "knit" | "crochet";
-            /**
-             * @description Default: stockinette when knitted, single crochet when crocheted.
-             * @enum {string|null}
-             */
-            stitch?: "stockinette" | "single-crochet" | null;
-            /** @description Of one layer: four layers under a small book, divided by four. */
-            thickness?: components["schemas"]["ThicknessDto"] | null;
-            wrapsPerInch?: number | null;
-            metresPer100g?: number | null;
-            /** @enum {string|null} */
-            fibre?: "wool" | "cotton" | "acrylic" | "polyester" | "nylon" | "linen" | null;
-            /** @description 0 (lace) to 7 (jumbo). */
-            weightCategory?: number | null;
-            stretch?: components["schemas"]["StretchDto"] | null;
-            /** @description Of the rib across, as measured. */
-            ribStretch?: number | null;
-            growth?: components["schemas"]["GrowthDto"] | null;
-            /** @description g/m². */
-            gramsPerSquareMetre?: number | null;
+            name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
+            /** @description mm; weight in g. */
+            value: number;
         };
-        FabricPage: {
-            items: components["schemas"]["KeptFabric"][];
-            /** @description Cursor of the next page; null at the end. */
-            next: string | null;
+        QuestionDto: {
+            /** @enum {string} */
+            name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
+            /** @description The likely slip; stable, for programs. */
+            code: string;
+            text: string;
+            /** @description What would be right then; none where no known slip explains it. */
+            wouldBe: components["schemas"]["RepairDto"][];
+            /** @description How many standard deviations it lies from what the others lead to expect. */
+            z: number;
+        };
+        NextMeasureDto: {
+            /** @enum {string} */
+            name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
+            /** @description Uncertainty of the sheet’s main measures together without it, mm; null where they need it. */
+            before: number | null;
+            /** @description The same with it. */
+            after: number | null;
+            /** @description How to take it. */
+            how: string;
+        };
+        NoteDto: {
+            /** @description Stable, for programs. */
+            code: string;
+            text: string;
+            /** @description Where it is from. */
+            source?: string;
+        };
+        BodyProfileDto: {
+            dimensions: components["schemas"]["ProfileDimensionDto"][];
+            questions: components["schemas"]["QuestionDto"][];
+            /** @description The one measure worth taking next. */
+            next: components["schemas"]["NextMeasureDto"] | null;
+            /** @description Among them whom the estimates were made from, and whom not. */
+            notes: components["schemas"]["NoteDto"][];
         };
         EaseDto: {
             /** @enum {string|null} */
@@ -742,6 +912,30 @@ export interface components {
              * @example 17 1/2 in
              */
             text?: string | null;
+        };
+        ThicknessDto: {
+            /** @description A number in `unit`. */
+            value?: number | null;
+            /**
+             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
+             * @enum {string|null}
+             */
+            unit?: "mm" | "cm" | "[in_i]" | "in" | null;
+            /**
+             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
+             * @example 17 1/2 in
+             */
+            text?: string | null;
+            /** @description Standard uncertainty, in the same unit, where it is known. */
+            u?: number | null;
+        };
+        LayerDto: {
+            thickness: components["schemas"]["ThicknessDto"];
+            /**
+             * @description How far its sleeves reach.
+             * @enum {string}
+             */
+            sleeves: "none" | "short" | "long";
         };
         ChosenLengthDto: {
             /** @description A number in `unit`. */
@@ -801,6 +995,58 @@ export interface components {
             backNeckDepth?: components["schemas"]["ChosenLengthDto"] | null;
             /** @description Added at each joined edge of a piece; default none. */
             seamAllowance?: components["schemas"]["ChosenLengthDto"] | null;
+        };
+        StretchDto: {
+            /**
+             * @description In the direction of the stitches.
+             * @example 0.2
+             */
+            across: number;
+            /**
+             * @description In the direction of the rows.
+             * @example 0.1
+             */
+            along: number;
+        };
+        GrowthDto: {
+            /**
+             * @description In the direction of the stitches.
+             * @example 0
+             */
+            across: number;
+            /**
+             * @description In the direction of the rows.
+             * @example 0.02
+             */
+            along: number;
+        };
+        FabricDto: {
+            /**
+             * @description What the maker calls it.
+             * @example Grey wool, hook 6
+             */
+            title?: string | null;
+            /** @enum {string} */
+            craft: "knit" | "crochet";
+            /**
+             * @description Default: stockinette when knitted, single crochet when crocheted.
+             * @enum {string|null}
+             */
+            stitch?: "stockinette" | "single-crochet" | null;
+            /** @description Of one layer: four layers under a small book, divided by four. */
+            thickness?: components["schemas"]["ThicknessDto"] | null;
+            wrapsPerInch?: number | null;
+            metresPer100g?: number | null;
+            /** @enum {string|null} */
+            fibre?: "wool" | "cotton" | "acrylic" | "polyester" | "nylon" | "linen" | null;
+            /** @description 0 (lace) to 7 (jumbo). */
+            weightCategory?: number | null;
+            stretch?: components["schemas"]["StretchDto"] | null;
+            /** @description Of the rib across, as measured. */
+            ribStretch?: number | null;
+            growth?: components["schemas"]["GrowthDto"] | null;
+            /** @description g/m². */
+            gramsPerSquareMetre?: number | null;
         };
         RulesDto: {
             /**
@@ -1199,6 +1445,167 @@ export interface components {
              */
             "adult-chest"?: number | null;
         };
+        ProfileRequestDto: {
+            body: components["schemas"]["BodyDto"];
+            /** @description For the next measure; default: a pullover with drop shoulders, regular, crew neck. */
+            design?: components["schemas"]["DesignDto"] | null;
+            /** @description For the next measure; default: knitted, 3 mm thick. */
+            fabric?: components["schemas"]["FabricDto"] | null;
+            /** @description Numbers in place of rules, by name: see /v1/design-rules. */
+            rules?: components["schemas"]["RulesDto"] | null;
+        };
+        GarmentMeasureDto: {
+            /**
+             * @example chest-width
+             * @enum {string}
+             */
+            name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
+            /** @description A number in `unit`. */
+            value?: number | null;
+            /**
+             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
+             * @enum {string|null}
+             */
+            unit?: "mm" | "cm" | "[in_i]" | "in" | null;
+            /**
+             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
+             * @example 17 1/2 in
+             */
+            text?: string | null;
+            /** @description Standard uncertainty, in the same unit, where it is known. */
+            u?: number | null;
+            /**
+             * @description By whom or whence: sets its uncertainty where none is given.
+             * @default home
+             * @enum {string|null}
+             */
+            how?: "trained" | "home" | "estimated" | "table" | null;
+            /**
+             * @description A day, or a time with its offset (RFC 3339).
+             * @example 2026-01-31
+             */
+            takenAt?: string | null;
+            /**
+             * @description Of `sleeve-length` alone: where it was measured from.
+             * @default seam
+             * @enum {string|null}
+             */
+            from?: "seam" | "centre-back" | null;
+        };
+        WearsDto: {
+            /** @enum {string|null} */
+            chest?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            hip?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            "upper-arm"?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            length?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            sleeve?: "close" | "right" | "roomy" | null;
+        };
+        GarmentDto: {
+            /**
+             * @description What the maker calls it.
+             * @example The blue one
+             */
+            title?: string | null;
+            /** @enum {string} */
+            construction: "drop-shoulder" | "squared-drop" | "set-in" | "raglan";
+            measures: components["schemas"]["GarmentMeasureDto"][];
+            /** @description Of one layer of its fabric: four layers under a small book, divided by four. */
+            thickness: components["schemas"]["ThicknessDto"];
+            /** @description What she wears beneath it when it fits. */
+            layer?: components["schemas"]["LayerDto"] | null;
+            /**
+             * @description Whether it is stretched when worn.
+             * @default false
+             */
+            wornStretched?: boolean | null;
+            /** @description How it wears, where she can say so. */
+            wears?: components["schemas"]["WearsDto"] | null;
+        };
+        KeptGarment: {
+            /**
+             * Format: uuid
+             * @description UUID v7.
+             */
+            id: string;
+            /** @description One more with each change. The ETag is this number in quotes. */
+            version: number;
+            /** Format: date-time */
+            createdAt: string;
+            /** Format: date-time */
+            updatedAt: string;
+            /**
+             * @description What the maker calls it.
+             * @example The blue one
+             */
+            title?: string | null;
+            /** @enum {string} */
+            construction: "drop-shoulder" | "squared-drop" | "set-in" | "raglan";
+            measures: components["schemas"]["GarmentMeasureDto"][];
+            /** @description Of one layer of its fabric: four layers under a small book, divided by four. */
+            thickness: components["schemas"]["ThicknessDto"];
+            /** @description What she wears beneath it when it fits. */
+            layer?: components["schemas"]["LayerDto"] | null;
+            /**
+             * @description Whether it is stretched when worn.
+             * @default false
+             */
+            wornStretched?: boolean | null;
+            /** @description How it wears, where she can say so. */
+            wears?: components["schemas"]["WearsDto"] | null;
+        };
+        GarmentPage: {
+            items: components["schemas"]["KeptGarment"][];
+            /** @description Cursor of the next page; null at the end. */
+            next: string | null;
+        };
+        KeptFabric: {
+            /**
+             * Format: uuid
+             * @description UUID v7.
+             */
+            id: string;
+            /** @description One more with each change. The ETag is this number in quotes. */
+            version: number;
+            /** Format: date-time */
+            createdAt: string;
+            /** Format: date-time */
+            updatedAt: string;
+            /**
+             * @description What the maker calls it.
+             * @example Grey wool, hook 6
+             */
+            title?: string | null;
+            /** @enum {string} */
+            craft: "knit" | "crochet";
+            /**
+             * @description Default: stockinette when knitted, single crochet when crocheted.
+             * @enum {string|null}
+             */
+            stitch?: "stockinette" | "single-crochet" | null;
+            /** @description Of one layer: four layers under a small book, divided by four. */
+            thickness?: components["schemas"]["ThicknessDto"] | null;
+            wrapsPerInch?: number | null;
+            metresPer100g?: number | null;
+            /** @enum {string|null} */
+            fibre?: "wool" | "cotton" | "acrylic" | "polyester" | "nylon" | "linen" | null;
+            /** @description 0 (lace) to 7 (jumbo). */
+            weightCategory?: number | null;
+            stretch?: components["schemas"]["StretchDto"] | null;
+            /** @description Of the rib across, as measured. */
+            ribStretch?: number | null;
+            growth?: components["schemas"]["GrowthDto"] | null;
+            /** @description g/m². */
+            gramsPerSquareMetre?: number | null;
+        };
+        FabricPage: {
+            items: components["schemas"]["KeptFabric"][];
+            /** @description Cursor of the next page; null at the end. */
+            next: string | null;
+        };
         MadePieceDto: {
             /** @enum {string} */
             piece: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band";
@@ -1354,12 +1761,12 @@ export interface components {
             body: components["schemas"]["SheetInputDto"] | null;
             garment: components["schemas"]["SheetInputDto"] | null;
             fabric: components["schemas"]["SheetInputDto"] | null;
-            /** @description The inputs as they were: a request that computes it again. */
-            request: components["schemas"]["ComputeSheetDto"];
+            /** @description The inputs as they were: a request that computes it again. Null where the sheet was read in. */
+            request: components["schemas"]["ComputeSheetDto"] | null;
         };
         ExportedSheetDto: {
-            /** @description What it was made from: a request that computes it again. */
-            request: components["schemas"]["ComputeSheetDto"];
+            /** @description What it was made from: a request that computes it again. Null where it was read in. */
+            request: components["schemas"]["ComputeSheetDto"] | null;
             sheet: components["schemas"]["TargetSheet"];
         };
         ExportDto: {
@@ -1433,13 +1840,6 @@ export interface components {
                 [key: string]: components["schemas"]["SizeRangeDto"];
             };
         };
-        NoteDto: {
-            /** @description Stable, for programs. */
-            code: string;
-            text: string;
-            /** @description Where it is from. */
-            source?: string;
-        };
         SizeTableDto: {
             /** @example craft-yarn-council-woman */
             id: string;
@@ -1463,6 +1863,329 @@ export interface components {
             items: components["schemas"]["SizeTableDto"][];
             /** @description There is one page. */
             next: null;
+        };
+        TakesDto: {
+            /**
+             * @description Of every length it is sent.
+             * @default mm
+             * @enum {string|null}
+             */
+            unit?: "mm" | "cm" | "in" | null;
+            /**
+             * @description Lengths go as whole multiples of it, in `unit`, within how far each may be rounded; null leaves them.
+             * @example 0.25
+             */
+            roundingStep?: number | null;
+            /**
+             * @description sheet: the target sheet itself (pushed as a link); flat: one JSON value of named fields; csv.
+             * @default flat
+             * @enum {string|null}
+             */
+            format?: "sheet" | "flat" | "csv" | null;
+            /**
+             * @description Our name to the planner’s: a JSON Pointer (flat) or a column (csv). Empty sends everything under our names.
+             * @example {
+             *       "assembled/chest-width": "/sweater/width",
+             *       "sleeve/sleeve-length/as-made": "/sweater/sleeve"
+             *     }
+             */
+            names?: {
+                [key: string]: string;
+            } | null;
+            /**
+             * @description Our names without which the planner cannot work: a sheet that lacks one is not sent.
+             * @example [
+             *       "assembled/chest-width"
+             *     ]
+             */
+            required?: string[] | null;
+        };
+        PlannerDto: {
+            /**
+             * @description What the maker calls it.
+             * @example Row by row
+             */
+            title: string;
+            /**
+             * @description Where hand-offs are posted to, https. Without it the planner pulls, or is handed sheets by hand.
+             * @example https://planner.example/take
+             */
+            address?: string | null;
+            takes?: components["schemas"]["TakesDto"] | null;
+        };
+        PlannerWithSecret: {
+            /**
+             * Format: uuid
+             * @description UUID v7.
+             */
+            id: string;
+            /** @description One more with each change. The ETag is this number in quotes. */
+            version: number;
+            /** Format: date-time */
+            createdAt: string;
+            /** Format: date-time */
+            updatedAt: string;
+            /**
+             * @description What the maker calls it.
+             * @example Row by row
+             */
+            title: string;
+            /**
+             * @description Where hand-offs are posted to, https. Without it the planner pulls, or is handed sheets by hand.
+             * @example https://planner.example/take
+             */
+            address?: string | null;
+            takes?: components["schemas"]["TakesDto"] | null;
+            /**
+             * @description active; paused: hand-offs wait; stopped: it answered 410 and wants nothing more.
+             * @enum {string}
+             */
+            state: "active" | "paused" | "stopped";
+            /**
+             * Format: date-time
+             * @description Since when its newest signing secret holds; null without an address.
+             */
+            secretMadeAt: string | null;
+            /**
+             * Format: date-time
+             * @description Until when hand-offs are signed with the secret before as well.
+             */
+            oldSecretUntil: string | null;
+            /**
+             * @description A new signing secret (Standard Webhooks: whsec_ and base64), shown this once; null when none was made.
+             * @example whsec_MfKQ9r8GKYqrTwjUPD8ILPZIo2LaLaSw
+             */
+            secret: string | null;
+        };
+        KeptPlanner: {
+            /**
+             * Format: uuid
+             * @description UUID v7.
+             */
+            id: string;
+            /** @description One more with each change. The ETag is this number in quotes. */
+            version: number;
+            /** Format: date-time */
+            createdAt: string;
+            /** Format: date-time */
+            updatedAt: string;
+            /**
+             * @description What the maker calls it.
+             * @example Row by row
+             */
+            title: string;
+            /**
+             * @description Where hand-offs are posted to, https. Without it the planner pulls, or is handed sheets by hand.
+             * @example https://planner.example/take
+             */
+            address?: string | null;
+            takes?: components["schemas"]["TakesDto"] | null;
+            /**
+             * @description active; paused: hand-offs wait; stopped: it answered 410 and wants nothing more.
+             * @enum {string}
+             */
+            state: "active" | "paused" | "stopped";
+            /**
+             * Format: date-time
+             * @description Since when its newest signing secret holds; null without an address.
+             */
+            secretMadeAt: string | null;
+            /**
+             * Format: date-time
+             * @description Until when hand-offs are signed with the secret before as well.
+             */
+            oldSecretUntil: string | null;
+        };
+        PlannerPage: {
+            items: components["schemas"]["KeptPlanner"][];
+            /** @description Cursor of the next page; null at the end. */
+            next: string | null;
+        };
+        TestDto: {
+            /** Format: date-time */
+            at: string;
+            /** @description How long it took, ms. */
+            milliseconds: number;
+            /** @description The planner’s status; null when it did not answer. */
+            status: number | null;
+            /**
+             * @description Why it did not.
+             * @enum {string|null}
+             */
+            failure: "timed-out" | "address-closed" | "name-unknown" | "not-reached" | "broken-off" | "not-secure" | "not-http" | "without-address" | "secret-unreadable" | null;
+            /** @description The same in words. */
+            failureText: string | null;
+            /** @description The first kilobyte of the planner’s answer. */
+            answer: string;
+            /** @description Whether the planner took it (2xx). */
+            arrived: boolean;
+        };
+        WarningDto: {
+            /** @description Our name for it. */
+            name: string;
+            message: string;
+        };
+        PreviewDto: {
+            contentType: string;
+            /** @description To the letter. */
+            body: string;
+            /** @description Left out, or rounded further than it may be. */
+            warnings: components["schemas"]["WarningDto"][];
+        };
+        HandOnDto: {
+            /**
+             * Format: uuid
+             * @description Of a registered planner with an address.
+             */
+            plannerId: string;
+        };
+        HandOffDto: {
+            /**
+             * Format: uuid
+             * @description Also the `webhook-id` of every attempt.
+             */
+            id: string;
+            /** Format: uuid */
+            plannerId: string;
+            /** Format: uuid */
+            targetSheetId: string;
+            /** Format: date-time */
+            createdAt: string;
+            contentType: string;
+            /**
+             * @description waiting: to be sent, or sent again; arrived; dead: given up after a day, until it is sent again.
+             * @enum {string}
+             */
+            state: "waiting" | "arrived" | "dead";
+            /** @description How often it has been tried. */
+            tries: number;
+            /**
+             * Format: date-time
+             * @description When it is due; null when there is nothing more to do.
+             */
+            nextTryAt: string | null;
+        };
+        HandOffPage: {
+            items: components["schemas"]["HandOffDto"][];
+            /** @description Cursor of the next page; null at the end. */
+            next: string | null;
+        };
+        AnswerDto: {
+            /** Format: date-time */
+            at: string;
+            /** @description How long it took, ms. */
+            milliseconds: number;
+            /** @description The planner’s status; null when it did not answer. */
+            status: number | null;
+            /**
+             * @description Why it did not.
+             * @enum {string|null}
+             */
+            failure: "timed-out" | "address-closed" | "name-unknown" | "not-reached" | "broken-off" | "not-secure" | "not-http" | "without-address" | "secret-unreadable" | null;
+            /** @description The same in words. */
+            failureText: string | null;
+            /** @description The first kilobyte of the planner’s answer. */
+            answer: string;
+        };
+        HandOffWithAttemptsDto: {
+            /**
+             * Format: uuid
+             * @description Also the `webhook-id` of every attempt.
+             */
+            id: string;
+            /** Format: uuid */
+            plannerId: string;
+            /** Format: uuid */
+            targetSheetId: string;
+            /** Format: date-time */
+            createdAt: string;
+            contentType: string;
+            /**
+             * @description waiting: to be sent, or sent again; arrived; dead: given up after a day, until it is sent again.
+             * @enum {string}
+             */
+            state: "waiting" | "arrived" | "dead";
+            /** @description How often it has been tried. */
+            tries: number;
+            /**
+             * Format: date-time
+             * @description When it is due; null when there is nothing more to do.
+             */
+            nextTryAt: string | null;
+            /** @description What is sent, exactly. */
+            body: string;
+            /** @description Every try, the oldest first. */
+            attempts: components["schemas"]["AnswerDto"][];
+        };
+        ReadKeyDto: {
+            /**
+             * @description For whom or what it is.
+             * @example Row by row
+             */
+            title: string;
+            /**
+             * Format: uuid
+             * @description The one sheet it opens; without it, every sheet.
+             */
+            targetSheetId?: string | null;
+            /**
+             * Format: date-time
+             * @description Until when it opens anything; without it, until it is revoked.
+             */
+            expiresAt?: string | null;
+        };
+        NewReadKey: {
+            /** Format: uuid */
+            id: string;
+            /** Format: date-time */
+            createdAt: string;
+            title: string;
+            /** @description How the key begins, to know it by. */
+            prefix: string;
+            /**
+             * Format: uuid
+             * @description The one sheet it opens; null for every sheet.
+             */
+            targetSheetId: string | null;
+            /** Format: date-time */
+            expiresAt: string | null;
+            /** Format: date-time */
+            revokedAt: string | null;
+            /**
+             * Format: date-time
+             * @description To the minute.
+             */
+            lastUsedAt: string | null;
+            /** @description The key, shown this once: `Authorization: Bearer` and this. */
+            key: string;
+        };
+        KeptReadKey: {
+            /** Format: uuid */
+            id: string;
+            /** Format: date-time */
+            createdAt: string;
+            title: string;
+            /** @description How the key begins, to know it by. */
+            prefix: string;
+            /**
+             * Format: uuid
+             * @description The one sheet it opens; null for every sheet.
+             */
+            targetSheetId: string | null;
+            /** Format: date-time */
+            expiresAt: string | null;
+            /** Format: date-time */
+            revokedAt: string | null;
+            /**
+             * Format: date-time
+             * @description To the minute.
+             */
+            lastUsedAt: string | null;
+        };
+        ReadKeyPage: {
+            items: components["schemas"]["KeptReadKey"][];
+            /** @description Cursor of the next page; null at the end. */
+            next: string | null;
         };
         /**
          * Target sheet, version 1
@@ -1901,7 +2624,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
-            /** @description The body is larger than 64 kB. */
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
             413: {
                 headers: {
                     [name: string]: unknown;
@@ -1960,6 +2683,13 @@ export interface operations {
                 content: {
                     "application/json": components["schemas"]["KeptBody"];
                 };
+            };
+            /** @description As the request knows it (If-None-Match). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description There is none with this id. */
             404: {
@@ -2037,7 +2767,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
-            /** @description The body is larger than 64 kB. */
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
             413: {
                 headers: {
                     [name: string]: unknown;
@@ -2143,6 +2873,115 @@ export interface operations {
             };
         };
     };
+    Profile_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description All dimensions. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BodyProfileDto"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Profile_compute: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ProfileRequestDto"];
+            };
+        };
+        responses: {
+            /** @description All dimensions. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["BodyProfileDto"];
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is not JSON in UTF-8. */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
     garments_list: {
         parameters: {
             query?: {
@@ -2221,7 +3060,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
-            /** @description The body is larger than 64 kB. */
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
             413: {
                 headers: {
                     [name: string]: unknown;
@@ -2280,6 +3119,13 @@ export interface operations {
                 content: {
                     "application/json": components["schemas"]["KeptGarment"];
                 };
+            };
+            /** @description As the request knows it (If-None-Match). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description There is none with this id. */
             404: {
@@ -2357,7 +3203,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
-            /** @description The body is larger than 64 kB. */
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
             413: {
                 headers: {
                     [name: string]: unknown;
@@ -2541,7 +3387,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
-            /** @description The body is larger than 64 kB. */
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
             413: {
                 headers: {
                     [name: string]: unknown;
@@ -2600,6 +3446,13 @@ export interface operations {
                 content: {
                     "application/json": components["schemas"]["KeptFabric"];
                 };
+            };
+            /** @description As the request knows it (If-None-Match). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description There is none with this id. */
             404: {
@@ -2677,7 +3530,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
-            /** @description The body is larger than 64 kB. */
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
             413: {
                 headers: {
                     [name: string]: unknown;
@@ -2826,7 +3679,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
-            /** @description The body is larger than 64 kB. */
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
             413: {
                 headers: {
                     [name: string]: unknown;
@@ -2895,7 +3748,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
-            /** @description The body is larger than 64 kB. */
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
             413: {
                 headers: {
                     [name: string]: unknown;
@@ -2965,6 +3818,24 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
+            /** @description The read key opens nothing. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The read key opens something else. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
             /** @description Any other problem. */
             default: {
                 headers: {
@@ -3023,7 +3894,7 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
-            /** @description The body is larger than 64 kB. */
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
             413: {
                 headers: {
                     [name: string]: unknown;
@@ -3063,7 +3934,10 @@ export interface operations {
     };
     TargetSheets_read: {
         parameters: {
-            query?: never;
+            query?: {
+                /** @description Of every length in the answer; default: the unit it was kept in. */
+                unit?: "mm" | "cm" | "in" | null;
+            };
             header?: never;
             path: {
                 id: string;
@@ -3086,6 +3960,40 @@ export interface operations {
                     "text/csv": string;
                     "image/svg+xml": string;
                     "text/plain": string;
+                };
+            };
+            /** @description As the request knows it (If-None-Match). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The read key opens nothing. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The read key opens something else. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
             /** @description There is none with this id. */
@@ -3377,6 +4285,1242 @@ export interface operations {
                 };
                 content: {
                     "application/schema+json": Record<string, never>;
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Planners_list: {
+        parameters: {
+            query?: {
+                /** @description How many at most. */
+                limit?: number;
+                /** @description `next` of the page before; absent for the first page. */
+                cursor?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlannerPage"];
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Planners_create: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PlannerDto"];
+            };
+        };
+        responses: {
+            /** @description Kept. */
+            201: {
+                headers: {
+                    /** @description The version, for If-Match. */
+                    ETag?: string;
+                    /** @description Where it is kept. */
+                    Location?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlannerWithSecret"];
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is not JSON in UTF-8. */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Planners_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description As it was entered. */
+            200: {
+                headers: {
+                    /** @description The version, for If-Match. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeptPlanner"];
+                };
+            };
+            /** @description As the request knows it (If-None-Match). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Planners_replace: {
+        parameters: {
+            query?: never;
+            header: {
+                /** @description The ETag of what was read. */
+                "If-Match": string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["PlannerDto"];
+            };
+        };
+        responses: {
+            /** @description Changed. */
+            200: {
+                headers: {
+                    /** @description The version, for If-Match. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlannerWithSecret"];
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description It has been changed since it was read. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is not JSON in UTF-8. */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The header If-Match is missing. */
+            428: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Planners_remove: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description The ETag of what was read. */
+                "If-Match"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Erased. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description It has been changed since it was read. */
+            412: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Planners_replaceSecret: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The new secret, shown this once. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PlannerWithSecret"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Planners_pause: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Paused. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeptPlanner"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Planners_resume: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Active. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeptPlanner"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Planners_send: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What came of it. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TestDto"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Planners_preview: {
+        parameters: {
+            query: {
+                /** @description A kept sheet. */
+                targetSheet: string;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description To the letter. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PreviewDto"];
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    HandOffs_handOn: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description The same request with the same key is answered as the first was, and handed on once. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["HandOnDto"];
+            };
+        };
+        responses: {
+            /** @description On its way. */
+            201: {
+                headers: {
+                    /** @description Where to see what came of it. */
+                    Location?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HandOffDto"];
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Not in the state it is in. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is not JSON in UTF-8. */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    HandOffs_makeAndHandOn: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description The same request with the same key is answered as the first was, and handed on once. */
+                "Idempotency-Key"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["KeepSheetDto"];
+            };
+        };
+        responses: {
+            /** @description On its way. */
+            201: {
+                headers: {
+                    /** @description Where to see what came of it. */
+                    Location?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HandOffDto"];
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Not in the state it is in. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is not JSON in UTF-8. */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    HandOffs_list: {
+        parameters: {
+            query?: {
+                /** @description How many at most. */
+                limit?: number;
+                /** @description `next` of the page before; absent for the first page. */
+                cursor?: string;
+                /** @description To this planner only. */
+                planner?: string | null;
+                /** @description Of this sheet only. */
+                targetSheet?: string | null;
+                /** @description In this state only. */
+                state?: "waiting" | "arrived" | "dead" | null;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HandOffPage"];
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    HandOffs_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What was sent, and every try. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HandOffWithAttemptsDto"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    HandOffs_sendAgain: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description It waits again. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["HandOffWithAttemptsDto"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Not in the state it is in. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    ReadKeys_list: {
+        parameters: {
+            query?: {
+                /** @description How many at most. */
+                limit?: number;
+                /** @description `next` of the page before; absent for the first page. */
+                cursor?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ReadKeyPage"];
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    ReadKeys_make: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ReadKeyDto"];
+            };
+        };
+        responses: {
+            /** @description Made. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["NewReadKey"];
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is not JSON in UTF-8. */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    ReadKeys_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Without the key itself. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeptReadKey"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    ReadKeys_remove: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Erased. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    ReadKeys_revoke: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Revoked. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["KeptReadKey"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    SheetImport_readIn: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["TargetSheet"];
+            };
+        };
+        responses: {
+            /** @description It was kept before. */
+            200: {
+                headers: {
+                    /** @description Of this sheet in this form; it never changes. */
+                    ETag?: string;
+                    /** @description Where it is kept. */
+                    Location?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TargetSheet"];
+                    "text/csv": string;
+                    "image/svg+xml": string;
+                    "text/plain": string;
+                };
+            };
+            /** @description Kept. */
+            201: {
+                headers: {
+                    /** @description Of this sheet in this form; it never changes. */
+                    ETag?: string;
+                    /** @description Where it is kept. */
+                    Location?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TargetSheet"];
+                    "text/csv": string;
+                    "image/svg+xml": string;
+                    "text/plain": string;
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /**
+             * @description None of the formats accepted can be given.
+             *
+             *     None of the formats accepted can be given.
+             */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Not in the state it is in. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is not JSON in UTF-8. */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
             /** @description Any other problem. */
