@@ -9,7 +9,7 @@ export default defineConfig({
   test: {
     include: ['{apps/api,libs}/**/*.spec.ts', 'tests/**/*.test.ts'],
     globalSetup: 'tests/support/postgres.ts',
-    testTimeout: 60_000,
+    testTimeout: 180_000,
     hookTimeout: 120_000,
   },
 });
