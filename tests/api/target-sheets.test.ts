@@ -154,6 +154,18 @@ describe.each(DATABASES)('target sheets on %s', (kind) => {
     expect(valueOf(body.assembled, 'chest-width')).toBeCloseTo(513.5 / 25.4, 3);
   });
 
+  it('gives no number where the choices leave less than nothing', async () => {
+    // Chest 940 − 1000 + 4(6 − 3) is below nothing; a cropped hem does not reach the hip.
+    const design = { ...exampleDesign, length: 'cropped', ease: { value: -100, unit: 'cm' } };
+    const { body } = await api.http
+      .post('/v1/target-sheets/compute')
+      .send({ ...exampleRequest, design })
+      .expect(200);
+    const width = body.assembled.find(({ name }: Dimension) => name === 'chest-width');
+    expect(width.value).toBeNull();
+    expect(width.noAdvice.reason).not.toBe('');
+  });
+
   it('makes a run of sizes', async () => {
     const request = {
       table: 'craft-yarn-council-woman',

@@ -4,7 +4,6 @@ import { rowBodyMeasures, sizeRow, sizeTable, type BodyModel, type SizeRow } fro
 import { DomainError } from '#measure';
 import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
 import { BODY_MODEL } from '../body-model/body-model.module.ts';
-import { refuseImpossible } from './refuse-impossible.ts';
 import { sheetInput } from './sheet-input.ts';
 import type { SheetChoices, SheetRequest } from './sheet-request.ts';
 
@@ -41,9 +40,7 @@ export class SheetComposer {
   }
 
   private composeFrom(input: SheetInput, id: string): TargetSheet {
-    return refuseImpossible(
-      composeSheet(input, { id, createdAt: new Date().toISOString() }, { estimator: this.estimator }),
-    );
+    return composeSheet(input, { id, createdAt: new Date().toISOString() }, { estimator: this.estimator });
   }
 }
 
