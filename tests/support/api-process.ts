@@ -3,7 +3,9 @@ import type { Environment } from '../../apps/api/src/settings/settings.ts';
 
 /** Builds what `npm start` runs, once for all who start it. */
 export function buildApi(): void {
-  execFileSync(process.execPath, ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.build.json'], { stdio: 'inherit' });
+  execFileSync(process.execPath, ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.build.json'], {
+    stdio: 'inherit',
+  });
 }
 
 /** The API as a process of its own, as `npm start` runs it. */
