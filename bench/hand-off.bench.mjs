@@ -136,6 +136,7 @@ console.log(`brought              ${lags.length}`);
 console.log(`lag after accepting  ${ms(lags)}`);
 console.log(`answer to the maker  ${ms(answerMs)}`);
 console.log(`most unanswered      ${mostWaiting}`);
+console.log(`processor time       ${(cpu / accepted.length).toFixed(2)} ms a hand-off`);
 console.log(
   `memory of the API    ${third(memory, 0).toFixed(0)} MB in the first third, ${third(memory, 2).toFixed(0)} MB in the last`,
 );
