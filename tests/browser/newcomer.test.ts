@@ -94,6 +94,12 @@ inBrowser('a newcomer’s whole road', () => {
     await page.emulateMedia({ media: 'screen' });
   });
 
+  it('prints from the browser’s own menu too, without having been scrolled down', async () => {
+    await page.reload();
+    await page.locator('.piece').first().waitFor({ state: 'attached' });
+    expect(await page.evaluate(() => window.scrollY)).toBe(0);
+  });
+
   it('downloads a JSON that the published schema accepts, in her inches', async () => {
     const [download] = await Promise.all([
       page.waitForEvent('download'),

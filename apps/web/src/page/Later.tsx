@@ -1,4 +1,4 @@
-import { lazy, Suspense, useDeferredValue, useRef } from 'react';
+import { lazy, Suspense, useDeferredValue, useEffect, useRef, useState } from 'react';
 import type { BodyModel } from '#body';
 import { useKeptSheets } from '../kept/use-kept-sheets.ts';
 import { say } from '../messages.ts';
@@ -10,6 +10,20 @@ import { Section } from './Section.tsx';
 import { useNear } from './use-near.ts';
 
 const Outcome = lazy(() => import('./Outcome.tsx'));
+
+/** With a sheet to show, the rest is fetched after so long even far from the screen: the browser's own Print must find it. */
+const REST_MS = 4000;
+
+/** True a while after something began, and from then on. */
+function useWhileAfter(begun: boolean): boolean {
+  const [after, setAfter] = useState(false);
+  useEffect(() => {
+    if (!begun) return undefined;
+    const timer = setTimeout(() => setAfter(true), REST_MS);
+    return () => clearTimeout(timer);
+  }, [begun]);
+  return after;
+}
 
 /** The second half of the page. It is fetched when she comes near it and there is something to show, and drawn after what she writes. */
 export function Later({
@@ -25,7 +39,8 @@ export function Later({
   const near = useNear(place);
   const kept = useKeptSheets().sheets.length > 0;
   const sheet = useDeferredValue(reckoned?.sheet ?? null);
-  const shown = near && (reckoned !== null || kept);
+  const rested = useWhileAfter(sheet !== null);
+  const shown = (near || rested) && (reckoned !== null || kept);
   return (
     <div className="outcome-parts" ref={place}>
       {shown ? (
