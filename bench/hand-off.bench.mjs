@@ -38,7 +38,9 @@ function post(path, body) {
       agent,
       headers: { 'content-type': 'application/json' },
     });
-    request.once('error', reject).once('response', async (response) => {
+    // A connection kept open may be closed by the other end just as it is used again.
+    request.once('error', (error) => (request.reusedSocket ? resolve(post(path, body)) : reject(error)));
+    request.once('response', async (response) => {
       const text = Buffer.concat(await response.toArray()).toString();
       if (response.statusCode >= 300) return reject(new Error(`${path} ${response.statusCode} ${text}`));
       resolve(JSON.parse(text));
@@ -85,6 +87,11 @@ const { id: plannerId } = await post('/v1/planners', {
 });
 
 const megabytes = () => Number(/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${api.pid}/status`, 'utf8'))[1]) / 1024;
+/** Of the API process so far, user and system, in ms; Linux counts in hundredths of a second. */
+function cpuMs() {
+  const fields = readFileSync(`/proc/${api.pid}/stat`, 'utf8').split(') ')[1].split(' ');
+  return (Number(fields[11]) + Number(fields[12])) * 10;
+}
 const accepted = [];
 const answerMs = [];
 const memory = [];
@@ -117,9 +124,12 @@ async function run(seconds, note) {
 }
 
 await run(WARM_UP, false);
+const cpuBefore = cpuMs();
 const took = await run(SECONDS, true);
 const patience = Date.now() + 30_000;
 while (accepted.some(({ id }) => !arrived.has(id)) && Date.now() < patience) await delay(20);
+
+const cpu = cpuMs() - cpuBefore;
 
 const lags = accepted.flatMap(({ id, at }) => (arrived.has(id) ? [arrived.get(id) - at] : []));
 const at = (values, part) =>

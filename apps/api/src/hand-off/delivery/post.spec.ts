@@ -98,6 +98,17 @@ describe('PlannerPost', () => {
     expect(await send('{}', origin.replace('127.0.0.1', 'localhost'))).toMatchObject({ status: 200 });
   });
 
+  it('opens a new connection where the planner closed the one kept open', async () => {
+    const seen = new Set<unknown>();
+    answerWith((request, response) => {
+      if (seen.has(request.socket)) return void request.socket.destroy();
+      seen.add(request.socket);
+      response.end('taken');
+    });
+    expect([await send(), await send()]).toMatchObject([{ answer: 'taken' }, { answer: 'taken' }]);
+    expect(seen.size).toBe(2);
+  });
+
   it('tells what went wrong', async () => {
     const babbler = net
       .createServer((socket) =>

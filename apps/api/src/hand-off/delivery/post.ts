@@ -27,6 +27,7 @@ export class PlannerPost {
   };
 
   private readonly underWay = new Set<ClientRequest>();
+  private closed = false;
 
   constructor(
     private readonly policy: AddressPolicy,
@@ -35,16 +36,7 @@ export class PlannerPost {
 
   async send(address: string, headers: Readonly<Record<string, string>>, body: string): Promise<PostResult> {
     try {
-      const bytes = Buffer.from(body);
-      const request = this.request(new URL(address), { ...headers, 'content-length': String(bytes.length) });
-      return await this.within(request, async () => {
-        const response = await this.respond(request, bytes);
-        return {
-          status: response.statusCode ?? 0,
-          retryAfter: response.headers['retry-after'] ?? null,
-          answer: await readAnswer(response),
-        };
-      });
+      return await this.sendOnce(address, headers, Buffer.from(body));
     } catch (error) {
       return { failure: failureOf(error) };
     }
@@ -52,8 +44,38 @@ export class PlannerPost {
 
   /** Breaks off what is under way and closes the connections that are kept open. */
   close(): void {
+    this.closed = true;
     for (const request of this.underWay) request.destroy();
     for (const agent of Object.values(this.agents)) agent.destroy();
+  }
+
+  /** A connection kept open may be closed by the planner just as it is used again: then a new one is opened. */
+  private async sendOnce(
+    address: string,
+    headers: Readonly<Record<string, string>>,
+    body: Buffer,
+  ): Promise<PostResult> {
+    const url = new URL(address);
+    const sized = { ...headers, 'content-length': String(body.length) };
+    const request = this.request(url, sized, this.agents[url.protocol === 'https:' ? 'https:' : 'http:']);
+    try {
+      return await this.exchange(request, body);
+    } catch (error) {
+      const closedMeanwhile = request.reusedSocket && failureOf(error) === 'broken-off';
+      if (!closedMeanwhile || this.closed) throw error;
+      return await this.exchange(this.request(url, sized, false), body);
+    }
+  }
+
+  private exchange(request: ClientRequest, body: Buffer): Promise<PostResult> {
+    return this.within(request, async () => {
+      const response = await this.respond(request, body);
+      return {
+        status: response.statusCode ?? 0,
+        retryAfter: response.headers['retry-after'] ?? null,
+        answer: await readAnswer(response),
+      };
+    });
   }
 
   /** Breaks a request off when its time is up, wherever it stands. */
@@ -74,7 +96,7 @@ export class PlannerPost {
     });
   }
 
-  private request(url: URL, headers: Readonly<Record<string, string>>): ClientRequest {
+  private request(url: URL, headers: Readonly<Record<string, string>>, agent: http.Agent | false): ClientRequest {
     const secure = url.protocol === 'https:';
     const mayConnect = (address: string): boolean =>
       secure ? this.policy.allows(address) : this.policy.allowsUnencrypted(address);
@@ -82,7 +104,7 @@ export class PlannerPost {
     if (literal !== null && !mayConnect(literal)) throw new AddressClosed(`${literal} is not open`);
     return (secure ? https : http).request(url, {
       method: 'POST',
-      agent: this.agents[secure ? 'https:' : 'http:'],
+      agent,
       lookup: checkedLookup(mayConnect),
       headers: { 'user-agent': 'easewright', ...headers },
     });
