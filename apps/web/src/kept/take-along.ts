@@ -3,10 +3,15 @@ import { say } from '../messages.ts';
 
 /** Saves a text as a file, under a name made of the sheet's title. */
 export function saveFile(sheet: TargetSheet, ending: 'json' | 'csv' | 'svg', type: string, text: string): void {
+  saveText(fileName(sheet.title), ending, type, text);
+}
+
+/** Saves a text as a file. */
+export function saveText(name: string, ending: string, type: string, text: string): void {
   const address = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement('a');
   link.href = address;
-  link.download = `${fileName(sheet.title)}.${ending}`;
+  link.download = `${name}.${ending}`;
   link.click();
   setTimeout(() => URL.revokeObjectURL(address), 1000);
 }

@@ -1,0 +1,131 @@
+import { useEffect, useState } from 'react';
+import { Select } from '../field/Select.tsx';
+import { titleOf } from '../kept/KeptList.tsx';
+import type { KeptSheet } from '../kept/kept-sheet.ts';
+import { saveText } from '../kept/take-along.ts';
+import { say } from '../messages.ts';
+import { newKey } from '../notebook/new-key.ts';
+import { nameOf } from './name-of.ts';
+import { handOn, previewFor, Refused, type Planner, type Preview } from './send-store.ts';
+import { Trouble } from './Trouble.tsx';
+import { useAsking } from './use-asking.ts';
+
+type Looked =
+  { readonly is: 'preview'; readonly preview: Preview } | { readonly is: 'not'; readonly reasons: readonly string[] };
+
+/** Chooses a kept sheet, shows exactly what would leave, and sends it. */
+export function HandOver({
+  planner,
+  sheets,
+  onSent,
+}: {
+  readonly planner: Planner;
+  readonly sheets: readonly KeptSheet[];
+  readonly onSent: () => void;
+}) {
+  const words = say.send.over;
+  const stored = sheets.flatMap((sheet) =>
+    sheet.stored === null ? [] : [{ id: sheet.stored, title: titleOf(sheet) }],
+  );
+  const [chosen, setChosen] = useState('');
+  const sheet = stored.some(({ id }) => id === chosen) ? chosen : (stored[0]?.id ?? '');
+  const looked = usePreview(planner, sheet);
+  // One key for one wish to send: pressed twice, or asked again after a lost connection, it is sent once.
+  const [key, setKey] = useState(newKey);
+  const { busy, trouble, ask } = useAsking();
+  if (sheet === '') return <p>{words.none}</p>;
+  const send = (): void =>
+    ask(async () => {
+      await handOn(sheet, planner.id, key);
+      setKey(newKey());
+      onSent();
+    });
+  return (
+    <>
+      <Select
+        label={words.sheet}
+        options={stored.map(({ id, title }) => ({ value: id, label: title }))}
+        value={sheet}
+        onValue={(id) => {
+          setChosen(id);
+          setKey(newKey());
+        }}
+      />
+      {looked?.is === 'not' && (
+        <>
+          <p>{words.lacks}</p>
+          <Trouble lines={looked.reasons} />
+        </>
+      )}
+      {looked?.is === 'preview' && <Leaving preview={looked.preview} />}
+      <div className="buttons">
+        {planner.address == null ? (
+          looked?.is === 'preview' && (
+            <button type="button" className="first" onClick={() => download(looked.preview)}>
+              {words.download}
+            </button>
+          )
+        ) : (
+          <button
+            type="button"
+            className="first"
+            disabled={busy || looked?.is !== 'preview' || planner.state === 'stopped'}
+            onClick={send}
+          >
+            {words.send(planner.title)}
+          </button>
+        )}
+      </div>
+      <Trouble lines={trouble} />
+    </>
+  );
+}
+
+/** What would leave, to the letter. */
+function Leaving({ preview: { contentType, body, warnings } }: { readonly preview: Preview }) {
+  const words = say.send.over;
+  return (
+    <>
+      <label className="leaving">
+        {words.leaving(contentType.split(';')[0] ?? '')}
+        <textarea readOnly rows={10} value={body} />
+      </label>
+      {warnings.length > 0 && (
+        <details>
+          <summary>{words.warnings(warnings.length)}</summary>
+          <ul>
+            {warnings.map(({ name, message }) => (
+              <li key={name + message}>
+                {nameOf(name)}: {message}
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
+  );
+}
+
+/** Asked anew when the planner or the sheet is another; null until the answer is there. */
+function usePreview(planner: Planner, sheet: string): Looked | null {
+  const asked = `${planner.id} ${planner.version} ${sheet}`;
+  const [answer, setAnswer] = useState<{ readonly to: string; readonly looked: Looked } | null>(null);
+  useEffect(() => {
+    if (sheet === '') return undefined;
+    let wanted = true;
+    const take = (looked: Looked): void => {
+      if (wanted) setAnswer({ to: asked, looked });
+    };
+    previewFor(planner, sheet).then(
+      (preview) => take({ is: 'preview', preview }),
+      (error: unknown) => take({ is: 'not', reasons: error instanceof Refused ? error.reasons : [say.send.lost] }),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, [planner, sheet, asked]);
+  return answer?.to === asked ? answer.looked : null;
+}
+
+const download = ({ contentType, body }: Preview): void =>
+  saveText(say.keep.file, contentType.startsWith('text/csv') ? 'csv' : 'json', contentType, body);

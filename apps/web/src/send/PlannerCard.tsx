@@ -1,0 +1,88 @@
+import { useState } from 'react';
+import { say } from '../messages.ts';
+import { makeSecret, pausePlanner, removePlanner, resumePlanner, testPlanner, type Planner } from './send-store.ts';
+import { Secret } from './Secret.tsx';
+import { Trouble } from './Trouble.tsx';
+import { useAsking } from './use-asking.ts';
+
+/** A planner that is set up, and what can be done with it. */
+export function PlannerCard({
+  planner,
+  secret,
+  onPlanner,
+  onSecret,
+  onEdit,
+  onGone,
+}: {
+  readonly planner: Planner;
+  /** A signing secret just made; it is shown this once. */
+  readonly secret: string | null;
+  readonly onPlanner: (planner: Planner) => void;
+  readonly onSecret: (secret: string | null) => void;
+  readonly onEdit: () => void;
+  readonly onGone: () => void;
+}) {
+  const words = say.send.planner;
+  const { busy, trouble, ask } = useAsking();
+  const [told, setTold] = useState('');
+  const doing = (work: () => Promise<void>) => () => {
+    setTold('');
+    ask(work);
+  };
+  const test = doing(async () => {
+    const { arrived, status, failureText } = await testPlanner(planner);
+    setTold(arrived ? words.tested : (failureText ?? words.answered(status ?? 0)));
+  });
+  const newSecret = doing(async () => {
+    const { secret: made, ...changed } = await makeSecret(planner);
+    onPlanner(changed);
+    onSecret(made);
+  });
+  const running = planner.state === 'active';
+  return (
+    <div className="planner">
+      <p>
+        {planner.address ?? words.byHand} <span className="hint">{words.state[planner.state]}</span>
+      </p>
+      <div className="buttons">
+        <button type="button" className="quiet" onClick={onEdit}>
+          {words.edit}
+        </button>
+        {planner.address != null && (
+          <>
+            <button type="button" className="quiet" disabled={busy} onClick={test}>
+              {words.test}
+            </button>
+            <button
+              type="button"
+              className="quiet"
+              disabled={busy}
+              onClick={doing(async () => onPlanner(await (running ? pausePlanner : resumePlanner)(planner)))}
+            >
+              {running ? words.pause : words.resume}
+            </button>
+            <button type="button" className="quiet" disabled={busy} onClick={newSecret}>
+              {words.newSecret}
+            </button>
+          </>
+        )}
+        <button
+          type="button"
+          className="quiet"
+          disabled={busy}
+          onClick={doing(async () => {
+            await removePlanner(planner);
+            onGone();
+          })}
+        >
+          {words.remove}
+        </button>
+        <span role="status" className="hint">
+          {told}
+        </span>
+      </div>
+      {secret !== null && <Secret secret={secret} until={planner.oldSecretUntil} />}
+      <Trouble lines={trouble} />
+    </div>
+  );
+}

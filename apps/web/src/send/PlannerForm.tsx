@@ -1,0 +1,91 @@
+import { useState } from 'react';
+import { Choice } from '../field/Choice.tsx';
+import { TextField } from '../field/TextField.tsx';
+import { say } from '../messages.ts';
+import { NameRows } from './NameRows.tsx';
+import { toPlannerDto, type Format, type PlannerNotes, type Unit } from './planner-notes.ts';
+import { readStep } from './read-step.ts';
+import type { PlannerDto } from './send-store.ts';
+import { Trouble } from './Trouble.tsx';
+import { useAsking } from './use-asking.ts';
+
+const UNITS: readonly Unit[] = ['cm', 'mm', 'in'];
+const FORMATS: readonly Format[] = ['flat', 'csv', 'sheet'];
+
+/** A planner written down: where it is and what it takes. What is written is handed up at every key. */
+export function PlannerForm({
+  begin,
+  keep,
+  onNotes,
+  onSave,
+  onLeave,
+}: {
+  readonly begin: PlannerNotes;
+  readonly keep: string;
+  readonly onNotes: (notes: PlannerNotes) => void;
+  readonly onSave: (planner: PlannerDto) => Promise<void>;
+  readonly onLeave: () => void;
+}) {
+  const words = say.send.form;
+  const [notes, setNotes] = useState(begin);
+  const { busy, trouble, ask } = useAsking();
+  const write = (how: Partial<PlannerNotes>): void => {
+    const next = { ...notes, ...how };
+    setNotes(next);
+    onNotes(next);
+  };
+  const stepWrong = notes.step.trim() !== '' && readStep(notes.step) === null;
+  return (
+    <form
+      className="planner-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        ask(() => onSave(toPlannerDto(notes)));
+      }}
+    >
+      <div className="few">
+        <TextField label={words.title} value={notes.title} onValue={(title) => write({ title })} />
+        <TextField
+          label={words.address}
+          value={notes.address}
+          onValue={(address) => write({ address })}
+          below={words.addressHint}
+        />
+      </div>
+      <Choice
+        legend={words.unit}
+        options={UNITS.map((value) => ({ value, label: words.units[value] }))}
+        value={notes.unit}
+        onValue={(unit) => write({ unit })}
+      />
+      <Choice
+        legend={words.format}
+        options={FORMATS.map((value) => ({ value, label: words.formats[value], hint: words.formatHints[value] }))}
+        value={notes.format}
+        onValue={(format) => write({ format })}
+      />
+      {notes.format !== 'sheet' && (
+        <>
+          <TextField
+            label={words.step}
+            value={notes.step}
+            onValue={(step) => write({ step })}
+            unit={notes.unit}
+            wrong={stepWrong}
+            below={stepWrong ? words.stepWrong : words.stepHint}
+          />
+          <NameRows names={notes.names} csv={notes.format === 'csv'} onNames={(names) => write({ names })} />
+        </>
+      )}
+      <Trouble lines={trouble} />
+      <div className="buttons">
+        <button type="submit" className="first" disabled={busy}>
+          {keep}
+        </button>
+        <button type="button" onClick={onLeave}>
+          {words.leave}
+        </button>
+      </div>
+    </form>
+  );
+}
