@@ -88,7 +88,7 @@ function Leaving({ preview: { contentType, body, warnings } }: { readonly previe
     <>
       <label className="leaving">
         {words.leaving(contentType.split(';')[0] ?? '')}
-        <textarea readOnly rows={10} value={body} />
+        <textarea readOnly rows={6} value={body} />
       </label>
       {warnings.length > 0 && (
         <details>
