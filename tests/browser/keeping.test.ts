@@ -57,6 +57,18 @@ inBrowser('what is written is kept', () => {
     expect((await bodies())[0].measures).toHaveLength(2);
   });
 
+  it('stays whole where a later part cannot be fetched, and brings it when the connection is back', async () => {
+    await page.context().setOffline(true);
+    await page.locator('#send').scrollIntoViewIfNeeded();
+    await write(page, 'body', { Chest: '94' });
+    await soon(() => where('body')).toMatch(/The store cannot be reached/);
+    expect(await field(page, 'body', 'Chest').inputValue()).toBe('94');
+    expect(await page.getByRole('heading', { name: 'How it comes out' }).isVisible()).toBe(true);
+    await page.context().setOffline(false);
+    await soon(() => strip(page).innerText()).toMatch(/\d cm/);
+    await page.locator('.piece').first().waitFor();
+  });
+
   it('survives a server that stops and comes back', async () => {
     await page.route('**/v1/**', (route) => route.abort('connectionrefused'));
     await write(page, 'body', { Chest: '94' });

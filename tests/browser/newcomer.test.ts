@@ -95,9 +95,11 @@ inBrowser('a newcomer’s whole road', () => {
   });
 
   it('prints from the browser’s own menu too, without having been scrolled down', async () => {
-    await page.reload();
-    await page.locator('.piece').first().waitFor({ state: 'attached' });
-    expect(await page.evaluate(() => window.scrollY)).toBe(0);
+    const again = await page.context().newPage();
+    await again.goto(served.address);
+    await again.locator('.piece').first().waitFor({ state: 'attached' });
+    expect(await again.evaluate(() => window.scrollY)).toBe(0);
+    await again.close();
   });
 
   it('downloads a JSON that the published schema accepts, in her inches', async () => {

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
 import { build } from 'vite';
 import { expect } from 'vitest';
+import type { Environment } from '../../../apps/api/src/settings/settings.ts';
 import { runApp, type RunningApp } from '../../support/app.ts';
 import { CHROMIUM } from './chromium.ts';
 
@@ -22,10 +23,10 @@ export interface Served {
   stop(): Promise<void>;
 }
 
-export async function servePage(): Promise<Served> {
+export async function servePage(more: Environment = {}): Promise<Served> {
   const folder = mkdtempSync(join(tmpdir(), 'easewright-page-'));
   await buildPage(folder);
-  const app = await runApp('sqlite', { PAGE_DIR: folder });
+  const app = await runApp('sqlite', { PAGE_DIR: folder, ...more });
   const { port } = app.app.getHttpServer().address() as AddressInfo;
   const address = `http://127.0.0.1:${port}/`;
   const browser = await chromium.launch({ executablePath: CHROMIUM ?? '', args: ['--no-sandbox'] });
@@ -80,4 +81,4 @@ async function buildPage(folder: string): Promise<void> {
 }
 
 /** Nothing was logged, nothing was blocked by the page's own policy, nothing was asked of anybody else. */
-export const quiet = ({ complaints }: Served): void => expect(complaints).toEqual([]);
+export const quiet = ({ complaints }: Served): void => expect(complaints.splice(0)).toEqual([]);

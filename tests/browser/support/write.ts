@@ -38,6 +38,6 @@ export const strip = (page: Page): Locator => page.locator('.glance dl, .strip d
 
 /** Goes down to the sheet: it is drawn when she comes near it. */
 export async function toSheet(page: Page): Promise<void> {
-  await page.locator('#sheet').scrollIntoViewIfNeeded();
+  await page.locator('.outcome-parts').scrollIntoViewIfNeeded();
   await page.locator('.piece').first().waitFor();
 }

@@ -1,21 +1,19 @@
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import { say } from '../messages.ts';
+import { lazyModule } from '../page/lazy-module.ts';
 import { takeAway } from '../notebook/use-notebook.ts';
 
-const RulesTable = lazy(() => import('./RulesTable.tsx'));
+const useTable = lazyModule(() => import('./RulesTable.tsx'));
 
 /** The rules behind the numbers: a long list, fetched when it is opened. */
 export function AllRules({ rules }: { readonly rules: Readonly<Record<string, number>> }) {
   const [open, setOpen] = useState(false);
+  const table = useTable(open);
   return (
     <details onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{say.design.allRules}</summary>
       <p>{say.design.rulesLead}</p>
-      {open && (
-        <Suspense fallback={null}>
-          <RulesTable rules={rules} />
-        </Suspense>
-      )}
+      {open && table && <table.RulesTable rules={rules} />}
     </details>
   );
 }

@@ -6,7 +6,7 @@ import { showNumber } from '../reading/numbers.ts';
 import { writeDesign } from './write-design.ts';
 
 /** Every rule behind the numbers, with its source; she may write another number in its place. */
-export default function RulesTable({ rules }: { readonly rules: Readonly<Record<string, number>> }) {
+export function RulesTable({ rules }: { readonly rules: Readonly<Record<string, number>> }) {
   return (
     <ul className="rule-list">
       {RULES.map((rule) => (

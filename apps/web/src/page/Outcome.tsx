@@ -14,7 +14,7 @@ import type { Tape } from '../notebook/typed.ts';
 import { Section } from './Section.tsx';
 
 /** What comes of what is written, and what can be done with it. */
-export default memo(function Outcome({
+export const Outcome = memo(function Outcome({
   sheet,
   cannot,
   model,

@@ -1,23 +1,29 @@
 import { useEffect, useSyncExternalStore } from 'react';
 
-/** A hook that gives a module once it has come, null until then. It is fetched when it is first wanted, and again after a lost connection. */
+/** While the server does not answer, it is asked again after so long. */
+const AGAIN_MS = 3000;
+
+/** True where the server answers at all; what it says does not matter. */
+const answers = (): Promise<boolean> =>
+  fetch('/health', { cache: 'no-store' }).then(
+    () => true,
+    () => false,
+  );
+
+/**
+ * A hook that gives a module once it has come, null until then. It is fetched when it is first wanted, and only once the server
+ * answers: a browser remembers an import that failed and never tries it again.
+ */
 export function lazyModule<M>(load: () => Promise<M>): (wanted: boolean) => M | null {
   let module: M | null = null;
   let asked = false;
   const listeners = new Set<() => void>();
-  const fetchIt = (): void => {
+  const fetchIt = async (): Promise<void> => {
     if (asked) return;
     asked = true;
-    load().then(
-      (loaded) => {
-        module = loaded;
-        listeners.forEach((listener) => listener());
-      },
-      () => {
-        asked = false;
-        window.addEventListener('online', fetchIt, { once: true });
-      },
-    );
+    while (!(await answers())) await new Promise((again) => setTimeout(again, AGAIN_MS));
+    module = await load();
+    listeners.forEach((listener) => listener());
   };
   const listen = (listener: () => void): (() => void) => {
     listeners.add(listener);
@@ -25,7 +31,7 @@ export function lazyModule<M>(load: () => Promise<M>): (wanted: boolean) => M | 
   };
   return (wanted) => {
     useEffect(() => {
-      if (wanted) fetchIt();
+      if (wanted) void fetchIt();
     }, [wanted]);
     return useSyncExternalStore(listen, () => module);
   };
