@@ -1,4 +1,4 @@
-import { lazy, Suspense, useDeferredValue, useEffect, useRef, useState } from 'react';
+import { useDeferredValue, useEffect, useRef, useState } from 'react';
 import type { BodyModel } from '#body';
 import { useKeptSheets } from '../kept/use-kept-sheets.ts';
 import { say } from '../messages.ts';
@@ -10,7 +10,8 @@ import { Section } from './Section.tsx';
 import { lazyModule } from './lazy-module.ts';
 import { useNear } from './use-near.ts';
 
-const Outcome = lazy(() => import('./Outcome.tsx'));
+/** Not React's own `lazy`: a part that cannot be fetched without a connection must not take the page down with it. */
+const useOutcome = lazyModule(() => import('./Outcome.tsx'));
 const useSend = lazyModule(() => import('../send/SendSection.tsx'));
 
 /** With a sheet to show, the rest is fetched after so long even far from the screen: the browser's own Print must find it. */
@@ -43,21 +44,20 @@ export function Later({
   const sheet = useDeferredValue(reckoned?.sheet ?? null);
   const rested = useWhileAfter(sheet !== null);
   const shown = (near || rested) && (reckoned !== null || kept);
+  const outcome = useOutcome(shown);
   const send = useSend(near);
   return (
     <div className="outcome-parts" ref={place}>
-      {shown ? (
-        <Suspense fallback={<Nothing />}>
-          <Outcome
-            sheet={sheet}
-            cannot={reckoned?.cannot ?? null}
-            model={model}
-            tape={notebook.tape}
-            made={notebook.made}
-            bodyName={openEntry(notebook.bodies).notes.name}
-            yarnKnown={toFabric(openEntry(notebook.yarns).notes).fabric !== null}
-          />
-        </Suspense>
+      {shown && outcome ? (
+        <outcome.Outcome
+          sheet={sheet}
+          cannot={reckoned?.cannot ?? null}
+          model={model}
+          tape={notebook.tape}
+          made={notebook.made}
+          bodyName={openEntry(notebook.bodies).notes.name}
+          yarnKnown={toFabric(openEntry(notebook.yarns).notes).fabric !== null}
+        />
       ) : (
         <Nothing />
       )}
