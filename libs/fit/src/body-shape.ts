@@ -107,5 +107,5 @@ export function workOutBody(row: Row, d: Decisions): void {
   row.put(S.frontPanel, v[S.frontWholePanel]! / 2 + overlapping);
   row.put(S.frontHem, v[S.frontWholeHem]! / 2 + overlapping);
   row.put(S.frontHalfNeck, v[raglan ? S.raglanNeck : S.pieceNeckWidth]! / 2 + overlapping);
-  row.put(S.frontEdge, toHem - v[S.pieceFrontNeck]!);
+  row.put(S.frontEdge, raglan ? v[S.pieceLength]! - v[S.raglanFrontNeck]! : toHem - v[S.pieceFrontNeck]!);
 }

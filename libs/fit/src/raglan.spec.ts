@@ -90,3 +90,17 @@ describe('the check of its two depths', () => {
     expect(advice.collisions.map(({ dimension }) => dimension)).not.toContain('width');
   });
 });
+
+/** A V cardigan's own front of 30 under a back of 10 + a band of 25: the front would end 5 above the piece's top. */
+it('a front neck shallower than the back’s is not cut, and the front edge ends at the piece’s top', () => {
+  const design = {
+    silhouette: 'cardigan',
+    neckline: 'v',
+    bandMm: 25,
+    frontNeckDepthMm: 30,
+    backNeckDepthMm: 10,
+  } as const;
+  const advice = raglan({ design });
+  expect(mm(advice, 'left-front/front-neck-depth')).toBe(0);
+  expect(mm(advice, 'left-front/front-edge')).toBeCloseTo(mm(advice, 'left-front/centre-back-length'), 9);
+});

@@ -30,7 +30,8 @@ export function workOutRaglan(row: Row, d: Decisions): void {
   row.put(S.raglanNeck, d.rules['raglan-neck-share'] * v[S.pieceNeckWidth]!);
   const run = row.put(S.raglanRun, raglanBodyRun(v, d));
   row.put(S.raglanEdge, Math.hypot(run, rise));
-  row.put(S.raglanFrontNeck, v[S.pieceFrontNeck]! - v[S.pieceBackNeck]!);
+  // A front neck shallower than the back's is not cut at all: the piece ends there.
+  row.put(S.raglanFrontNeck, Math.max(v[S.pieceFrontNeck]! - v[S.pieceBackNeck]!, 0));
 }
 
 /** Rise of the sleeve's raglan edge that joins the body's, mm: the body is kept, the sleeve solved. NaN where none does. */
