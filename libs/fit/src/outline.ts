@@ -1,4 +1,5 @@
 import type { Join, PieceName } from './advice.ts';
+import { crossesItself } from './crossing-path.ts';
 import type { Decisions } from './decisions.ts';
 import { S } from './slots.ts';
 
@@ -30,6 +31,11 @@ function clean(path: readonly Point[]): Point[] {
   const kept = path.filter((point, i) => i === 0 || !same(point, path[i - 1]!));
   if (kept.length > 1 && same(kept[0]!, kept[kept.length - 1]!)) kept.pop();
   return kept;
+}
+
+/** Whether a path is the right half of a shape: it keeps to the right of the middle and does not cross itself. */
+function makesHalf(path: readonly Point[], middle: number): boolean {
+  return path.every(([x]) => x >= middle - 1e-9) && !crossesItself(clean(path));
 }
 
 /** Right half of a neck, from its high point down to the middle: a quarter ellipse, or a V's straight side. */
@@ -115,7 +121,7 @@ function bodyJoins(
   ]);
 }
 
-function wholeBody(v: Float64Array, d: Decisions, piece: 'back' | 'front'): Drawn {
+function wholeBody(v: Float64Array, d: Decisions, piece: 'back' | 'front'): Drawn | null {
   const back = piece === 'back';
   const hem = v[back ? S.backHem : S.frontWholeHem]!;
   const middle = hem / 2;
@@ -128,6 +134,7 @@ function wholeBody(v: Float64Array, d: Decisions, piece: 'back' | 'front'): Draw
     neck: v[raglan ? S.raglanNeck : S.pieceNeckWidth]! / 2,
   };
   const right = rightBody(v, d, middle, half, depth, !back && d.neckline === 'v');
+  if (!makesHalf(right.path, middle)) return null;
   const outline = clean([...right.path, ...mirrored(right.path, middle)]);
   const opened = d.silhouette === 'cardigan';
   const withs = back
@@ -140,7 +147,7 @@ function wholeBody(v: Float64Array, d: Decisions, piece: 'back' | 'front'): Draw
 }
 
 /** A left front lies with its front edge on the left, its side on the right; a right front is its mirror image. */
-function halfFront(v: Float64Array, d: Decisions, piece: 'left-front' | 'right-front'): Drawn {
+function halfFront(v: Float64Array, d: Decisions, piece: 'left-front' | 'right-front'): Drawn | null {
   const raglan = d.construction === 'raglan';
   const toEdge = v[S.frontPanel]! - v[S.frontWholePanel]! / 2;
   const half = {
@@ -151,6 +158,7 @@ function halfFront(v: Float64Array, d: Decisions, piece: 'left-front' | 'right-f
   };
   const depth = v[raglan ? S.raglanFrontNeck : S.pieceFrontNeck]!;
   const right = rightBody(v, d, 0, half, depth, d.neckline === 'v');
+  if (!makesHalf(right.path, 0)) return null;
   const left = piece === 'left-front';
   const path = clean([[0, 0], ...right.path]);
   const outline = left ? path : clean(mirrored(path, half.hem / 2));
@@ -159,7 +167,7 @@ function halfFront(v: Float64Array, d: Decisions, piece: 'left-front' | 'right-f
   return { outline, joins: [...joins, { edge: 'front edge', with: 'front-band', length: v[S.frontEdge]! }] };
 }
 
-function sleeve(v: Float64Array, d: Decisions): Drawn {
+function sleeve(v: Float64Array, d: Decisions): Drawn | null {
   const middle = v[S.cuff]! / 2;
   const half = v[S.sleeveTop]! / 2;
   const top = v[S.sleeve]!;
@@ -178,6 +186,7 @@ function sleeve(v: Float64Array, d: Decisions): Drawn {
         [middle + half, top],
         [middle, top],
       ];
+  if (!makesHalf([corner, ...above], middle)) return null;
   const joined = d.construction === 'raglan' ? above.slice(0, 3) : above;
   const outline = clean([corner, ...above, ...mirrored(above, middle), [0, 0]]);
   const edge = lengthOf(joined);
@@ -242,10 +251,10 @@ function drawableBody(v: Float64Array, d: Decisions, piece: PieceName): boolean 
 export function drawPiece(piece: PieceName, v: Float64Array, d: Decisions): Drawn | null {
   if (!drawable(v, d, piece)) return null;
   const drawn = drawAny(piece, v, d);
-  return drawn.outline.every(([x, y]) => Number.isFinite(x) && Number.isFinite(y)) ? drawn : null;
+  return drawn?.outline.every(([x, y]) => Number.isFinite(x) && Number.isFinite(y)) ? drawn : null;
 }
 
-function drawAny(piece: PieceName, v: Float64Array, d: Decisions): Drawn {
+function drawAny(piece: PieceName, v: Float64Array, d: Decisions): Drawn | null {
   switch (piece) {
     case 'back':
     case 'front':

@@ -1,6 +1,9 @@
 import type { Decisions } from './decisions.ts';
 import { type Row, S } from './slots.ts';
 
+/** A neck is not cut less than this into a raglan front, mm (assumed: no stitch is so small). */
+const LEAST_CUT = 0.01;
+
 const bindOffOf = (v: Float64Array, d: Decisions): number => d.rules['raglan-bind-off-share'] * v[S.panel]!;
 
 /** Half of a raglan sleeve's top edge, mm. */
@@ -30,8 +33,9 @@ export function workOutRaglan(row: Row, d: Decisions): void {
   row.put(S.raglanNeck, d.rules['raglan-neck-share'] * v[S.pieceNeckWidth]!);
   const run = row.put(S.raglanRun, raglanBodyRun(v, d));
   row.put(S.raglanEdge, Math.hypot(run, rise));
-  // A front neck shallower than the back's is not cut at all: the piece ends there.
-  row.put(S.raglanFrontNeck, Math.max(v[S.pieceFrontNeck]! - v[S.pieceBackNeck]!, 0));
+  // A front neck hardly deeper than the back's, or shallower, is not cut at all: the piece ends there.
+  const cut = v[S.pieceFrontNeck]! - v[S.pieceBackNeck]!;
+  row.put(S.raglanFrontNeck, cut < LEAST_CUT ? 0 : cut);
 }
 
 /** Rise of the sleeve's raglan edge that joins the body's, mm: the body is kept, the sleeve solved. NaN where none does. */
