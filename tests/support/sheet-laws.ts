@@ -6,6 +6,7 @@ import {
   type JsonSchema,
   type TargetSheet,
 } from '#target-sheet';
+import { draw, understand } from '../consumer/draw.mjs';
 import { outlineLaws, type Broken } from './outline-laws.ts';
 
 /**
@@ -33,12 +34,12 @@ const SUM = 1e-9;
 /**
  * What holds of every sheet we make, in any unit: valid by the published schema and by its closed variant, once read
  * back from JSON; terms add up to their value; low ≤ value ≤ high; outlines are simple, and have the named extents and
- * the named lengths of joined edges. Use it in every test that makes a sheet.
+ * the named lengths of joined edges; and a planner that nobody here wrote reads it and draws each outline. Use it in every test that makes a sheet.
  *
  * @throws Error that lists each law broken, and where.
  */
 export function holdsSheetLaws(sheet: TargetSheet): void {
-  const broken = [...schemaLaws(sheet), ...dimensionLaws(sheet), ...outlineLaws(sheet)];
+  const broken = [...schemaLaws(sheet), ...dimensionLaws(sheet), ...outlineLaws(sheet), ...consumerLaws(sheet)];
   if (broken.length > 0) {
     const listed = broken.slice(0, 12).map(({ where, law }) => `  ${where}: ${law}`);
     throw new Error(`A sheet breaks ${broken.length} of its laws:\n${listed.join('\n')}`);
@@ -54,6 +55,16 @@ function schemaLaws(sheet: TargetSheet): Broken[] {
       law: `schema: ${message ?? ''} ${JSON.stringify(params)}`,
     }));
   });
+}
+
+/** The independent planner of `tests/consumer` reads the sheet as text and draws what has an outline. */
+function consumerLaws(sheet: TargetSheet): Broken[] {
+  const svg = draw(understand(JSON.stringify(sheet)));
+  const outlines = sheet.pieces.filter(({ outline }) => outline).length;
+  const polygons = svg.match(/<polygon points="(?:-?[\d.]+,-?[\d.]+ ?)+"/g) ?? [];
+  return polygons.length === outlines
+    ? []
+    : [{ where: 'consumer', law: `drew ${polygons.length} of ${outlines} outlines` }];
 }
 
 function dimensionLaws(sheet: TargetSheet): Broken[] {

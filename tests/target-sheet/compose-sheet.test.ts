@@ -6,7 +6,7 @@ import { CONSTRUCTIONS } from '#garment';
 import { DomainError } from '#measure';
 import { composeSheet, readSheet, toCsv, toSvg, toText, type SheetInput, type TargetSheet } from '#target-sheet';
 import { holdsSheetLaws } from '../support/sheet-laws.ts';
-import { sensibleInput } from './any-input.ts';
+import { anyInput, sensibleInput } from './any-input.ts';
 import { childInput, exampleInput, meta } from './inputs.ts';
 
 const assembled = (sheet: TargetSheet, name: string): number | null | undefined =>
@@ -26,6 +26,15 @@ describe('a composed sheet', () => {
   it('holds the laws of a sheet for what a maker would ask', () => {
     fc.assert(
       fc.property(sensibleInput, (input) => {
+        holdsSheetLaws(composeSheet(input, meta));
+      }),
+      { numRuns: 600 },
+    );
+  });
+
+  it('holds them whatever is asked', () => {
+    fc.assert(
+      fc.property(anyInput, (input) => {
         holdsSheetLaws(composeSheet(input, meta));
       }),
       { numRuns: 600 },
