@@ -1,9 +1,8 @@
 import type { Join, PieceName } from './advice.ts';
 import { crossesItself } from './crossing-path.ts';
+import type { Point } from './point.ts';
 import type { Decisions } from './decisions.ts';
 import { S } from './slots.ts';
-
-export type Point = readonly [number, number];
 
 /** A piece drawn: its outline, and the edges that are joined to others, with their lengths. */
 export interface Drawn {

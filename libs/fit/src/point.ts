@@ -1,0 +1,2 @@
+/** A place on a piece: across and along, mm. */
+export type Point = readonly [number, number];
