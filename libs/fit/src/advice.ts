@@ -192,8 +192,6 @@ export interface Advice {
   readonly collisions: readonly Collision[];
   readonly cautions: readonly Note[];
   readonly notes: readonly Note[];
-  /** For the next measure to take: of each body dimension that enters, the sheet's sensitivity. Not part of the sheet. */
-  readonly sensitivity: Readonly<Partial<Record<BodyDimension, Readonly<Record<string, number>>>>>;
 }
 
 /** A finished piece as measured: flat, washed, no allowance. mm. */

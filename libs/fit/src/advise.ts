@@ -1,21 +1,14 @@
-import type { BodyDimension } from '#body';
 import type { Advice, Collision, NoAdvice } from './advice.ts';
 import { advisedEase, easeLeeway } from './advised-ease.ts';
 import { cautionsFor } from './cautions.ts';
 import { checkAll, type Checked } from './checking.ts';
-import { decide } from './decide.ts';
 import type { Decisions } from './decisions.ts';
 import { DimensionWriter } from './dimensions.ts';
-import { assembledPlan } from './dimension-plan.ts';
 import type { FitRequest } from './fit-request.ts';
-import { type Inputs, inputsOf } from './inputs.ts';
-import { readMade } from './made.ts';
 import { MissingMeasures } from './missing.ts';
-import { Model } from './model.ts';
 import { notesOn } from './notes.ts';
-import { Nudging } from './nudging.ts';
-import { kappaOf, scaled } from './scale.ts';
-import { S } from './slots.ts';
+import { type Row, S } from './slots.ts';
+import { settle, workOut } from './work-out.ts';
 
 /**
  * From a body, a garment that fits and a fabric to finished measurements: every piece with its reasons, uncertainty and
@@ -24,17 +17,15 @@ import { S } from './slots.ts';
  * are places in the request.
  */
 export function advise(request: FitRequest): Advice {
-  const kappa = kappaOf(request.body, request.rules);
-  const { inputs, decisions } = settle(request, kappa);
-  const nudging = new Nudging(new Model(inputs.values, decisions), inputs, request.body?.covariance ?? null);
-  const v = nudging.base;
+  const { kappa, inputs, decisions, steps, plan, nudging } = workOut(request);
   const missing = once(() => {
     const adult = Number.isNaN(kappa) ? settle(request, 1).inputs : inputs;
-    return new MissingMeasures(inputs, adult, decisions, request.body);
+    return new MissingMeasures(steps, inputs, adult, kappa, request.body);
   });
   const checked = checkAll(nudging, decisions, missing);
   const checks = checked.map(({ check }) => check);
   const writer = new DimensionWriter({
+    plan,
     nudging,
     decisions,
     checked,
@@ -42,7 +33,7 @@ export function advise(request: FitRequest): Advice {
     missing,
     growth: request.fabric.growth ?? { across: 0, along: 0 },
     seamAllowance: request.design.seamAllowanceMm,
-    noSleeve: noSleeveReason(v, decisions),
+    noSleeve: noSleeveReason(nudging.base, decisions),
   });
   const pieces = writer.pieces();
   const { silhouette, length, neckline, basis } = request.design;
@@ -61,7 +52,6 @@ export function advise(request: FitRequest): Advice {
     collisions: collisionsOf(checked),
     cautions: cautionsFor(request.body?.figure ?? null),
     notes: notesOn(request, nudging, decisions, checks, pieces),
-    sensitivity: sensitivityOf(nudging, decisions),
   };
 }
 
@@ -71,19 +61,8 @@ function once<T>(make: () => T): () => T {
   return () => (made ??= make());
 }
 
-/** Inputs and decisions; a squared drop that turns out to have no inset is settled again as a drop shoulder. */
-function settle(request: FitRequest, kappa: number): { inputs: Inputs; decisions: Decisions } {
-  const { design, rules } = request;
-  const frontBand = design.frontBandMm ?? scaled('front-band-width', rules, kappa);
-  const made = readMade(request.made, design, frontBand, design.overlapMm ?? frontBand);
-  const inputs = inputsOf(request, kappa, made.inputs);
-  const decisions = decide(request, inputs, kappa, made);
-  if (decisions.construction === design.construction) return { inputs, decisions };
-  return settle({ ...request, design: { ...design, construction: decisions.construction } }, kappa);
-}
-
 /** A sleeve that no cap height joins to its armhole, though both are known. */
-function noSleeveReason(v: Float64Array, d: Decisions): NoAdvice | null {
+function noSleeveReason(v: Row, d: Decisions): NoAdvice | null {
   if (d.silhouette === 'vest') return null;
   const unjoined =
     (d.construction === 'set-in' && Number.isNaN(v[S.cap]!) && !Number.isNaN(v[S.armholeSeam]! + v[S.sleeveTop]!)) ||
@@ -99,20 +78,4 @@ function collisionsOf(checked: readonly Checked[]): Collision[] {
   return checked
     .filter(({ check }) => check.verdict === 'fails')
     .map(({ rule }) => ({ wishes: rule.wishes, dimension: rule.dimension }));
-}
-
-/** Of every body dimension that enters, how the assembled dimensions move with it, mm a mm. */
-function sensitivityOf(nudging: Nudging, d: Decisions): Advice['sensitivity'] {
-  const plan = assembledPlan(d);
-  const of: Partial<Record<BodyDimension, Record<string, number>>> = {};
-  for (const column of nudging.columns) {
-    if (column.input.body === null) continue;
-    const moved: Record<string, number> = {};
-    for (const { name, slot } of plan) {
-      const slope = column.moved.slope(slot);
-      if (Math.abs(slope) > 1e-9) moved[name] = slope;
-    }
-    of[column.input.body] = moved;
-  }
-  return of;
 }

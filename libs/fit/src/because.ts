@@ -1,7 +1,7 @@
 import type { Because } from './advice.ts';
 import type { Nudging } from './nudging.ts';
 import type { Decisions } from './decisions.ts';
-import { S } from './slots.ts';
+import { type Row, S } from './slots.ts';
 
 function portionOf(size: number): string {
   if (size === 1) return '';
@@ -52,7 +52,7 @@ export function because(slot: number, nudging: Nudging, d: Decisions): Because[]
 
 function fabricFrom(slope: number, ordinarySlope: number, from: string): string {
   const formula =
-    slope === -ordinarySlope
+    Math.abs(slope + ordinarySlope) < 1e-9
       ? `${thousandths(slope)}(t − t₀)`
       : `${thousandths(slope)}t − ${thousandths(ordinarySlope)}t₀`;
   return `${formula}, t ${from}, t₀ assumed`;
@@ -70,7 +70,7 @@ function withRest(terms: Because[], rest: number): Because[] {
 }
 
 /** The words for a number that is solved for; null for one that is added up. */
-function solvedAs(slot: number, v: Float64Array, d: Decisions): string | null {
+function solvedAs(slot: number, v: Row, d: Decisions): string | null {
   const sleeveSolved = d.construction === 'set-in' || d.construction === 'raglan';
   const seamFixesBody = d.made.cap || d.made.sleeveRaglan;
   switch (slot) {

@@ -1,111 +1,132 @@
 import type { Decisions } from './decisions.ts';
-import { atLeast } from './limits.ts';
-import { armholeForSeam, armholeSeam, capSeam, setInBindOff } from './set-in.ts';
-import { raglanBodyRun, raglanSleeveRun, workOutRaglan } from './raglan.ts';
-import { type Row, S } from './slots.ts';
+import { raglanSteps } from './raglan.ts';
+import { armholeForSeam, armholeSeam, capSeam } from './set-in.ts';
+import { S } from './slots.ts';
+import type { Steps } from './steps.ts';
 
-/** Width between the armhole edges and the inset on each side, before any vest's bands (model section 6). */
-export function workOutWidths(row: Row, d: Decisions): void {
-  const v = row.v;
-  const panel = v[S.panel]!;
-  const across = row.put(
-    S.acrossGarment,
-    d.taken.acrossBack
-      ? v[S.refCrossBack]! + d.rules['across-back-ease'] * v[S.easeChange]!
-      : v[S.acrossBack]! + d.rules['across-back-ease'] * v[S.ease]!,
-  );
+/** Width between the armhole edges and the inset on each side, before any vest's bands (model section 6). A raglan has neither. */
+export function widthSteps(steps: Steps, d: Decisions): void {
+  const { rules, taken } = d;
+  const share = rules['across-back-ease'];
+  if (taken.acrossBack) steps.sum(S.acrossGarment, [1, S.refCrossBack], [share, S.easeChange]);
+  else steps.sum(S.acrossGarment, [1, S.acrossBack], [share, S.ease]);
   switch (d.construction) {
     case 'drop-shoulder':
-      row.put(S.width, panel);
-      row.put(S.inset, (panel - v[S.width]!) / 2);
+      steps.same(S.width, S.panel);
+      steps.sum(S.inset, [0.5, S.panel], [-0.5, S.width]);
       break;
     case 'squared-drop': {
-      const spare = (panel - (d.taken.acrossBack ? across : v[S.acrossBack]!)) * d.rules['squared-inset-share'];
-      const inset = row.put(S.inset, Math.min(Math.max(spare, 0), v[S.squaredInsetMost]!));
-      row.put(S.width, panel - 2 * inset);
+      const across = taken.acrossBack ? S.acrossGarment : S.acrossBack;
+      const spare = rules['squared-inset-share'];
+      steps.sum(S.insetSpare, [spare, S.panel], [-spare, across]);
+      steps.bent(S.insetWanted, S.insetSpare, 0, 1);
+      steps.smaller(S.inset, S.insetWanted, S.squaredInsetMost);
+      steps.sum(S.width, [1, S.panel], [-2, S.inset]);
       break;
     }
     case 'set-in':
-      row.put(S.width, Math.min(across, panel - 2 * v[S.setInInsetLeast]!));
-      row.put(S.inset, (panel - v[S.width]!) / 2);
+      steps.sum(S.widthMost, [1, S.panel], [-2, S.setInInsetLeast]);
+      steps.smaller(S.width, S.acrossGarment, S.widthMost);
+      steps.sum(S.inset, [0.5, S.panel], [-0.5, S.width]);
       break;
     case 'raglan':
-      row.put(S.width, NaN);
-      row.put(S.inset, NaN);
   }
 }
 
 /** Armhole depth, or a raglan's depth from the nape: ruled, made, or fitted to a sleeve that is made already. */
-export function workOutArmhole(row: Row, d: Decisions): void {
-  const v = row.v;
-  if (d.construction === 'set-in') row.put(S.bindOff, setInBindOff(v[S.inset]!, sleeveTopOrNone(v, d), d.rules));
+export function armholeSteps(steps: Steps, d: Decisions): void {
   if (d.construction === 'raglan') {
-    row.put(S.raglan, raglanDepth(v, d));
-    workOutRaglan(row, d);
+    raglanSteps(steps, d);
     return;
   }
-  const armhole = row.put(S.armhole, armholeDepth(v, d));
-  if (d.construction === 'set-in') row.put(S.armholeSeam, armholeSeam(armhole, v[S.inset]!, v[S.bindOff]!, d.rules));
-  else row.put(S.armholeSeam, armhole + (d.construction === 'squared-drop' ? v[S.inset]! : 0));
-}
-
-function sleeveTopOrNone(v: Float64Array, d: Decisions): number | null {
-  return d.silhouette === 'vest' ? null : v[S.sleeveGirth]!;
-}
-
-function armholeDepth(v: Float64Array, d: Decisions): number {
-  if (d.made.armhole) return v[S.madeArmhole]! - (d.silhouette === 'vest' ? v[S.band]! : 0);
-  if (d.construction === 'set-in') {
-    if (!d.made.cap) return v[S.armholeBase]!;
-    const seam = capSeam(v[S.madeCap]!, v[S.sleeveGirth]!, v[S.bindOff]!, d.rules);
-    return armholeForSeam(seam, v[S.inset]!, v[S.bindOff]!, d.rules);
+  if (d.construction === 'set-in') bindOffSteps(steps, d);
+  armholeDepthSteps(steps, d);
+  switch (d.construction) {
+    case 'set-in':
+      steps.solved(
+        S.armholeSeam,
+        (armhole, inset, bindOff) => armholeSeam(armhole, inset, bindOff, d.rules),
+        S.armhole,
+        S.inset,
+        S.bindOff,
+      );
+      break;
+    case 'squared-drop':
+      steps.sum(S.armholeSeam, [1, S.armhole], [1, S.inset]);
+      break;
+    case 'drop-shoulder':
+      steps.same(S.armholeSeam, S.armhole);
   }
-  if (d.made.sleeveTop) return v[S.madeSleeveTop]! / 2;
-  return atLeast(v[S.armholeBase]! + v[S.armholeDeeper]!, v[S.armFlat]! / 2);
 }
 
-function raglanDepth(v: Float64Array, d: Decisions): number {
-  if (d.made.armhole) return v[S.madeArmhole]! + (d.silhouette === 'vest' ? 0 : v[S.band]!);
-  if (d.made.sleeveRaglan) {
-    const body = raglanBodyRun(v, d);
-    const sleeve = raglanSleeveRun(v, d);
-    return Math.sqrt(sleeve * sleeve + v[S.madeSleeveRaglan]! ** 2 - body * body) + v[S.band]!;
+/** Underarm bind-off of a set-in's body and sleeve: a share of the inset, at most a share of half the sleeve's top. */
+function bindOffSteps(steps: Steps, { silhouette, rules }: Decisions): void {
+  const vest = silhouette === 'vest';
+  steps.sum(vest ? S.bindOff : S.bindOffOfInset, [rules['bind-off-inset-share'], S.inset]);
+  if (vest) return;
+  steps.sum(S.bindOffMost, [rules['bind-off-sleeve-share'] / 2, S.sleeveGirth]);
+  steps.smaller(S.bindOff, S.bindOffOfInset, S.bindOffMost);
+}
+
+function armholeDepthSteps(steps: Steps, d: Decisions): void {
+  const { made, rules } = d;
+  if (made.armhole) {
+    steps.sum(S.armhole, [1, S.madeArmhole], [d.silhouette === 'vest' ? -1 : 0, S.band]);
+  } else if (made.cap) {
+    steps.solved(
+      S.armhole,
+      (cap, top, inset, bindOff) => armholeForSeam(capSeam(cap, top, bindOff, rules), inset, bindOff, rules),
+      S.madeCap,
+      S.sleeveGirth,
+      S.inset,
+      S.bindOff,
+    );
+  } else if (d.construction === 'set-in') {
+    steps.same(S.armhole, S.armholeBase);
+  } else if (made.sleeveTop) {
+    steps.sum(S.armhole, [0.5, S.madeSleeveTop]);
+  } else {
+    steps.sum(S.armholeRuled, [1, S.armholeBase], [1, S.armholeDeeper]);
+    steps.sum(S.armholeLeast, [0.5, S.armFlat]);
+    steps.atLeast(S.armhole, S.armholeRuled, S.armholeLeast);
   }
-  return v[S.armholeBase]! + v[S.armholeDeeper]!;
 }
 
 /** Heights and widths of the body, finished and on the pieces. Needs neck, widths, armhole and length. */
-export function workOutBody(row: Row, d: Decisions): void {
-  const v = row.v;
+export function bodySteps(steps: Steps, d: Decisions): void {
   const raglan = d.construction === 'raglan';
-  const vest = d.silhouette === 'vest';
-  const bands = vest ? v[S.band]! : 0;
+  const bands = d.silhouette === 'vest' ? 1 : 0;
 
-  const fallShare = d.construction === 'set-in' ? d.rules['shoulder-fall-share'] : 0;
-  const pieceWidth = row.put(S.pieceWidth, v[S.width]! - 2 * bands);
-  const shoulder = row.put(S.shoulderWidth, (v[S.width]! - v[S.pieceNeckWidth]!) / 2);
-  row.put(S.pieceShoulderWidth, (pieceWidth - v[S.pieceNeckWidth]!) / 2);
-  const fall = row.put(S.shoulderFall, raglan ? 0 : fallShare * shoulder);
-
-  const underarmBelowTop = raglan ? v[S.raglan]! + v[S.backNeck]! : fall + v[S.armhole]!;
-  if (d.made.bodyToUnderarm) {
-    const toUnderarm = v[S.madeBodyToUnderarm]! + bands;
-    row.put(S.length, toUnderarm + underarmBelowTop - v[S.backNeck]!);
+  if (!raglan) {
+    steps.sum(S.pieceWidth, [1, S.width], [-2 * bands, S.band]);
+    steps.sum(S.shoulderWidth, [0.5, S.width], [-0.5, S.pieceNeckWidth]);
+    steps.sum(S.pieceShoulderWidth, [0.5, S.pieceWidth], [-0.5, S.pieceNeckWidth]);
+    steps.sum(S.pieceInset, [1, S.inset], [bands, S.band]);
+    steps.sum(S.backWidth, [1, S.backPanel], [-2, S.pieceInset]);
+    steps.sum(S.frontWidth, [1, S.frontWholePanel], [-2, S.pieceInset]);
+    steps.sum(S.pieceArmhole, [1, S.armhole], [bands, S.band]);
   }
-  const length = v[S.length]!;
-  const toHem = row.put(S.shoulderToHem, length + v[S.backNeck]!);
-  const toUnderarm = row.put(S.bodyToUnderarm, toHem - underarmBelowTop);
-  row.put(S.pieceBodyToUnderarm, toUnderarm - bands);
-  const pieceInset = row.put(S.pieceInset, v[S.inset]! + bands);
-  row.put(S.backWidth, v[S.backPanel]! - 2 * pieceInset);
-  row.put(S.frontWidth, v[S.frontWholePanel]! - 2 * pieceInset);
-  row.put(S.pieceArmhole, v[S.armhole]! + bands);
-  row.put(S.pieceLength, length - v[S.band]!);
-  row.put(S.pieceBindOff, v[S.bindOff]! + bands);
+  const fall = d.construction === 'set-in' ? d.rules['shoulder-fall-share'] : 0;
+  steps.sum(S.shoulderFall, [fall, S.shoulderWidth]);
+  if (raglan) steps.sum(S.underarmBelowTop, [1, S.raglan], [1, S.backNeck]);
+  else steps.sum(S.underarmBelowTop, [1, S.shoulderFall], [1, S.armhole]);
+  if (d.made.bodyToUnderarm)
+    steps.sum(S.length, [1, S.madeBodyToUnderarm], [bands, S.band], [1, S.underarmBelowTop], [-1, S.backNeck]);
+  steps.sum(S.shoulderToHem, [1, S.length], [1, S.backNeck]);
+  steps.sum(S.bodyToUnderarm, [1, S.shoulderToHem], [-1, S.underarmBelowTop]);
+  steps.sum(S.pieceBodyToUnderarm, [1, S.bodyToUnderarm], [-bands, S.band]);
+  steps.sum(S.pieceLength, [1, S.length], [-1, S.band]);
+  if (raglan || d.construction === 'set-in') steps.sum(S.pieceBindOff, [1, S.bindOff], [bands, S.band]);
+  if (d.silhouette === 'cardigan') openFrontSteps(steps, raglan);
+}
 
-  const overlapping = v[S.overlap]! / 2 - v[S.frontBand]!;
-  row.put(S.frontPanel, v[S.frontWholePanel]! / 2 + overlapping);
-  row.put(S.frontHem, v[S.frontWholeHem]! / 2 + overlapping);
-  row.put(S.frontHalfNeck, v[raglan ? S.raglanNeck : S.pieceNeckWidth]! / 2 + overlapping);
-  row.put(S.frontEdge, raglan ? v[S.pieceLength]! - v[S.raglanFrontNeck]! : toHem - v[S.pieceFrontNeck]!);
+/** A half front: half a whole one, and half the overlap, less the band that is worked to its edge. */
+function openFrontSteps(steps: Steps, raglan: boolean): void {
+  const half = (slot: number, whole: number): void =>
+    steps.sum(slot, [0.5, whole], [0.5, S.overlap], [-1, S.frontBand]);
+  half(S.frontPanel, S.frontWholePanel);
+  half(S.frontHem, S.frontWholeHem);
+  half(S.frontHalfNeck, raglan ? S.raglanNeck : S.pieceNeckWidth);
+  if (raglan) steps.sum(S.frontEdge, [1, S.pieceLength], [-1, S.raglanFrontNeck]);
+  else steps.sum(S.frontEdge, [1, S.shoulderToHem], [-1, S.pieceFrontNeck]);
 }

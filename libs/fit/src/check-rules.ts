@@ -1,7 +1,7 @@
 import type { BodyDimension } from '#body';
 import type { CheckName } from './advice.ts';
 import type { Decisions } from './decisions.ts';
-import { S } from './slots.ts';
+import { type Row, S } from './slots.ts';
 import { seamsCompare } from './wearing.ts';
 
 /** One check of model section 8: where its need and have are, when it applies, and what it says. */
@@ -9,7 +9,7 @@ export interface CheckRule {
   readonly check: CheckName;
   readonly need: number;
   readonly have: number;
-  readonly applies: (d: Decisions, v: Float64Array) => boolean;
+  readonly applies: (d: Decisions, v: Row) => boolean;
   /** A comfort check is tight at worst and draws nothing in. */
   readonly comfort: boolean;
   /** A girth: the making adds its share of `have` to the uncertainty. */

@@ -6,6 +6,7 @@ import type { Decisions } from './decisions.ts';
 import type { MissingMeasures } from './missing.ts';
 import type { Nudging } from './nudging.ts';
 import { remediesFor } from './remedies.ts';
+import type { Row } from './slots.ts';
 
 /** A check with what came of it. */
 export interface Checked {
@@ -47,7 +48,7 @@ function checkOne(rule: CheckRule, nudging: Nudging, d: Decisions, missing: () =
 }
 
 /** A check whose numbers are not all known: what to measure, in its own words where they name what is missing. */
-function unknown(rule: CheckRule, v: Float64Array, d: Decisions, missing: MissingMeasures): Check {
+function unknown(rule: CheckRule, v: Row, d: Decisions, missing: MissingMeasures): Check {
   const slots = [rule.need, rule.have].filter((slot) => Number.isNaN(v[slot]!));
   const reasons = slots.map((slot) => missing.reasonFor(slot));
   const needs = [...new Set(reasons.flatMap((reason) => reason.needs))];

@@ -1,12 +1,14 @@
 import { DomainError } from '#measure';
 import type { Construction, GarmentProfile, Layer } from '#garment';
+import { widthSteps } from './body-shape.ts';
 import type { Decisions, TakenOver } from './decisions.ts';
 import type { FitRequest } from './fit-request.ts';
 import type { Inputs } from './inputs.ts';
 import type { MadeRead } from './made.ts';
-import { Model } from './model.ts';
+import { girthSteps } from './girths.ts';
 import { scaled } from './scale.ts';
-import { Row, S } from './slots.ts';
+import { S } from './slots.ts';
+import { Steps } from './steps.ts';
 
 const NOTHING_TAKEN: TakenOver = {
   chest: false,
@@ -124,8 +126,9 @@ export function decide(request: FitRequest, inputs: Inputs, kappa: number, made:
  * A hip that is not known governs nothing: its check says that it is not known.
  */
 function governed(first: Decisions, inputs: Inputs, kappa: number): Decisions {
-  const row = new Row();
-  const v = new Model(inputs.values, first).workOut(row);
+  const girths = new Steps();
+  girthSteps(girths, first);
+  const v = girths.workOut(inputs.values);
   const wider = v[S.hipFlat]! > v[S.chestFlat]! + 1e-9;
   const straight = first.hem === 'straight' && first.hipReached;
   const decided: Decisions = {
@@ -133,9 +136,14 @@ function governed(first: Decisions, inputs: Inputs, kappa: number): Decisions {
     hipGoverns: straight && wider,
     closeFitting: v[S.ease]! < scaled('close-ease', first.rules, kappa),
   };
-  if (decided.construction !== 'squared-drop') return decided;
-  const inset = new Model(inputs.values, decided).workOut(row)[S.inset]!;
-  return inset < scaled('squared-inset-least', first.rules, kappa)
+  return decided.construction === 'squared-drop' && !hasInset(decided, inputs, kappa)
     ? { ...decided, construction: 'drop-shoulder' }
     : decided;
+}
+
+function hasInset(d: Decisions, inputs: Inputs, kappa: number): boolean {
+  const widths = new Steps();
+  girthSteps(widths, d);
+  widthSteps(widths, d);
+  return !(widths.workOut(inputs.values)[S.inset]! < scaled('squared-inset-least', d.rules, kappa));
 }

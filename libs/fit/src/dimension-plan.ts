@@ -50,8 +50,24 @@ function driversOf(d: Decisions): Record<'chest' | 'hem' | 'width' | 'armhole' |
   };
 }
 
+/** All dimensions of a sheet. */
+export interface Plan {
+  readonly assembled: readonly Planned[];
+  readonly pieces: readonly PlannedPiece[];
+  /** Places of the numbers that drive any, each once. */
+  readonly drivers: readonly number[];
+}
+
+/** What a sheet of this design tells. */
+export function planOf(d: Decisions): Plan {
+  const assembled = assembledPlan(d);
+  const pieces = piecePlans(d);
+  const planned = [...assembled, ...pieces.flatMap(({ dimensions }) => dimensions)];
+  return { assembled, pieces, drivers: [...new Set(planned.map(({ driver }) => driver.slot))] };
+}
+
 /** The dimensions of the assembled garment, in the order in which they are told. */
-export function assembledPlan(d: Decisions): Planned[] {
+function assembledPlan(d: Decisions): Planned[] {
   const drive = driversOf(d);
   const raglan = d.construction === 'raglan';
   const plan: Planned[] = [];
@@ -89,7 +105,7 @@ export function assembledPlan(d: Decisions): Planned[] {
 }
 
 /** The pieces to make, each with its dimensions. */
-export function piecePlans(d: Decisions): PlannedPiece[] {
+function piecePlans(d: Decisions): PlannedPiece[] {
   const fronts: PlannedPiece[] =
     d.silhouette === 'cardigan' ? [bodyPiece('left-front', d), bodyPiece('right-front', d)] : [bodyPiece('front', d)];
   return [

@@ -3,7 +3,7 @@ import type { AssembledDimension, Because, NoAdvice, Piece, PieceDimension } fro
 import { because } from './because.ts';
 import type { Checked } from './checking.ts';
 import type { Decisions } from './decisions.ts';
-import { assembledPlan, type Driver, type Planned, type PlannedOnPiece, piecePlans } from './dimension-plan.ts';
+import type { Driver, Plan, Planned, PlannedOnPiece } from './dimension-plan.ts';
 import type { MissingMeasures } from './missing.ts';
 import type { Moved, Nudging } from './nudging.ts';
 import { drawPiece } from './outline.ts';
@@ -12,6 +12,7 @@ import { S } from './slots.ts';
 
 /** What the writing of dimensions needs to know besides the numbers. */
 export interface Writing {
+  readonly plan: Plan;
   readonly nudging: Nudging;
   readonly decisions: Decisions;
   readonly checked: readonly Checked[];
@@ -52,8 +53,6 @@ export class DimensionWriter {
   readonly #driven = new Map<number, Driven>();
   readonly #told = new Map<number, Given | NoAdvice>();
   #missing: MissingMeasures | undefined;
-  readonly #assembled: readonly Planned[];
-  readonly #pieces: ReturnType<typeof piecePlans>;
   readonly #followNames: readonly { readonly name: string; readonly slot: number }[];
 
   constructor(writing: Writing) {
@@ -61,18 +60,17 @@ export class DimensionWriter {
     this.#holding = writing.checked
       .filter(({ check, comfort }) => !comfort && (check.verdict === 'fine' || check.verdict === 'tight'))
       .map(({ rule }) => ({ need: rule.need, have: rule.have }));
-    this.#assembled = assembledPlan(writing.decisions);
-    this.#pieces = piecePlans(writing.decisions);
-    this.#followNames = followNames([...this.#assembled, ...this.#pieces.flatMap((piece) => piece.dimensions)]);
+    const { assembled, pieces } = writing.plan;
+    this.#followNames = followNames([...assembled, ...pieces.flatMap(({ dimensions }) => dimensions)]);
   }
 
   assembled(): AssembledDimension[] {
-    return this.#assembled.map((planned) => this.#whole(planned));
+    return this.#w.plan.assembled.map((planned) => this.#whole(planned));
   }
 
   pieces(): Piece[] {
-    const { nudging, decisions, noSleeve } = this.#w;
-    return this.#pieces.map(({ piece, make, workedFrom, dimensions }) => {
+    const { plan, nudging, decisions, noSleeve } = this.#w;
+    return plan.pieces.map(({ piece, make, workedFrom, dimensions }) => {
       const none = piece === 'sleeve' && noSleeve !== null;
       const drawn = none ? null : drawPiece(piece, nudging.base, decisions);
       return {
@@ -151,7 +149,7 @@ export class DimensionWriter {
     const { nudging, decisions } = this.#w;
     const wanted = isMade(driver.slot, decisions) ? NO_LEEWAY : this.#wanted(driver);
     const driven = {
-      leeway: drawnIn(driver.slot, wanted, nudging, this.#holding),
+      leeway: drawnIn(nudging.nudge(driver.slot), wanted, this.#holding),
       moved: nudging.followers(driver.slot),
     };
     this.#driven.set(driver.slot, driven);
@@ -166,9 +164,11 @@ export class DimensionWriter {
 
   #follows(name: string, slot: number, slope: number, moved: Moved): Record<string, number> {
     const follows: Record<string, number> = {};
+    const { base } = this.#w.nudging;
     for (const follower of this.#followNames) {
       const rate = moved.slope(follower.slot);
-      if (rate === 0 || Number.isNaN(rate) || follower.slot === slot || follower.name === name) continue;
+      if (rate === 0 || follower.slot === slot || follower.name === name || Number.isNaN(base[follower.slot]!))
+        continue;
       follows[follower.name] = Math.round((rate / slope) * 1e6) / 1e6;
     }
     return follows;

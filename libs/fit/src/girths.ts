@@ -1,81 +1,97 @@
 import type { Decisions } from './decisions.ts';
-import { type Row, S } from './slots.ts';
+import { S } from './slots.ts';
+import type { Steps, Term } from './steps.ts';
 
 const FOUR_MINUS_PI = 4 - Math.PI;
+const TWO_PI = 2 * Math.PI;
 
 /** What a garment region kept from the one that fits becomes in the new fabric, over the new layer: flat girth, mm. */
-function keptGirth(v: Float64Array, refWidth: number, layer: number, refLayer: number, change: number): number {
-  const fabric = 4 * (v[S.thickness]! - v[S.refThickness]!);
-  return 2 * refWidth + fabric + 2 * Math.PI * (layer - refLayer) + change;
+function keptGirth(refWidth: number, layer: number, refLayer: number, change: number): Term[] {
+  return [
+    [2, refWidth],
+    [4, S.thickness],
+    [-4, S.refThickness],
+    [TWO_PI * layer, S.layer],
+    [-TWO_PI * refLayer, S.refLayer],
+    [change, S.easeChange],
+  ];
+}
+
+/** What a girth of the body becomes, besides its ease: what is worn beneath where it reaches, and the fabric's thickness. */
+function dressed(girth: number, layer: number): Term[] {
+  return [
+    [1, girth],
+    [TWO_PI * layer, S.layer],
+    [4, S.thickness],
+    [-4, S.ordinaryThickness],
+  ];
 }
 
 /** Girths of model section 2 and 3: flat girths to make, then mid girths on the pieces and the room inside. */
-export function workOutGirths(row: Row, d: Decisions): void {
-  const v = row.v;
-  const t = v[S.thickness]!;
-  const s = v[S.layer]!;
-  const sRef = v[S.refLayer]!;
-  const change = v[S.easeChange]!;
-  const rules = d.rules;
-  const allowance = 4 * (t - v[S.ordinaryThickness]!);
-
-  const easeOfReference = row.put(
+export function girthSteps(steps: Steps, d: Decisions): void {
+  const { rules, taken, made } = d;
+  steps.sum(
     S.easeOfReference,
-    2 * v[S.refChest]! - v[S.chest]! - 2 * Math.PI * sRef - 4 * (v[S.refThickness]! - v[S.ordinaryThickness]!),
+    [2, S.refChest],
+    [-1, S.chest],
+    [-TWO_PI, S.refLayer],
+    [-4, S.refThickness],
+    [4, S.ordinaryThickness],
   );
-  const E = row.put(S.ease, d.easeFromGarment ? easeOfReference + change : v[S.chosenEase]!);
+  if (d.easeFromGarment) steps.sum(S.ease, [1, S.easeOfReference], [1, S.easeChange]);
+  else steps.same(S.ease, S.chosenEase);
+  steps.smaller(S.hipEase, S.ease, S.hipEaseMost);
+  steps.bent(S.armEase, S.ease, rules['upper-arm-negative-ease'], rules['upper-arm-ease']);
 
-  const chestFlat = row.put(
+  steps.sum(
     S.chestFlat,
-    d.taken.chest ? keptGirth(v, v[S.refChest]!, s, sRef, change) : v[S.chest]! + E + 2 * Math.PI * s + allowance,
+    ...(taken.chest ? keptGirth(S.refChest, 1, 1, 1) : [...dressed(S.chest, 1), [1, S.ease] as const]),
   );
-  const hipFlat = row.put(
-    S.hipFlat,
-    d.taken.hem
-      ? keptGirth(v, v[S.refHem]!, s, sRef, change)
-      : v[S.hip]! + Math.min(E, v[S.hipEaseMost]!) + 2 * Math.PI * s + allowance,
-  );
-  const armShare = E < 0 ? rules['upper-arm-negative-ease'] : rules['upper-arm-ease'];
-  const armFlat = row.put(
+  steps.sum(S.hipFlat, ...(taken.hem ? keptGirth(S.refHem, 1, 1, 1) : [...dressed(S.hip, 1), [1, S.hipEase] as const]));
+  steps.sum(
     S.armFlat,
-    d.taken.upperArm
-      ? keptGirth(v, v[S.refSleeveTop]!, s * d.layerArm, sRef * d.refLayerArm, rules['upper-arm-ease'] * change)
-      : v[S.upperArm]! + armShare * E + 2 * Math.PI * s * d.layerArm + allowance,
+    ...(taken.upperArm
+      ? keptGirth(S.refSleeveTop, d.layerArm, d.refLayerArm, rules['upper-arm-ease'])
+      : [...dressed(S.upperArm, d.layerArm), [1, S.armEase] as const]),
   );
-  row.put(
+  steps.sum(
     S.wristFlat,
-    d.taken.wrist
-      ? keptGirth(v, v[S.refCuff]!, s * d.layerWrist, sRef * d.refLayerWrist, rules['wrist-ease'] * change)
-      : v[S.wrist]! + v[S.wristRoom]! + rules['wrist-ease'] * E + 2 * Math.PI * s * d.layerWrist + allowance,
+    ...(taken.wrist
+      ? keptGirth(S.refCuff, d.layerWrist, d.refLayerWrist, rules['wrist-ease'])
+      : [...dressed(S.wrist, d.layerWrist), [1, S.wristRoom] as const, [rules['wrist-ease'], S.ease] as const]),
   );
-  row.put(S.sleeveGirth, d.made.sleeveTop ? v[S.madeSleeveTop]! : armFlat - FOUR_MINUS_PI * t);
+  if (made.sleeveTop) steps.same(S.sleeveGirth, S.madeSleeveTop);
+  else steps.sum(S.sleeveGirth, [1, S.armFlat], [-FOUR_MINUS_PI, S.thickness]);
 
-  const planned = (d.hipGoverns ? hipFlat : chestFlat) - FOUR_MINUS_PI * t;
-  const mid = row.put(S.mid, d.made.back || d.made.front ? madeMid(v, d) : planned);
-  row.put(S.panel, mid / 2);
-  const apart = d.made.back && d.made.front;
-  row.put(S.backPanel, apart ? v[S.madeBack]! : v[S.panel]!);
-  row.put(S.frontWholePanel, apart ? v[S.madeFront]! : v[S.panel]!);
-  const bodyFlat = row.put(S.bodyFlat, mid + FOUR_MINUS_PI * t);
+  midSteps(steps, d);
+  steps.sum(S.panel, [0.5, S.mid]);
+  const apart = made.back && made.front;
+  steps.same(S.backPanel, apart ? S.madeBack : S.panel);
+  steps.same(S.frontWholePanel, apart ? S.madeFront : S.panel);
+  steps.sum(S.bodyFlat, [1, S.mid], [FOUR_MINUS_PI, S.thickness]);
+
   const tapered = d.hem === 'tapered' && d.hipReached;
-  const hemFlat = row.put(S.hemFlat, tapered ? hipFlat : bodyFlat);
-  const hemPanel = row.put(S.hemPanel, (hemFlat - FOUR_MINUS_PI * t) / 2);
-  row.put(S.backHem, tapered ? hemPanel : v[S.backPanel]!);
-  row.put(S.frontWholeHem, tapered ? hemPanel : v[S.frontWholePanel]!);
+  steps.same(S.hemFlat, tapered ? S.hipFlat : S.bodyFlat);
+  steps.sum(S.hemPanel, [0.5, S.hemFlat], [-FOUR_MINUS_PI / 2, S.thickness]);
+  steps.same(S.backHem, tapered ? S.hemPanel : S.backPanel);
+  steps.same(S.frontWholeHem, tapered ? S.hemPanel : S.frontWholePanel);
+  steps.sum(S.chestWidth, [0.5, S.bodyFlat]);
+  steps.sum(S.hemWidth, [0.5, S.hemFlat]);
 
-  row.put(S.chestWidth, bodyFlat / 2);
-  row.put(S.hemWidth, hemFlat / 2);
-
-  const bodyInner = row.put(S.bodyInner, bodyFlat - 4 * t);
-  row.put(S.hemInner, hemFlat - 4 * t);
-  const worn = v[S.chest]! + 2 * Math.PI * s;
-  row.put(S.easeInTable, bodyFlat - worn - allowance);
-  row.put(S.flatEase, bodyFlat - v[S.chest]!);
-  row.put(S.room, bodyInner - worn);
+  steps.sum(S.bodyInner, [1, S.bodyFlat], [-4, S.thickness]);
+  steps.sum(S.hemInner, [1, S.hemFlat], [-4, S.thickness]);
+  const worn: Term[] = [
+    [-1, S.chest],
+    [-TWO_PI, S.layer],
+  ];
+  steps.sum(S.easeInTable, [1, S.bodyFlat], ...worn, [-4, S.thickness], [4, S.ordinaryThickness]);
+  steps.sum(S.flatEase, [1, S.bodyFlat], [-1, S.chest]);
+  steps.sum(S.room, [1, S.bodyInner], ...worn);
 }
 
-/** One panel made: the other follows it. Both made: the girth is their sum. */
-function madeMid(v: Float64Array, d: Decisions): number {
-  if (d.made.back && d.made.front) return v[S.madeBack]! + v[S.madeFront]!;
-  return 2 * (d.made.back ? v[S.madeBack]! : v[S.madeFront]!);
+/** The body's girth on the pieces. One panel made: the other follows it. Both made: it is their sum. */
+function midSteps(steps: Steps, { made, hipGoverns }: Decisions): void {
+  if (made.back && made.front) steps.sum(S.mid, [1, S.madeBack], [1, S.madeFront]);
+  else if (made.back || made.front) steps.sum(S.mid, [2, made.back ? S.madeBack : S.madeFront]);
+  else steps.sum(S.mid, [1, hipGoverns ? S.hipFlat : S.chestFlat], [-FOUR_MINUS_PI, S.thickness]);
 }

@@ -4,7 +4,7 @@ import { easeBands, chosenEase, easeWords } from './ease.ts';
 import type { FitRequest } from './fit-request.ts';
 import { ruleSource, type RuleName } from './rules.ts';
 import { scaled } from './scale.ts';
-import { INPUT_COUNT, type InputName, S } from './slots.ts';
+import { type InputName, type Row, S, unknownRow } from './slots.ts';
 
 /** One input of the model as a sheet tells of it. `body` names the dimension it is. */
 export interface Input {
@@ -15,9 +15,9 @@ export interface Input {
   readonly body: BodyDimension | null;
 }
 
-/** All that goes into the model: the numbers in their places (NaN where not known), and what is known of each. */
+/** All that goes into the model: the numbers in their places of a row (NaN where not known), and what is known of each. */
 export interface Inputs {
-  readonly values: Float64Array;
+  readonly values: Row;
   readonly described: readonly Input[];
 }
 
@@ -41,6 +41,9 @@ export const BODY_INPUTS: readonly (readonly [InputName, BodyDimension])[] = [
   ['frontWaist', 'front-waist-length'],
 ];
 
+/** Measures of the body that the advice rests on. */
+export const BODY_MEASURES: readonly BodyDimension[] = BODY_INPUTS.map(([, dimension]) => dimension);
+
 const GARMENT_INPUTS: readonly (readonly [InputName, GarmentDimension])[] = [
   ['refChest', 'chest-width'],
   ['refHem', 'hem-width'],
@@ -57,7 +60,7 @@ const GARMENT_INPUTS: readonly (readonly [InputName, GarmentDimension])[] = [
 
 /** A table of inputs being filled. */
 class Filling {
-  readonly values = new Float64Array(INPUT_COUNT).fill(NaN);
+  readonly values = unknownRow();
   readonly described: Input[] = [];
 
   set(name: InputName, value: number): void {

@@ -1,48 +1,67 @@
 import type { Decisions } from './decisions.ts';
-import { type Row, S } from './slots.ts';
+import { S } from './slots.ts';
+import type { Steps, Term } from './steps.ts';
+
+const QUARTER_TURN = Math.PI / 2;
 
 /**
  * Armhole base, centre-back length and the way from nape to cuff (model sections 2, 3 and 6). The reference garment's
  * armhole gives its base by taking off its own construction's constant; the fabric's and layer's terms keep the
  * armhole's inner perimeter.
  */
-export function workOutLengths(row: Row, d: Decisions): void {
-  const v = row.v;
-  const t = v[S.thickness]!;
-  const half = Math.PI / 2;
-  const layer = Math.PI * v[S.layer]! * d.layerArm;
+export function lengthSteps(steps: Steps, d: Decisions): void {
   const share = d.rules['armhole-ease'];
-
-  row.put(
-    S.armholeBase,
-    d.taken.armhole
-      ? v[S.refArmhole]! -
-          v[S.refDeeper]! +
-          share * v[S.easeChange]! +
-          half * (t - v[S.refThickness]!) +
-          layer -
-          Math.PI * v[S.refLayer]! * d.refLayerArm
-      : v[S.scye]! + v[S.armholeRoom]! + share * v[S.ease]! + half * (t - v[S.ordinaryThickness]!) + layer,
-  );
-  row.put(S.length, centreBackLength(v, d));
-  row.put(S.napeToCuff, d.taken.nape ? keptNapeToCuff(v, d) : v[S.nape]!);
+  const layer: Term = [Math.PI * d.layerArm, S.layer];
+  if (d.taken.armhole)
+    steps.sum(
+      S.armholeBase,
+      [1, S.refArmhole],
+      [-1, S.refDeeper],
+      [share, S.easeChange],
+      [QUARTER_TURN, S.thickness],
+      [-QUARTER_TURN, S.refThickness],
+      layer,
+      [-Math.PI * d.refLayerArm, S.refLayer],
+    );
+  else
+    steps.sum(
+      S.armholeBase,
+      [1, S.scye],
+      [1, S.armholeRoom],
+      [share, S.ease],
+      [QUARTER_TURN, S.thickness],
+      [-QUARTER_TURN, S.ordinaryThickness],
+      layer,
+    );
+  // Where a body was made to its underarm, its length follows from that instead.
+  if (!d.made.bodyToUnderarm) steps.sum(S.length, ...centreBackLength(d));
+  steps.sum(S.napeToCuff, ...(d.taken.nape ? keptNapeToCuff(d) : [[1, S.nape] as const]));
 }
 
-function centreBackLength(v: Float64Array, d: Decisions): number {
-  if (d.customLength) return v[S.customLength]!;
-  if (d.taken.length) return v[S.refShoulderToHem]! - v[S.refBackNeck]!;
-  if (d.lengthFrom === 'hip') return v[S.backHip]! + v[S.lengthOffset]!;
-  return v[S.backWaist]! + (d.lengthFrom === 'hip below waist' ? v[S.hipBelowWaist]! : 0) + v[S.lengthOffset]!;
+function centreBackLength(d: Decisions): Term[] {
+  if (d.customLength) return [[1, S.customLength]];
+  if (d.taken.length)
+    return [
+      [1, S.refShoulderToHem],
+      [-1, S.refBackNeck],
+    ];
+  if (d.lengthFrom === 'hip')
+    return [
+      [1, S.backHip],
+      [1, S.lengthOffset],
+    ];
+  return [
+    [1, S.backWaist],
+    [d.lengthFrom === 'hip below waist' ? 1 : 0, S.hipBelowWaist],
+    [1, S.lengthOffset],
+  ];
 }
 
 /** Nape to cuff of the garment that fits: its sleeve, and half of what lies between the sleeves unless that is in it. */
-function keptNapeToCuff(v: Float64Array, d: Decisions): number {
-  if (d.sleeveFromCentreBack) return v[S.refSleeve]!;
-  return betweenSleeves(v, d) / 2 + v[S.refSleeve]!;
-}
-
-function betweenSleeves(v: Float64Array, d: Decisions): number {
-  if (d.refConstruction === 'raglan') return v[S.refNeckWidth]!;
-  if (d.refWidthGiven) return v[S.refCrossBack]!;
-  return v[S.refChest]! - ((4 - Math.PI) / 2) * v[S.refThickness]!;
+function keptNapeToCuff(d: Decisions): Term[] {
+  const sleeve: Term = [1, S.refSleeve];
+  if (d.sleeveFromCentreBack) return [sleeve];
+  if (d.refConstruction === 'raglan') return [[0.5, S.refNeckWidth], sleeve];
+  if (d.refWidthGiven) return [[0.5, S.refCrossBack], sleeve];
+  return [[0.5, S.refChest], [-(4 - Math.PI) / 4, S.refThickness], sleeve];
 }

@@ -1,9 +1,8 @@
 import type { BodyDimension, BodyProfile } from '#body';
 import type { NoAdvice } from './advice.ts';
 import { BODY_INPUTS, type Inputs } from './inputs.ts';
-import type { Decisions } from './decisions.ts';
-import { Model } from './model.ts';
-import { Row, S } from './slots.ts';
+import { type Row, S } from './slots.ts';
+import type { Steps } from './steps.ts';
 
 /** Some number for each measure, only to see what hangs on what; it reaches no sheet. mm, an adult's, scaled by κ. */
 const STAND_INS: Readonly<Record<string, number>> = {
@@ -27,25 +26,25 @@ const STAND_INS: Readonly<Record<string, number>> = {
 
 /** Finds, for a number that could not be worked out, the measures whose lack is the cause. */
 export class MissingMeasures {
-  readonly #rows: readonly { readonly dimension: BodyDimension; readonly without: Float64Array }[];
-  readonly #complete: Float64Array;
+  readonly #rows: readonly { readonly dimension: BodyDimension; readonly without: Row }[];
+  readonly #complete: Row;
   readonly #body: BodyProfile | null;
 
   /** `adult` is the same request taken at an adult's scale: a child's rules hang on the chest, and are not known without it. */
-  constructor(inputs: Inputs, adult: Inputs, d: Decisions, body: BodyProfile | null) {
+  constructor(steps: Steps, inputs: Inputs, adult: Inputs, kappa: number, body: BodyProfile | null) {
     this.#body = body;
     const lacking = BODY_INPUTS.filter(([name]) => Number.isNaN(inputs.values[S[name]]!));
-    const scale = Number.isNaN(d.kappa) ? 1 : d.kappa;
-    const filled = ({ values }: Inputs): Float64Array => {
+    const scale = Number.isNaN(kappa) ? 1 : kappa;
+    const filled = ({ values }: Inputs): Row => {
       const all = values.slice();
       for (const [name] of lacking) all[S[name]] = STAND_INS[name]! * scale;
       return all;
     };
-    this.#complete = new Model(filled(adult), d).workOut(new Row());
+    this.#complete = steps.workOut(filled(adult));
     this.#rows = lacking.map(([name, dimension]) => {
       const without = filled(name === 'chest' ? inputs : adult);
       without[S[name]] = NaN;
-      return { dimension, without: new Model(without, d).workOut(new Row()) };
+      return { dimension, without: steps.workOut(without) };
     });
   }
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { adviceOn, bodyOf, dimension, fabricOf, WOMAN, womanWith } from '../../../tests/support/fit-samples.ts';
+import { adviceOn, bodyOf, dimension, fabricOf, WOMAN } from '../../../tests/support/fit-samples.ts';
 
 const sure = Object.fromEntries(Object.keys(WOMAN).map((name) => [name, 0]));
 const uOf = (path: string, differs: Parameters<typeof adviceOn>[0]) => dimension(adviceOn(differs), path).u;
@@ -36,22 +36,5 @@ describe('the uncertainty of a dimension', () => {
   it('is none where nothing is uncertain', () => {
     const { assembled } = adviceOn({ body: bodyOf(WOMAN, 'woman', sure), fabric: fabricOf(3, { thicknessU: 0 }) });
     for (const { name, u } of assembled) expect(u, name).toBe(0);
-  });
-});
-
-describe('the sensitivity of the sheet to a measure', () => {
-  it('is how each assembled dimension moves with it', () => {
-    const { sensitivity } = adviceOn();
-    expect(sensitivity['chest-girth']).toMatchObject({ 'chest-width': 0.5, 'sleeve-length': -0.25 });
-    expect(sensitivity['nape-to-cuff']).toEqual({ 'sleeve-length': 1, 'underarm-seam': 1, 'neck-to-cuff': 1 });
-    expect(sensitivity['back-waist-length']).toEqual({
-      'centre-back-length': 1,
-      'shoulder-to-hem': 1,
-      'body-to-underarm': 1,
-    });
-  });
-
-  it('is for measures that are known', () => {
-    expect(adviceOn({ body: womanWith({ 'wrist-girth': undefined }) }).sensitivity).not.toHaveProperty('wrist-girth');
   });
 });

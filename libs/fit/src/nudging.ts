@@ -1,32 +1,60 @@
 import type { ProfileCovariance } from '#body';
 import type { Input, Inputs } from './inputs.ts';
-import type { Model } from './model.ts';
-import { Row, SLOT_COUNT } from './slots.ts';
+import { emptyRow, type Row } from './slots.ts';
+import type { Steps } from './steps.ts';
 
-/** A power of two, so that steps add and divide exactly; small beside any measure, large beside rounding. */
-const STEP = 2 ** -5;
+/** A rate below this is what rounding leaves of none: of a metre it makes a hundredth of a micrometre. */
+const NO_RATE = 1e-8;
 
-/** Every number as it is with one of them moved up, and as it is with it moved down (or left): how all move with it. */
-class Moved {
-  readonly #rows: Float64Array;
-  readonly #up: number;
-  readonly #down: number;
-  readonly #span: number;
+/** How every number moves with one of them. */
+export class Moved {
+  readonly #rates: Float64Array;
+  readonly #width: number;
+  readonly #column: number;
 
-  /** `up` and `down` are places in `rows` where the moved rows begin, `span` is how far apart they are, mm. */
-  constructor(rows: Float64Array, up: number, down: number, span: number) {
-    this.#rows = rows;
-    this.#up = up;
-    this.#down = down;
-    this.#span = span;
+  /** `rates` has a row of `width` entries for every number, this one's in place `column`. */
+  constructor(rates: Float64Array, width: number, column: number) {
+    this.#rates = rates;
+    this.#width = width;
+    this.#column = column;
   }
 
-  /** How the number in this place moves with the one that was moved, mm a mm. */
+  /** How the number in this place moves, mm a mm. */
   slope(slot: number): number {
-    return snapped((this.#rows[this.#up + slot]! - this.#rows[this.#down + slot]!) / this.#span);
+    const rate = this.#rates[slot * this.#width + this.#column]!;
+    return Math.abs(rate) < NO_RATE ? 0 : rate;
   }
 }
-export type { Moved };
+
+/** One number moved by hand: what becomes of all. */
+export class Nudge {
+  readonly #steps: Steps;
+  readonly #base: Row;
+  readonly #slot: number;
+  readonly #reached = emptyRow();
+  readonly #following: readonly number[];
+  readonly #row: Row;
+
+  constructor(steps: Steps, base: Row, slot: number) {
+    this.#steps = steps;
+    this.#base = base;
+    this.#slot = slot;
+    this.#following = steps.following(slot, this.#reached);
+    this.#row = base.slice();
+  }
+
+  /** Whether the number in this place hangs on the one that is moved. */
+  reaches(slot: number): boolean {
+    return this.#reached[slot] === 1;
+  }
+
+  /** All numbers with this one moved by `mm`. The row is reused: read it before the next call. */
+  by(mm: number): Row {
+    this.#row[this.#slot] = this.#base[this.#slot]! + mm;
+    this.#steps.workOutAgain(this.#row, this.#following);
+    return this.#row;
+  }
+}
 
 /** One input, and how all numbers move with it. */
 export interface Column {
@@ -35,59 +63,43 @@ export interface Column {
   readonly moved: Moved;
 }
 
-/** Finding how things move by moving them: the model worked out once as it is, and again with each input nudged. */
+/** A worked-out model: every number as it is, and how all of them move with each other. */
 export class Nudging {
-  readonly base: Float64Array;
+  readonly base: Row;
   readonly columns: readonly Column[];
   readonly #uncertain: readonly Column[];
-  readonly #model: Model;
-  readonly #row = new Row();
-  /** The row as it is, then every moved row, one after the other. */
-  readonly #rows: Float64Array;
-  #filled = SLOT_COUNT;
+  readonly #steps: Steps;
+  readonly #partials: readonly number[];
+  readonly #drivers: ReadonlyMap<number, Moved>;
   readonly #related: readonly { readonly i: number; readonly j: number; readonly covariance: number }[];
 
-  constructor(model: Model, inputs: Inputs, covariance: ProfileCovariance | null) {
-    this.#model = model;
+  /** `drivers` are places of numbers whose followers will be asked for. */
+  constructor(steps: Steps, inputs: Inputs, drivers: readonly number[], covariance: ProfileCovariance | null) {
+    this.#steps = steps;
+    this.base = steps.workOut(inputs.values);
+    this.#partials = steps.partials(this.base);
     // What is nothing and certain adds no term.
     const telling = inputs.described.filter(({ slot, u }) => u !== 0 || inputs.values[slot] !== 0);
-    this.#rows = new Float64Array(SLOT_COUNT * (1 + 2 * telling.length));
-    this.#rows.set(model.workOut(this.#row));
-    this.base = this.#rows.subarray(0, SLOT_COUNT);
-    this.columns = telling.map((input) => ({
+    const of = [...telling.map(({ slot }) => slot), ...drivers];
+    const rates = steps.rates(of, this.#partials);
+    this.columns = telling.map((input, column) => ({
       input,
       value: inputs.values[input.slot]!,
-      moved: this.#moving(input.slot, input.u > 0),
+      moved: new Moved(rates, of.length, column),
     }));
+    this.#drivers = new Map(drivers.map((slot, at) => [slot, new Moved(rates, of.length, telling.length + at)]));
     this.#uncertain = this.columns.filter(({ input }) => input.u > 0);
     this.#related = covariance ? relatedPairs(this.#uncertain, covariance) : [];
   }
 
-  /** All numbers with the one in place `slot` moved by `by`. The row is reused: read it before the next call. */
-  nudged(slot: number, by: number): Float64Array {
-    return this.#model.workOut(this.#row, slot, by);
+  /** The number in place `slot`, to be moved by hand. */
+  nudge(slot: number): Nudge {
+    return new Nudge(this.#steps, this.base, slot);
   }
 
-  /** How every number moves with the one in place `slot`, to one side. */
+  /** How every number moves with the one in place `slot`. */
   followers(slot: number): Moved {
-    const rows = new Float64Array(2 * SLOT_COUNT);
-    rows.set(this.base);
-    rows.set(this.nudged(slot, STEP), SLOT_COUNT);
-    return new Moved(rows, SLOT_COUNT, 0, STEP);
-  }
-
-  /** Central differences for what is uncertain, one-sided for what is exact and enters as it is. */
-  #moving(slot: number, central: boolean): Moved {
-    const up = this.#keep(this.nudged(slot, STEP));
-    if (!central) return new Moved(this.#rows, up, 0, STEP);
-    return new Moved(this.#rows, up, this.#keep(this.nudged(slot, -STEP)), 2 * STEP);
-  }
-
-  #keep(row: Float64Array): number {
-    const at = this.#filled;
-    this.#rows.set(row, at);
-    this.#filled = at + SLOT_COUNT;
-    return at;
+    return this.#drivers.get(slot) ?? new Moved(this.#steps.rates([slot], this.#partials), 1, 0);
   }
 
   /**
@@ -103,11 +115,6 @@ export class Nudging {
     }
     return Math.sqrt(Math.max(variance, 0));
   }
-}
-
-/** Rounds a slope to ten places: differences of doubles carry noise below that, and 0.5 should read 0.5. */
-function snapped(slope: number): number {
-  return Math.round(slope * 1e10) / 1e10;
 }
 
 /** Pairs of inputs that share error, once each. */

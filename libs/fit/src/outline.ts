@@ -2,13 +2,16 @@ import type { Join, PieceName } from './advice.ts';
 import { crossesItself } from './crossing-path.ts';
 import type { Point } from './point.ts';
 import type { Decisions } from './decisions.ts';
-import { S } from './slots.ts';
+import { type Row, S } from './slots.ts';
 
 /** A piece drawn: its outline, and the edges that are joined to others, with their lengths. */
 export interface Drawn {
   readonly outline: readonly Point[];
   readonly joins: readonly Join[];
 }
+
+/** Less than this is no length to draw, mm. */
+const LEAST = 1e-3;
 
 /** Straight pieces that a neck's curve is drawn with, over half an ellipse. */
 const CURVE_STEPS = 24;
@@ -52,7 +55,7 @@ function rightNeck(middle: number, half: number, top: number, depth: number, str
 }
 
 /** From the underarm's corner up to the shoulder's tip, on the right. `side` is the corner's x. */
-function rightArmhole(v: Float64Array, d: Decisions, side: number, edge: number): Point[] {
+function rightArmhole(v: Row, d: Decisions, side: number, edge: number): Point[] {
   const underarm = v[S.pieceBodyToUnderarm]!;
   const tip = underarm + v[S.pieceArmhole]!;
   if (d.construction !== 'set-in')
@@ -72,7 +75,7 @@ function rightArmhole(v: Float64Array, d: Decisions, side: number, edge: number)
 
 /** Right side of a body piece from the hem's corner to the neck's middle. `middle` is the piece's centre line. */
 function rightBody(
-  v: Float64Array,
+  v: Row,
   d: Decisions,
   middle: number,
   half: { readonly hem: number; readonly panel: number; readonly edge: number; readonly neck: number },
@@ -88,7 +91,8 @@ function rightBody(
       [middle + half.panel - v[S.pieceBindOff]!, underarm],
       [middle + half.neck, top],
     ];
-    const neck: Point[] = neckDepth > 0 ? rightNeck(middle, half.neck, top, neckDepth, neckStraight) : [[middle, top]];
+    const neck: Point[] =
+      neckDepth > LEAST ? rightNeck(middle, half.neck, top, neckDepth, neckStraight) : [[middle, top]];
     return {
       path: [corner, ...armhole, ...neck],
       side: lengthOf([corner, armhole[0]!]),
@@ -120,7 +124,7 @@ function bodyJoins(
   ]);
 }
 
-function wholeBody(v: Float64Array, d: Decisions, piece: 'back' | 'front'): Drawn | null {
+function wholeBody(v: Row, d: Decisions, piece: 'back' | 'front'): Drawn | null {
   const back = piece === 'back';
   const hem = v[back ? S.backHem : S.frontWholeHem]!;
   const middle = hem / 2;
@@ -146,7 +150,7 @@ function wholeBody(v: Float64Array, d: Decisions, piece: 'back' | 'front'): Draw
 }
 
 /** A left front lies with its front edge on the left, its side on the right; a right front is its mirror image. */
-function halfFront(v: Float64Array, d: Decisions, piece: 'left-front' | 'right-front'): Drawn | null {
+function halfFront(v: Row, d: Decisions, piece: 'left-front' | 'right-front'): Drawn | null {
   const raglan = d.construction === 'raglan';
   const toEdge = v[S.frontPanel]! - v[S.frontWholePanel]! / 2;
   const half = {
@@ -166,7 +170,7 @@ function halfFront(v: Float64Array, d: Decisions, piece: 'left-front' | 'right-f
   return { outline, joins: [...joins, { edge: 'front edge', with: 'front-band', length: v[S.frontEdge]! }] };
 }
 
-function sleeve(v: Float64Array, d: Decisions): Drawn | null {
+function sleeve(v: Row, d: Decisions): Drawn | null {
   const middle = v[S.cuff]! / 2;
   const half = v[S.sleeveTop]! / 2;
   const top = v[S.sleeve]!;
@@ -212,11 +216,8 @@ function strip(width: number, height: number, joins: readonly Join[]): Drawn {
   };
 }
 
-/** Less than this is no length to draw, mm. */
-const LEAST = 1e-3;
-
 /** Whether a piece makes a shape at all: its sides, shoulders and seams are there, and its neck ends above its lower edge. */
-function drawable(v: Float64Array, d: Decisions, piece: PieceName): boolean {
+function drawable(v: Row, d: Decisions, piece: PieceName): boolean {
   const there = (...slots: readonly number[]): boolean => slots.every((slot) => v[slot]! > LEAST);
   switch (piece) {
     case 'sleeve': {
@@ -236,7 +237,7 @@ function drawable(v: Float64Array, d: Decisions, piece: PieceName): boolean {
   }
 }
 
-function drawableBody(v: Float64Array, d: Decisions, piece: PieceName): boolean {
+function drawableBody(v: Row, d: Decisions, piece: PieceName): boolean {
   if (!(v[S.pieceBodyToUnderarm]! > LEAST && v[S.pieceNeckWidth]! > LEAST)) return false;
   if (d.construction !== 'raglan') {
     const depth = v[piece === 'back' ? S.pieceBackNeck : S.pieceFrontNeck]!;
@@ -247,13 +248,13 @@ function drawableBody(v: Float64Array, d: Decisions, piece: PieceName): boolean 
 }
 
 /** Draws a piece from the worked-out numbers; null where a number it needs is not known or makes no shape. */
-export function drawPiece(piece: PieceName, v: Float64Array, d: Decisions): Drawn | null {
+export function drawPiece(piece: PieceName, v: Row, d: Decisions): Drawn | null {
   if (!drawable(v, d, piece)) return null;
   const drawn = drawAny(piece, v, d);
   return drawn?.outline.every(([x, y]) => Number.isFinite(x) && Number.isFinite(y)) ? drawn : null;
 }
 
-function drawAny(piece: PieceName, v: Float64Array, d: Decisions): Drawn | null {
+function drawAny(piece: PieceName, v: Row, d: Decisions): Drawn | null {
   switch (piece) {
     case 'back':
     case 'front':

@@ -1,45 +1,57 @@
 import type { Decisions } from './decisions.ts';
-import { type Row, S } from './slots.ts';
+import { S } from './slots.ts';
+import type { Steps } from './steps.ts';
 
-/** A neck is not cut less than this into a raglan front, mm (assumed: no stitch is so small). */
-const LEAST_CUT = 0.01;
+/** Length of a slanting edge, mm, from how far it runs across and rises. */
+const slant = (run: number, rise: number): number => Math.sqrt(run * run + rise * rise);
 
-const bindOffOf = (v: Float64Array, d: Decisions): number => d.rules['raglan-bind-off-share'] * v[S.panel]!;
+/** How far an edge of that length rises that runs so far across, mm; NaN where none does. */
+const riseOf = (edge: number, run: number): number => Math.sqrt(edge * edge - run * run);
 
-/** Half of a raglan sleeve's top edge, mm. */
-export function raglanTop(v: Float64Array, d: Decisions): number {
-  return Math.min(
-    d.rules['raglan-top-neck-share'] * v[S.pieceNeckWidth]!,
-    d.rules['raglan-top-sleeve-share'] * v[S.sleeveGirth]!,
-  );
-}
+/**
+ * The raglan edges of body and sleeve (model section 6): how far each runs across, the body's depth, and the sleeve's rise
+ * that joins it. The body is kept and the sleeve solved; where a sleeve was made before its body, the other way round.
+ * The front is the back with the neck cut into it.
+ */
+export function raglanSteps(steps: Steps, d: Decisions): void {
+  const { rules, silhouette } = d;
+  const neckShare = rules['raglan-neck-share'];
+  const vest = silhouette === 'vest';
+  steps.sum(S.bindOff, [rules['raglan-bind-off-share'], S.panel]);
+  steps.sum(S.raglanNeck, [neckShare, S.pieceNeckWidth]);
+  steps.sum(S.raglanRun, [0.5, S.panel], [-0.5, S.raglanNeck], [-1, S.bindOff]);
+  steps.sum(S.raglanTopOfNeck, [rules['raglan-top-neck-share'], S.pieceNeckWidth]);
+  steps.sum(S.raglanTopOfSleeve, [rules['raglan-top-sleeve-share'], S.sleeveGirth]);
+  steps.smaller(S.raglanTop, S.raglanTopOfNeck, S.raglanTopOfSleeve);
+  steps.sum(S.raglanSleeveRun, [0.5, S.sleeveGirth], [-1, S.raglanTop], [-1, S.bindOff]);
 
-/** How far the body's raglan edge runs towards the neck, mm. */
-export function raglanBodyRun(v: Float64Array, d: Decisions): number {
-  return (v[S.panel]! - d.rules['raglan-neck-share'] * v[S.pieceNeckWidth]!) / 2 - bindOffOf(v, d);
-}
-
-/** The same of the sleeve's, mm. */
-export function raglanSleeveRun(v: Float64Array, d: Decisions): number {
-  return v[S.sleeveGirth]! / 2 - raglanTop(v, d) - bindOffOf(v, d);
-}
-
-/** The body's raglan edge; the front is the back with the neck cut into it. */
-export function workOutRaglan(row: Row, d: Decisions): void {
-  const v = row.v;
-  row.put(S.bindOff, bindOffOf(v, d));
+  raglanDepthSteps(steps, d);
   // A vest's armhole band lies below the raglan, so its piece goes down by as much as the neck band takes off.
-  const rise = row.put(S.pieceRaglan, v[S.raglan]! - (d.silhouette === 'vest' ? 0 : v[S.band]!));
-  row.put(S.raglanNeck, d.rules['raglan-neck-share'] * v[S.pieceNeckWidth]!);
-  const run = row.put(S.raglanRun, raglanBodyRun(v, d));
-  row.put(S.raglanEdge, Math.hypot(run, rise));
-  // A front neck hardly deeper than the back's, or shallower, is not cut at all: the piece ends there.
-  const cut = v[S.pieceFrontNeck]! - v[S.pieceBackNeck]!;
-  row.put(S.raglanFrontNeck, cut < LEAST_CUT ? 0 : cut);
+  steps.sum(S.pieceRaglan, [1, S.raglan], [vest ? 0 : -1, S.band]);
+  steps.solved(S.raglanEdge, slant, S.raglanRun, S.pieceRaglan);
+  steps.sum(S.raglanCut, [1, S.pieceFrontNeck], [-1, S.pieceBackNeck]);
+  // A front neck shallower than the back's is not cut at all: the piece ends there.
+  steps.bent(S.raglanFrontNeck, S.raglanCut, 0, 1);
 }
 
-/** Rise of the sleeve's raglan edge that joins the body's, mm: the body is kept, the sleeve solved. NaN where none does. */
-export function sleeveRise(v: Float64Array, d: Decisions): number {
-  const sleeve = raglanSleeveRun(v, d);
-  return Math.sqrt(v[S.raglanEdge]! ** 2 - sleeve * sleeve);
+function raglanDepthSteps(steps: Steps, { made, silhouette }: Decisions): void {
+  if (made.armhole) steps.sum(S.raglan, [1, S.madeArmhole], [silhouette === 'vest' ? 0 : 1, S.band]);
+  else if (made.sleeveRaglan)
+    steps.solved(
+      S.raglan,
+      (bodyRun, sleeveRun, sleeveRise, band) => riseOf(slant(sleeveRun, sleeveRise), bodyRun) + band,
+      S.raglanRun,
+      S.raglanSleeveRun,
+      S.madeSleeveRaglan,
+      S.band,
+    );
+  else steps.sum(S.raglan, [1, S.armholeBase], [1, S.armholeDeeper]);
+}
+
+/** The rise of the sleeve's raglan edge, made or solved, and the whole edge's length. */
+export function raglanSleeveSteps(steps: Steps, { made }: Decisions): void {
+  steps.sum(S.capTop, [2, S.raglanTop]);
+  if (made.sleeveRaglan) steps.same(S.sleeveRaglan, S.madeSleeveRaglan);
+  else steps.solved(S.sleeveRaglan, riseOf, S.raglanEdge, S.raglanSleeveRun);
+  steps.solved(S.raglanSleeveEdge, slant, S.raglanSleeveRun, S.sleeveRaglan);
 }

@@ -4,7 +4,7 @@ import type { Decisions } from './decisions.ts';
 import type { Nudging } from './nudging.ts';
 import { type RuleName, RULES } from './rules.ts';
 import { scaled } from './scale.ts';
-import { S } from './slots.ts';
+import { type Row, S } from './slots.ts';
 
 type Remedies = NonNullable<Check['remedies']>;
 
@@ -17,8 +17,10 @@ const cm = (mm: number): string => `${Number((mm / 10).toFixed(1))} cm`;
  */
 function stepsThatHelp(slot: number, step: number, most: number, rule: CheckRule, nudging: Nudging): number | null {
   const margin = nudging.base[rule.have]! - nudging.base[rule.need]!;
+  const nudge = nudging.nudge(slot);
+  if (!nudge.reaches(rule.have) && !nudge.reaches(rule.need)) return null;
   for (let by = step; Math.abs(by) <= most; by += step) {
-    const v = nudging.nudged(slot, by);
+    const v = nudge.by(by);
     if (v[rule.have]! - v[rule.need]! > Math.max(margin + 1e-6, 0)) return by;
   }
   return null;
@@ -105,7 +107,7 @@ function moreOfRule(
 }
 
 /** A hem that follows the hip instead of the body above it, where that is wider. */
-function tapered(rule: CheckRule, v: Float64Array, d: Decisions): Remedies {
+function tapered(rule: CheckRule, v: Row, d: Decisions): Remedies {
   if (rule.check !== 'hip' || d.hem === 'tapered' || !(v[S.hipFlat]! > v[S.hemFlat]! + 1e-6)) return [];
   const stretched = v[S.hipHave]! / v[S.hemInner]!;
   const have = (v[S.hipFlat]! - 4 * v[S.thickness]!) * stretched;

@@ -1,5 +1,6 @@
-import type { Nudging } from './nudging.ts';
+import type { Nudge } from './nudging.ts';
 import { crossing } from './root.ts';
+import type { Row } from './slots.ts';
 
 /** How far a number may go down and up, mm: `down` ≤ 0 ≤ `up`. */
 export interface Leeway {
@@ -14,7 +15,7 @@ export interface Holding {
 }
 
 /** The smallest margin of the checks in a worked-out row; what cannot be worked out does not hold. */
-function smallestMargin(v: Float64Array, holding: readonly Holding[]): number {
+function smallestMargin(v: Row, holding: readonly Holding[]): number {
   let smallest = Infinity;
   for (const { need, have } of holding) {
     const margin = v[have]! - v[need]!;
@@ -28,8 +29,10 @@ function smallestMargin(v: Float64Array, holding: readonly Holding[]): number {
  * Draws each end of a leeway in until every check that holds at the value still holds there (model section 7).
  * Checks are taken to fail on one side only as the number moves away.
  */
-export function drawnIn(slot: number, wanted: Leeway, nudging: Nudging, holding: readonly Holding[]): Leeway {
-  const spare = (by: number): number => smallestMargin(nudging.nudged(slot, by), holding);
+export function drawnIn(nudge: Nudge, wanted: Leeway, holding: readonly Holding[]): Leeway {
+  const touched = holding.filter(({ need, have }) => nudge.reaches(need) || nudge.reaches(have));
+  if (touched.length === 0) return wanted;
+  const spare = (by: number): number => smallestMargin(nudge.by(by), touched);
   const end = (by: number): number => {
     if (by === 0 || spare(by) >= -1e-9) return by;
     return by * crossing(1, 0, (share) => spare(share * by));

@@ -1,19 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { rulesWith } from './rules.ts';
-import { armholeForSeam, armholeSeam, capForSeam, capSeam, capTop, setInBindOff } from './set-in.ts';
+import { armholeForSeam, armholeSeam, capForSeam, capSeam } from './set-in.ts';
 
 const RULES = rulesWith({});
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-
-describe('the bind-off under the arm', () => {
-  /** Half of an inset of 40 is 20; 0.35 of half a sleeve of 100 is 17.5. */
-  it('is half the inset, at most 0.35 of half the sleeve; a vest has no sleeve', () => {
-    expect(setInBindOff(40, 300, RULES)).toBe(20);
-    expect(setInBindOff(40, 100, RULES)).toBe(17.5);
-    expect(setInBindOff(40, null, RULES)).toBe(20);
-  });
-});
 
 describe('half an armhole’s edge', () => {
   /** Rise 0.4 × 100 = 40; the slope from (10, 0) to (40, 40) is √(30² + 40²) = 50; straight 100 − 40. */
@@ -44,7 +35,6 @@ describe('half an armhole’s edge', () => {
 describe('half a cap’s edge', () => {
   /** A top of 200: half of it 100, top edge 0.22 × 100 = 22, bind-off 18, so across 60, up 80: √(60² + 80²) = 100. */
   it('is bind-off, slope and half the top edge: 18 + 100 + 22', () => {
-    expect(capTop(200, RULES)).toBeCloseTo(22, 12);
     expect(capSeam(80, 200, 18, RULES)).toBeCloseTo(140, 12);
     expect(capForSeam(140, 200, 18, RULES)).toBeCloseTo(80, 12);
   });

@@ -1,16 +1,11 @@
 import type { Rules } from './rules.ts';
 import { crossing } from './root.ts';
 
-/** Underarm bind-off of body and sleeve, mm: a share of the inset, at most a share of half the sleeve's top. A vest has no sleeve (`top` null). */
-export function setInBindOff(inset: number, top: number | null, rules: Rules): number {
-  const fromInset = inset * rules['bind-off-inset-share'];
-  return top === null ? fromInset : Math.min(fromInset, (rules['bind-off-sleeve-share'] * top) / 2);
-}
-
 /** Edge of half an armhole, underarm to shoulder, mm: the bind-off, a slope, the straight rest. */
 export function armholeSeam(armhole: number, inset: number, bindOff: number, rules: Rules): number {
   const rise = Math.min(rules['armhole-curve-share'] * armhole, rules['armhole-curve-most']);
-  return bindOff + Math.hypot(inset - bindOff, rise) + (armhole - rise);
+  const across = inset - bindOff;
+  return bindOff + Math.sqrt(across * across + rise * rise) + (armhole - rise);
 }
 
 /** The armhole depth whose half edge is `seam` long, mm; NaN where none is. */
@@ -21,14 +16,15 @@ export function armholeForSeam(seam: number, inset: number, bindOff: number, rul
 }
 
 /** Half of a cap's top edge, mm. */
-export function capTop(top: number, rules: Rules): number {
+function capTop(top: number, rules: Rules): number {
   return (rules['cap-top-share'] * top) / 2;
 }
 
 /** Edge of half a cap, mm: the bind-off, a slope, half the top edge. */
 export function capSeam(cap: number, top: number, bindOff: number, rules: Rules): number {
   const half = capTop(top, rules);
-  return bindOff + Math.hypot(top / 2 - bindOff - half, cap) + half;
+  const across = top / 2 - bindOff - half;
+  return bindOff + Math.sqrt(across * across + cap * cap) + half;
 }
 
 /** The cap height whose half edge is `seam` long, mm; NaN where the sleeve is too wide for the armhole. */

@@ -1,47 +1,64 @@
 import type { Decisions } from './decisions.ts';
-import { raglanTop, sleeveRise } from './raglan.ts';
-import { capForSeam, capSeam, capTop } from './set-in.ts';
-import { type Row, S } from './slots.ts';
+import { raglanSleeveSteps } from './raglan.ts';
+import { capForSeam, capSeam } from './set-in.ts';
+import { S } from './slots.ts';
+import type { Steps } from './steps.ts';
+
+const FOLDS = 4 - Math.PI;
 
 /** The sleeve (model section 6): the way from nape to cuff is kept, so its length follows the body. Needs the body's shape. */
-export function workOutSleeve(row: Row, d: Decisions): void {
-  const v = row.v;
-  const folds = (4 - Math.PI) * v[S.thickness]!;
-  const dropped = d.construction === 'drop-shoulder' || d.construction === 'squared-drop';
-
-  const top = row.put(S.sleeveTop, dropped && !d.made.sleeveTop ? 2 * v[S.armhole]! : v[S.sleeveGirth]!);
+export function sleeveSteps(steps: Steps, d: Decisions): void {
+  const { made, construction } = d;
+  const dropped = construction === 'drop-shoulder' || construction === 'squared-drop';
+  if (dropped && !made.sleeveTop) steps.sum(S.sleeveTop, [2, S.armhole]);
+  else steps.same(S.sleeveTop, S.sleeveGirth);
   // A drop's top is a seam and converts to nothing; the others are girths.
-  row.put(S.sleeveTopFlat, (dropped ? top : top + folds) / 2);
-  const ruled = Math.min(v[S.wristFlat]! - folds, top);
-  const cuff = row.put(S.cuff, d.made.cuff ? v[S.madeCuff]! : ruled);
-  row.put(S.cuffFlat, (cuff + folds) / 2);
-  row.put(S.cuffInner, cuff - Math.PI * v[S.thickness]!);
+  steps.sum(S.sleeveTopFlat, [0.5, S.sleeveTop], [dropped ? 0 : FOLDS / 2, S.thickness]);
+  if (made.cuff) {
+    steps.same(S.cuff, S.madeCuff);
+  } else {
+    steps.sum(S.cuffRuled, [1, S.wristFlat], [-FOLDS, S.thickness]);
+    steps.smaller(S.cuff, S.cuffRuled, S.sleeveTop);
+  }
+  steps.sum(S.cuffFlat, [0.5, S.cuff], [FOLDS / 2, S.thickness]);
+  steps.sum(S.cuffInner, [1, S.cuff], [-Math.PI, S.thickness]);
 
-  const insideBody = (d.construction === 'raglan' ? v[S.pieceNeckWidth]! : v[S.width]!) / 2;
-  const sleeve = row.put(S.sleeve, d.made.sleeve ? v[S.madeSleeve]! : v[S.napeToCuff]! - insideBody);
-  row.put(S.reachedNapeToCuff, sleeve + insideBody);
-  row.put(S.underarmSeam, sleeve - aboveUnderarm(row, d, top));
+  const between = construction === 'raglan' ? S.pieceNeckWidth : S.width;
+  if (made.sleeve) steps.same(S.sleeve, S.madeSleeve);
+  else steps.sum(S.sleeve, [1, S.napeToCuff], [-0.5, between]);
+  steps.sum(S.reachedNapeToCuff, [1, S.sleeve], [0.5, between]);
+  underarmSteps(steps, d);
 }
 
-/** What of the sleeve's length lies above its underarm. */
-function aboveUnderarm(row: Row, d: Decisions, top: number): number {
-  const v = row.v;
+/** The seam under the arm: the sleeve less what of it lies above the underarm. */
+function underarmSteps(steps: Steps, d: Decisions): void {
   switch (d.construction) {
     case 'drop-shoulder':
-      return 0;
+      steps.same(S.underarmSeam, S.sleeve);
+      break;
     case 'squared-drop':
-      return v[S.inset]!;
-    case 'set-in': {
-      row.put(S.capTop, 2 * capTop(top, d.rules));
-      const cap = row.put(
-        S.cap,
-        d.made.cap ? v[S.madeCap]! : capForSeam(v[S.armholeSeam]!, top, v[S.bindOff]!, d.rules),
-      );
-      row.put(S.capSeam, capSeam(cap, top, v[S.bindOff]!, d.rules));
-      return cap;
-    }
+      steps.sum(S.underarmSeam, [1, S.sleeve], [-1, S.inset]);
+      break;
+    case 'set-in':
+      capSteps(steps, d);
+      steps.sum(S.underarmSeam, [1, S.sleeve], [-1, S.cap]);
+      break;
     case 'raglan':
-      row.put(S.capTop, 2 * raglanTop(v, d));
-      return row.put(S.sleeveRaglan, d.made.sleeveRaglan ? v[S.madeSleeveRaglan]! : sleeveRise(v, d));
+      raglanSleeveSteps(steps, d);
+      steps.sum(S.underarmSeam, [1, S.sleeve], [-1, S.sleeveRaglan]);
   }
+}
+
+function capSteps(steps: Steps, { made, rules }: Decisions): void {
+  steps.sum(S.capTop, [rules['cap-top-share'], S.sleeveTop]);
+  if (made.cap) steps.same(S.cap, S.madeCap);
+  else
+    steps.solved(
+      S.cap,
+      (seam, top, bindOff) => capForSeam(seam, top, bindOff, rules),
+      S.armholeSeam,
+      S.sleeveTop,
+      S.bindOff,
+    );
+  steps.solved(S.capSeam, (cap, top, bindOff) => capSeam(cap, top, bindOff, rules), S.cap, S.sleeveTop, S.bindOff);
 }

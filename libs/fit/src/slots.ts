@@ -1,8 +1,7 @@
 /**
  * Every number of the model has a place in one row of numbers, in the order in which it is worked out. Inputs come
- * first (what was measured, chosen, or ruled), then what follows from them. Any one of them can be nudged and the rest
- * worked out again: the explanations, uncertainties, roundings and follow-ups of a sheet are all found that way.
- * Lengths in mm; the needs and haves of checks at the end, some of them ratios.
+ * first (what was measured, chosen, or ruled), then what follows from them, step by step. How they move with each other
+ * gives the explanations, uncertainties, roundings and follow-ups of a sheet. Lengths in mm; the needs and haves of checks at the end, some of them ratios.
  */
 const INPUTS = [
   // the body
@@ -86,6 +85,8 @@ const INPUTS = [
 const WORKED_OUT = [
   // girths: flat, then mid girths on the pieces
   'ease',
+  'hipEase',
+  'armEase',
   'chestFlat',
   'hipFlat',
   'armFlat',
@@ -113,12 +114,27 @@ const WORKED_OUT = [
   'napeToCuff',
   // armhole and widths
   'armholeBase',
+  'armholeRuled',
+  'armholeLeast',
   'armhole',
   'raglan',
   'acrossGarment',
+  'insetSpare',
+  'insetWanted',
   'inset',
+  'widthMost',
   'width',
-  // neck, finished, then on the piece
+  // neck: what carries it, as its rules begin it, finished, then on the piece
+  'betweenArmholes',
+  'crewWidth',
+  'boatWidth',
+  'startNeckWidth',
+  'startFrontNeck',
+  'startBackNeck',
+  'neckCarried',
+  'neckLeast',
+  'neckMost',
+  'neckScaled',
   'neckWidth',
   'frontNeck',
   'backNeck',
@@ -141,6 +157,9 @@ const WORKED_OUT = [
   'pieceInset',
   'pieceShoulderWidth',
   'pieceLength',
+  'underarmBelowTop',
+  'bindOffOfInset',
+  'bindOffMost',
   'bindOff',
   'pieceBindOff',
   'armholeSeam',
@@ -153,10 +172,17 @@ const WORKED_OUT = [
   'raglanNeck',
   'raglanRun',
   'raglanEdge',
+  'raglanCut',
   'raglanFrontNeck',
+  'raglanTopOfNeck',
+  'raglanTopOfSleeve',
+  'raglanTop',
+  'raglanSleeveRun',
+  'raglanSleeveEdge',
   // the sleeve
   'sleeveTop',
   'sleeveTopFlat',
+  'cuffRuled',
   'cuff',
   'cuffFlat',
   'cuffInner',
@@ -170,6 +196,15 @@ const WORKED_OUT = [
 ] as const;
 
 const CHECKED = [
+  'ribPasses',
+  'edgePasses',
+  'overMean',
+  'overWidest',
+  'narrowestInner',
+  'neckCarriedBare',
+  'spareBesideNeck',
+  'spareOfShoulder',
+  'armholeRound',
   'headNeed',
   'headHave',
   'handNeed',
@@ -217,17 +252,14 @@ export const SLOT_COUNT = NAMES.length;
 /** Place of each number in the row. */
 export const S = Object.fromEntries(NAMES.map((name, at) => [name, at])) as Readonly<Record<SlotName, number>>;
 
-/** A row of numbers being worked out, at most one of them nudged. */
-export class Row {
-  readonly v = new Float64Array(SLOT_COUNT).fill(NaN);
-  /** Which number is nudged, −1 for none, and by how much. */
-  nudged = -1;
-  by = 0;
+/** One number for each place. A plain array: at this length it is made far faster than a typed one. */
+export type Row = number[];
 
-  /** Puts a worked-out number in its place, nudged if it is the one; the place's new value. */
-  put(slot: number, value: number): number {
-    const nudged = slot === this.nudged ? value + this.by : value;
-    this.v[slot] = nudged;
-    return nudged;
-  }
-}
+const UNKNOWN: Row = Array.from(NAMES, () => NaN);
+const NOTHING: Row = UNKNOWN.slice().fill(0);
+
+/** A row in which nothing is known yet. */
+export const unknownRow = (): Row => UNKNOWN.slice();
+
+/** A row of nothing. */
+export const emptyRow = (): Row => NOTHING.slice();

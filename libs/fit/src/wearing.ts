@@ -1,115 +1,147 @@
 import type { Decisions } from './decisions.ts';
-import { type Row, S } from './slots.ts';
-
-const larger = (a: number, b: number): number => (a > b ? a : b);
+import { S } from './slots.ts';
+import type { Steps } from './steps.ts';
 
 /**
  * Need and have of every check (model section 8), as numbers; which of them apply and what they mean is said elsewhere.
  * A close-fitting garment's main fabric stretches at arm, armhole and hip.
  */
-export function workOutWearing(row: Row, d: Decisions): void {
-  const v = row.v;
-  const rules = d.rules;
-  const t = v[S.thickness]!;
-  const layer = 2 * Math.PI * v[S.layer]!;
-  const layerArm = layer * d.layerArm;
-  const stretched = 1 + d.mainUsable;
-  const closeStretched = d.closeFitting ? stretched : 1;
-  const dropped = isDropped(d);
-
-  row.put(S.handNeed, rules['hand-tucked'] * v[S.hand]!);
-  row.put(S.handHave, v[S.cuffInner]! * (1 + d.ribUsable));
-  row.put(S.cuffNeed, v[S.cuffInner]!);
-  row.put(S.cuffHave, v[S.hand]!);
-
-  row.put(S.armNeed, v[S.upperArm]! + layerArm);
-  row.put(S.armHave, (v[S.sleeveTop]! - (dropped ? 4 : Math.PI) * t) * closeStretched);
-  row.put(S.armholeNeed, v[S.scyeGirth]! + layerArm);
-  row.put(S.armholeHave, (2 * v[S.armholeSeam]! - Math.PI * t) * closeStretched);
-
-  const chest = v[S.chest]!;
-  row.put(S.overNeed, larger(chest, (chest + v[S.shoulderGirth]!) / 2) + layer);
-  row.put(S.overHave, Math.min(v[S.bodyInner]!, v[S.hemInner]!) * stretched);
-  row.put(S.hipNeed, v[S.hip]! + layer);
-  row.put(S.hipHave, v[S.hemInner]! * closeStretched);
-  row.put(S.stretchNeed, (chest + layer) / v[S.bodyInner]! - 1);
-  row.put(S.stretchHave, d.mainUsable);
-
-  workOutNeckOnShoulders(row, d);
-  row.put(S.bodyBelowNeed, v[S.rib]! + v[S.bodyBelow]!);
-  row.put(S.bodyBelowHave, v[S.pieceBodyToUnderarm]!);
-  row.put(S.sleeveBelowNeed, v[S.rib]! + v[S.sleeveBelow]!);
-  row.put(S.sleeveBelowHave, v[S.underarmSeam]!);
-
-  const underarmBelowBody = v[S.length]! - v[S.bodyToUnderarm]! - v[S.scye]!;
-  row.put(S.underArmNeed, Math.abs(v[S.underarmSeam]! - (v[S.underarm]! - underarmBelowBody)));
-  row.put(S.underArmHave, rules['underarm-difference-most']);
-  row.put(S.neckDepthNeed, v[S.frontNeck]!);
-  row.put(S.neckDepthHave, v[S.scye]! + v[S.bustLine]! + v[S.backNeck]!);
-  row.put(S.taperNeed, (v[S.sleeveTop]! - v[S.cuff]!) / 2 / (v[S.underarmSeam]! - v[S.rib]!));
-  row.put(S.taperHave, rules['sleeve-taper-most']);
-  row.put(S.frontBackNeed, v[S.frontWaist]! - v[S.backWaist]!);
-  row.put(S.frontBackHave, rules['front-longer-most']);
-  workOutSeams(row, d);
-  row.put(S.cuffReachNeed, Math.abs(v[S.reachedNapeToCuff]! - v[S.napeToCuff]!));
-  row.put(S.cuffReachHave, rules['length-room']);
-}
-
-/** The neck stays on the shoulders where both are kept: width beside it, and a shoulder to carry it. The scarcer is told. */
-function workOutNeckOnShoulders(row: Row, d: Decisions): void {
-  const v = row.v;
-  const widest = v[S.acrossBack]! - v[S.neckFromShoulders]!;
-  const spareWidth = widest - v[S.neckWidth]!;
-  const spareShoulder = v[S.pieceShoulderWidth]! - v[S.shoulderLeast]!;
-  if (d.construction !== 'raglan' && spareShoulder < spareWidth) {
-    row.put(S.neckOnNeed, v[S.shoulderLeast]!);
-    row.put(S.neckOnHave, v[S.pieceShoulderWidth]!);
-  } else {
-    row.put(S.neckOnNeed, v[S.neckWidth]!);
-    row.put(S.neckOnHave, widest);
-  }
-}
-
-/** The worst of the seams between pieces made apart; a raglan's two depths where nothing was. */
-function workOutSeams(row: Row, d: Decisions): void {
-  const v = row.v;
-  const made = d.made;
-  if (!seamsCompare(d)) {
-    const most = d.rules['raglan-difference-most'] * v[S.pieceRaglan]!;
-    row.put(S.seamNeed, d.construction === 'raglan' ? Math.abs(v[S.sleeveRaglan]! - v[S.pieceRaglan]!) : 0);
-    row.put(S.seamHave, d.construction === 'raglan' ? most : 0);
-    return;
-  }
-  const pairs: [number, number][] = [];
-  if (made.back && made.front) pairs.push([v[S.madeBack]!, v[S.madeFront]!]);
-  if (made.armhole && made.sleeveTop && isDropped(d)) pairs.push([2 * v[S.armhole]!, v[S.sleeveTop]!]);
-  if (made.armhole && made.cap) pairs.push([v[S.armholeSeam]!, v[S.capSeam]!]);
-  if (made.armhole && made.sleeveRaglan) pairs.push([v[S.raglanEdge]!, raglanSleeveEdge(v)]);
-
-  let need = 0;
-  let have = Infinity;
-  for (const [a, b] of pairs) {
-    const allowed = larger(d.rules['seam-difference-most'], d.rules['seam-difference-share'] * larger(a, b));
-    const difference = Math.abs(a - b);
-    if (allowed - difference < have - need) {
-      need = difference;
-      have = allowed;
-    }
-  }
-  row.put(S.seamNeed, need);
-  row.put(S.seamHave, have);
+export function wearingSteps(steps: Steps, d: Decisions): void {
+  if (d.silhouette !== 'vest') sleeveWorn(steps, d);
+  neckWorn(steps, d);
+  bodyWorn(steps, d);
+  if (seamsCompare(d)) seamsOfMade(steps, d);
+  else if (d.construction === 'raglan' && d.silhouette !== 'vest') raglanDepths(steps, d);
 }
 
 const isDropped = (d: Decisions): boolean => d.construction === 'drop-shoulder' || d.construction === 'squared-drop';
+
+/** How many times its length a fabric reaches: where a close-fitting garment's main fabric stretches, and where it need not. */
+const closeStretch = (d: Decisions): number => (d.closeFitting ? 1 + d.mainUsable : 1);
+
+function sleeveWorn(steps: Steps, d: Decisions): void {
+  const stretch = closeStretch(d);
+  steps.sum(S.handNeed, [d.rules['hand-tucked'], S.hand]);
+  steps.sum(S.handHave, [1 + d.ribUsable, S.cuffInner]);
+  steps.same(S.cuffNeed, S.cuffInner);
+  steps.same(S.cuffHave, S.hand);
+  steps.sum(S.armNeed, [1, S.upperArm], [2 * Math.PI * d.layerArm, S.layer]);
+  steps.sum(S.armHave, [stretch, S.sleeveTop], [-stretch * (isDropped(d) ? 4 : Math.PI), S.thickness]);
+
+  steps.sum(S.sleeveBelowNeed, [1, S.rib], [1, S.sleeveBelow]);
+  steps.same(S.sleeveBelowHave, S.underarmSeam);
+  // The arm's own length below the underarm of the garment, against the sleeve's.
+  steps.solved(
+    S.underArmNeed,
+    (seam, arm, length, toUnderarm, scye) => Math.abs(seam - (arm - (length - toUnderarm - scye))),
+    S.underarmSeam,
+    S.underarm,
+    S.length,
+    S.bodyToUnderarm,
+    S.scye,
+  );
+  steps.always(S.underArmHave, d.rules['underarm-difference-most']);
+  steps.solved(
+    S.taperNeed,
+    (top, cuff, seam, rib) => (top - cuff) / 2 / (seam - rib),
+    S.sleeveTop,
+    S.cuff,
+    S.underarmSeam,
+    S.rib,
+  );
+  steps.always(S.taperHave, d.rules['sleeve-taper-most']);
+  steps.solved(S.cuffReachNeed, (reached, wished) => Math.abs(reached - wished), S.reachedNapeToCuff, S.napeToCuff);
+  steps.always(S.cuffReachHave, d.rules['length-room']);
+}
+
+function neckWorn(steps: Steps, d: Decisions): void {
+  steps.same(S.headNeed, S.head);
+  steps.sum(S.ribPasses, [1 + d.ribUsable, S.neckOpening]);
+  if (d.mainMeasured) {
+    steps.sum(S.edgePasses, [1 + d.mainUsable, S.neckEdge]);
+    steps.smaller(S.headHave, S.ribPasses, S.edgePasses);
+  } else steps.same(S.headHave, S.ribPasses);
+
+  steps.sum(S.neckCarriedBare, [1, S.acrossBack], [-1, S.neckFromShoulders]);
+  if (d.construction === 'raglan') {
+    steps.same(S.neckOnNeed, S.neckWidth);
+    steps.same(S.neckOnHave, S.neckCarriedBare);
+  } else scarcerOnShoulders(steps);
+
+  steps.same(S.neckDepthNeed, S.frontNeck);
+  steps.sum(S.neckDepthHave, [1, S.scye], [1, S.bustLine], [1, S.backNeck]);
+}
+
+/** The neck stays on the shoulders where both are kept: width beside it, and a shoulder to carry it. The scarcer is told. */
+function scarcerOnShoulders(steps: Steps): void {
+  steps.sum(S.spareBesideNeck, [1, S.neckCarriedBare], [-1, S.neckWidth]);
+  steps.sum(S.spareOfShoulder, [1, S.pieceShoulderWidth], [-1, S.shoulderLeast]);
+  const scarcer = (beside: number, shoulder: number, ofNeck: number, ofShoulder: number): number =>
+    shoulder < beside ? ofShoulder : ofNeck;
+  steps.solved(S.neckOnNeed, scarcer, S.spareBesideNeck, S.spareOfShoulder, S.neckWidth, S.shoulderLeast);
+  steps.solved(S.neckOnHave, scarcer, S.spareBesideNeck, S.spareOfShoulder, S.neckCarriedBare, S.pieceShoulderWidth);
+}
+
+function bodyWorn(steps: Steps, d: Decisions): void {
+  const { rules } = d;
+  const stretch = closeStretch(d);
+  const layer = 2 * Math.PI;
+  steps.sum(S.armholeNeed, [1, S.scyeGirth], [layer * d.layerArm, S.layer]);
+  if (d.construction !== 'raglan')
+    steps.sum(S.armholeHave, [2 * stretch, S.armholeSeam], [-stretch * Math.PI, S.thickness]);
+
+  steps.sum(S.overMean, [0.5, S.chest], [0.5, S.shoulderGirth]);
+  steps.larger(S.overWidest, S.chest, S.overMean);
+  steps.sum(S.overNeed, [1, S.overWidest], [layer, S.layer]);
+  steps.smaller(S.narrowestInner, S.bodyInner, S.hemInner);
+  steps.sum(S.overHave, [1 + d.mainUsable, S.narrowestInner]);
+  steps.sum(S.hipNeed, [1, S.hip], [layer, S.layer]);
+  steps.sum(S.hipHave, [stretch, S.hemInner]);
+  steps.solved(
+    S.stretchNeed,
+    (chest, beneath, inner) => (chest + layer * beneath) / inner - 1,
+    S.chest,
+    S.layer,
+    S.bodyInner,
+  );
+  steps.always(S.stretchHave, d.mainUsable);
+
+  steps.sum(S.bodyBelowNeed, [1, S.rib], [1, S.bodyBelow]);
+  steps.same(S.bodyBelowHave, S.pieceBodyToUnderarm);
+  steps.sum(S.frontBackNeed, [1, S.frontWaist], [-1, S.backWaist]);
+  steps.always(S.frontBackHave, rules['front-longer-most']);
+}
+
+/** A raglan's own two depths, where nothing was made. */
+function raglanDepths(steps: Steps, d: Decisions): void {
+  steps.solved(S.seamNeed, (sleeve, body) => Math.abs(sleeve - body), S.sleeveRaglan, S.pieceRaglan);
+  steps.sum(S.seamHave, [d.rules['raglan-difference-most'], S.pieceRaglan]);
+}
+
+/** The worst of the seams between pieces made apart: back and front, armhole and sleeve. */
+function seamsOfMade(steps: Steps, d: Decisions): void {
+  const pairs: (readonly [number, number])[] = [];
+  if (d.made.back && d.made.front) pairs.push([S.madeBack, S.madeFront]);
+  if (d.made.armhole && d.made.sleeveTop && isDropped(d)) {
+    steps.sum(S.armholeRound, [2, S.armhole]);
+    pairs.push([S.armholeRound, S.sleeveTop]);
+  }
+  if (d.made.armhole && d.made.cap) pairs.push([S.armholeSeam, S.capSeam]);
+  if (d.made.armhole && d.made.sleeveRaglan) pairs.push([S.raglanEdge, S.raglanSleeveEdge]);
+  const allowed = (a: number, b: number): number =>
+    Math.max(d.rules['seam-difference-most'], d.rules['seam-difference-share'] * Math.max(a, b));
+  const worst = (of: 'need' | 'have') => (a: number, b: number, c: number, e: number) => {
+    const first = { need: Math.abs(a - b), have: allowed(a, b) };
+    const second = { need: Math.abs(c - e), have: allowed(c, e) };
+    return (second.have - second.need < first.have - first.need ? second : first)[of];
+  };
+  steps.solved(S.seamNeed, worst('need'), ...pairs.flat());
+  steps.solved(S.seamHave, worst('have'), ...pairs.flat());
+}
 
 /** Whether two pieces that were made meet in a seam. */
 export function seamsCompare(d: Decisions): boolean {
   const { made } = d;
   const sleeve = isDropped(d) ? made.sleeveTop : made.cap || made.sleeveRaglan;
   return (made.back && made.front) || (made.armhole && sleeve);
-}
-
-function raglanSleeveEdge(v: Float64Array): number {
-  const run = v[S.sleeveTop]! / 2 - v[S.capTop]! / 2 - v[S.bindOff]!;
-  return Math.hypot(run, v[S.sleeveRaglan]!);
 }

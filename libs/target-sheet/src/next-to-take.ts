@@ -1,6 +1,6 @@
 import { BODY_DIMENSIONS, TAKING, defaultU, nextMeasure, type BodyDimension, type BodyProfile } from '#body';
 import { resolveFabric } from '#fabric';
-import { advise, rulesWith, type Advice, type DimensionName } from '#fit';
+import { advise, rulesWith, sensitivities, type Advice, type DimensionName, type FitRequest } from '#fit';
 import { resolveGarment } from '#garment';
 import { DomainError } from '#measure';
 import type { SheetInput } from './sheet-input.ts';
@@ -34,18 +34,16 @@ const TARGETS: readonly DimensionName[] = [
 export function nextToTake(input: SheetInput, profile: BodyProfile): NextToTake | null {
   if (input.design.basis === 'garment') return null;
   if (!isMeasured(profile, 'chest-girth')) return gap('chest-girth');
-  const advice = adviceOn(input, profile);
-  if (advice === null) return null;
+  const worked = workedOut(input, profile);
+  if (worked === null) return null;
+  const { request, advice } = worked;
   const lacking = mostNeeded(advice);
   if (lacking !== undefined) return gap(lacking);
   const covariance = profile.covariance;
   if (covariance === null) return null;
   const guessed = covariance.names.filter((name) => !isMeasured(profile, name));
   const tapeU = Object.fromEntries(guessed.map((name) => [name, defaultU(name, 'home').u]));
-  const sensitivities = TARGETS.map((target) =>
-    Object.fromEntries(Object.entries(advice.sensitivity).map(([name, slopes]) => [name, slopes[target] ?? 0])),
-  );
-  return nextMeasure({ covariance, sensitivities, tapeU });
+  return nextMeasure({ covariance, sensitivities: sensitivities(request, TARGETS), tapeU });
 }
 
 const gap = (name: BodyDimension): NextToTake => ({ name, before: null, after: null, how: TAKING[name].how });
@@ -55,16 +53,21 @@ function isMeasured(profile: BodyProfile, name: BodyDimension): boolean {
   return how === 'trained' || how === 'home';
 }
 
-function adviceOn({ garment, fabric, design, made, rules }: SheetInput, body: BodyProfile): Advice | null {
+/** The request with its advice; null where none can be given yet. */
+function workedOut(
+  { garment, fabric, design, made, rules }: SheetInput,
+  body: BodyProfile,
+): { readonly request: FitRequest; readonly advice: Advice } | null {
   try {
-    return advise({
+    const request = {
       body,
       garment: garment && resolveGarment(garment),
       fabric: resolveFabric(fabric),
       design,
       made,
       rules: rulesWith(rules),
-    });
+    };
+    return { request, advice: advise(request) };
   } catch (error) {
     if (error instanceof DomainError) return null;
     throw error;

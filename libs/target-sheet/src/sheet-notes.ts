@@ -1,19 +1,18 @@
-import type { BodyDimension, BodyProfile, ProfileValue } from '#body';
-import type { Advice } from '#fit';
+import type { BodyProfile, ProfileValue } from '#body';
+import { BODY_MEASURES, type Advice } from '#fit';
 import type { Note } from '#measure';
 
 /** The notes of a sheet: the advice's own, each once, and which of the body's measures it rests on were not taken. */
 export function sheetNotes(advice: Advice, body: BodyProfile | null): Note[] {
-  const all = [...advice.notes, ...notMeasured(advice, body)];
+  const all = [...advice.notes, ...notMeasured(body)];
   return all.filter(
     (note, index) => all.findIndex(({ code, text }) => code === note.code && text === note.text) === index,
   );
 }
 
 /** One note for each way in which values were filled in. */
-function notMeasured({ sensitivity }: Advice, body: BodyProfile | null): Note[] {
-  const names = Object.keys(sensitivity) as BodyDimension[];
-  const filledIn = names.flatMap((name) => {
+function notMeasured(body: BodyProfile | null): Note[] {
+  const filledIn = BODY_MEASURES.flatMap((name) => {
     const value = body?.values[name];
     return value && isFilledIn(value) ? [{ name, from: value.from }] : [];
   });
