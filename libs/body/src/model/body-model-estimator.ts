@@ -3,8 +3,8 @@ import type { Estimate, Estimates, Estimator, EstimatorInput, KnownValue } from 
 import type { BodyModelCoefficients } from './coefficients.ts';
 import { dimensionText, listText } from './dimension-text.ts';
 import { knownLogs, type KnownLogs } from './known-logs.ts';
-import { posteriorOf, type Posterior, type Spread } from './posterior.ts';
-import { outside } from './range.ts';
+import { posteriorOf, priorsOf, type Posterior, type Spread } from './posterior.ts';
+import { outside, type Side } from './range.ts';
 
 /** The youngest the surveys hold, years. */
 const YOUNGEST = 17;
@@ -34,11 +34,13 @@ const Z90 = 1.6449;
  * @throws DomainError from `knownLogs` for values no measure can have.
  */
 export function bodyModelEstimator(coefficients: BodyModelCoefficients, spread: Spread = 'anyone'): Estimator {
+  const priors = priorsOf(coefficients, spread);
   return {
     estimate(input: EstimatorInput): Estimates {
       const known = knownLogs(coefficients.dimensions, input.known);
-      const posterior = posteriorOf(coefficients, input, known, spread);
-      const estimates = posterior.rest.map((_, i) => estimateOf(coefficients, input, known, posterior, i));
+      const posterior = posteriorOf(priors, input, known);
+      const strange = strangeOf(coefficients, input.known, posterior);
+      const estimates = posterior.rest.map((_, i) => estimateOf(coefficients, input, known, strange, posterior, i));
       return {
         estimates,
         covariance: covarianceOf(input.known, posterior, estimates),
@@ -48,27 +50,41 @@ export function bodyModelEstimator(coefficients: BodyModelCoefficients, spread: 
   };
 }
 
+/** The j-th known value, which lies outside the surveys' range. */
+interface Strange {
+  readonly j: number;
+  readonly name: BodyDimension;
+  readonly side: Side;
+}
+
+function strangeOf(
+  coefficients: BodyModelCoefficients,
+  known: readonly KnownValue[],
+  { weights }: Posterior,
+): readonly Strange[] {
+  return known.flatMap(({ name, value }, j) => {
+    const side = outside(coefficients, weights, name, value);
+    return side === null ? [] : [{ j, name, side }];
+  });
+}
+
 function estimateOf(
   coefficients: BodyModelCoefficients,
-  input: EstimatorInput,
+  { ageYears }: EstimatorInput,
   known: KnownLogs,
+  strange: readonly Strange[],
   posterior: Posterior,
   i: number,
 ): Estimate {
   const { rest, mean, covariance, weights } = posterior;
   const name = coefficients.dimensions[rest[i]!]!;
-  if (input.ageYears !== null && input.ageYears < YOUNGEST) {
+  if (ageYears !== null && ageYears < YOUNGEST) {
     return { name, measureIt: `Nobody under ${YOUNGEST} was surveyed, so an estimate would be a guess. Measure it.` };
   }
   const sd = Math.sqrt(covariance[i * rest.length + i]!);
-  const strange = input.known.find(
-    (one, j) =>
-      outside(coefficients, weights, one.name, one.value) !== null &&
-      (SIZE.includes(one.name) || moveBy(posterior, known, i, j) > MOVES * sd),
-  );
-  if (strange !== undefined) {
-    const side = outside(coefficients, weights, strange.name, strange.value);
-    const text = `The ${dimensionText(strange.name)} is ${side} what the surveys hold (their 1st to 99th percentile), so an estimate would be a guess. Measure it.`;
+  const cause = strange.find((one) => SIZE.includes(one.name) || moveBy(posterior, known, i, one.j) > MOVES * sd);
+  if (cause !== undefined) {
+    const text = `The ${dimensionText(cause.name)} is ${cause.side} what the surveys hold (their 1st to 99th percentile), so an estimate would be a guess. Measure it.`;
     return { name, measureIt: text };
   }
   const value = Math.exp(mean[i]!);

@@ -8,40 +8,39 @@ export interface Gaussian {
   readonly covariance: Float64Array;
 }
 
+/** How well a distribution explains some of its numbers. */
+export interface Explained {
+  /** Squared Mahalanobis distance of the known values from their means. */
+  readonly distance: number;
+  /** Logarithm of the density of the known values, without the constant −k·ln(2π)/2. */
+  readonly logDensity: number;
+  /** L with L·Lᵀ = Σ_kk + R (k × k), and L⁻¹ times how far the values lie from their means. */
+  readonly factor: Float64Array;
+  readonly away: Float64Array;
+}
+
 /** What some of the numbers say about the rest. */
-export interface Conditioned {
+export interface Conditioned extends Pick<Explained, 'distance' | 'logDensity'> {
   /** Which of the numbers are the rest, ascending; `mean` and `covariance` (m × m) are theirs. */
   readonly rest: readonly number[];
   readonly mean: Float64Array;
   readonly covariance: Float64Array;
   /** m × k: how far each of the rest moves for each known value. */
   readonly gain: Float64Array;
-  /** Squared Mahalanobis distance of the known values from their means. */
-  readonly distance: number;
-  /** Logarithm of the density of the known values, without the constant −k·ln(2π)/2. */
-  readonly logDensity: number;
 }
 
 /**
- * Conditions on the numbers at `known`, of which `values` were seen with error variances `noise`: the textbook formula with
- * Σ_kk + R in place of Σ_kk (e.g. Rasmussen & Williams, Gaussian Processes for Machine Learning, 2006, eq. 2.23–2.24).
+ * What the numbers at `known`, of which `values` were seen with error variances `noise`, are in a distribution.
  *
  * @throws DomainError `singular-covariance` where Σ_kk + R is not positive definite.
  */
-export function condition(
-  prior: Gaussian,
+export function explain(
+  { n, mean: mu, covariance: sigma }: Gaussian,
   known: readonly number[],
   values: ArrayLike<number>,
   noise: ArrayLike<number>,
-): Conditioned {
-  const { n, mean: mu, covariance: sigma } = prior;
+): Explained {
   const k = known.length;
-  const isKnown = new Uint8Array(n);
-  for (const index of known) isKnown[index] = 1;
-  const rest: number[] = [];
-  for (let index = 0; index < n; index++) if (isKnown[index] === 0) rest.push(index);
-  const m = rest.length;
-
   const l = new Float64Array(k * k);
   const away = new Float64Array(k);
   for (let row = 0; row < k; row++) {
@@ -60,7 +59,30 @@ export function condition(
     distance += away[row]! * away[row]!;
     logDeterminant += Math.log(l[row * k + row]!);
   }
+  return { distance, logDensity: -distance / 2 - logDeterminant, factor: l, away };
+}
 
+/**
+ * Conditions on the numbers at `known`, of which `values` were seen with error variances `noise`: the textbook formula with
+ * Σ_kk + R in place of Σ_kk (e.g. Rasmussen & Williams, Gaussian Processes for Machine Learning, 2006, eq. 2.23–2.24).
+ *
+ * @throws DomainError as `explain` does.
+ */
+export function condition(
+  prior: Gaussian,
+  known: readonly number[],
+  values: ArrayLike<number>,
+  noise: ArrayLike<number>,
+): Conditioned {
+  const { n, mean: mu, covariance: sigma } = prior;
+  const k = known.length;
+  const isKnown = new Uint8Array(n);
+  for (const index of known) isKnown[index] = 1;
+  const rest: number[] = [];
+  for (let index = 0; index < n; index++) if (isKnown[index] === 0) rest.push(index);
+  const m = rest.length;
+
+  const { factor: l, away, distance, logDensity } = explain(prior, known, values, noise);
   const gain = new Float64Array(m * k);
   const mean = new Float64Array(m);
   const covariance = new Float64Array(m * m);
@@ -80,5 +102,5 @@ export function condition(
     }
   }
   for (let i = 0; i < m; i++) solveUpper(l, k, gain, i * k);
-  return { rest, mean, covariance, gain, distance, logDensity: -distance / 2 - logDeterminant };
+  return { rest, mean, covariance, gain, distance, logDensity };
 }

@@ -24,16 +24,15 @@ describe('the committed coefficients', () => {
   it.each(['woman', 'man'] as const)('of a %s stay positive definite after rounding, in every spread', (sex) => {
     for (const others of [false, true]) {
       for (const doubts of [false, true]) {
-        const { n, covariance } = priorOf(coefficients, sex, 40, { others, doubts });
+        const { n, covariance } = priorOf(coefficients, sex, { others, doubts })(40);
         expect(factorInPlace(covariance, n)).toBe(true);
       }
     }
     const within = priorOf(
       { ...coefficients, [sex]: { ...coefficients[sex], betweenSurveys: coefficients.dimensions.map(() => 0) } },
       sex,
-      null,
       { others: false, doubts: false },
-    );
+    )(null);
     expect(factorInPlace(within.covariance, within.n)).toBe(true);
   });
 

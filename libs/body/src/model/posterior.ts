@@ -1,9 +1,9 @@
 import type { EstimatorInput } from '../estimator.ts';
 import type { BodyModelCoefficients } from './coefficients.ts';
 import { errorCovariance } from './error-covariance.ts';
-import { condition, type Conditioned } from './gaussian.ts';
+import { condition, explain, type Conditioned } from './gaussian.ts';
 import type { KnownLogs } from './known-logs.ts';
-import { priorOf } from './prior.ts';
+import { priorOf, type Prior } from './prior.ts';
 
 export type Sex = 'woman' | 'man';
 
@@ -14,6 +14,18 @@ export type Sex = 'woman' | 'man';
  * `surveyed`: the soldiers themselves.
  */
 export type Spread = 'anyone' | 'anyone-as-surveyed' | 'surveyed';
+
+/** What is prepared once for all bodies: of each sex, how people are spread, and how the surveys are. */
+export type Priors = Readonly<Record<Sex, { readonly truth: Prior; readonly surveyed: Prior }>>;
+
+export function priorsOf(coefficients: BodyModelCoefficients, spread: Spread): Priors {
+  const doubts = spread === 'anyone';
+  const of = (sex: Sex) => ({
+    truth: priorOf(coefficients, sex, { others: spread !== 'surveyed', doubts }),
+    surveyed: priorOf(coefficients, sex, { others: false, doubts }),
+  });
+  return { woman: of('woman'), man: of('man') };
+}
 
 /** The dimensions that were not known, given those that were: moments of their logarithms. Shapes as in `Conditioned`. */
 export interface Posterior {
@@ -31,20 +43,18 @@ export interface Posterior {
  * known), with the moments of the mixture.
  *
  * The estimates are the surveys' own regression (moved by age), for it has the least error where it could be tried; their errors are those that regression has
- * among people spread as `spread` says.
+ * among people spread as `truth` says.
  */
 export function posteriorOf(
-  coefficients: BodyModelCoefficients,
+  priors: Priors,
   { figure, ageYears }: Pick<EstimatorInput, 'figure' | 'ageYears'>,
   known: KnownLogs,
-  spread: Spread,
 ): Posterior {
   const { at, logs, noise } = known;
   const parts = sexesOf(figure).map((sex) => {
-    const doubts = spread === 'anyone';
-    const truth = priorOf(coefficients, sex, ageYears, { others: spread !== 'surveyed', doubts });
-    const surveyed = { ...priorOf(coefficients, sex, ageYears, { others: false, doubts }), mean: truth.mean };
-    const { distance, logDensity } = condition(truth, at, logs, noise);
+    const truth = priors[sex].truth(ageYears);
+    const surveyed = { ...priors[sex].surveyed(ageYears), mean: truth.mean };
+    const { distance, logDensity } = explain(truth, at, logs, noise);
     const { rest, mean, gain } = condition(surveyed, at, logs, noise);
     const covariance = errorCovariance({ rest, gain }, truth, at, noise);
     return { sex, priorMean: truth.mean, given: { rest, mean, gain, covariance, distance, logDensity } };

@@ -11,19 +11,21 @@ export interface Widening {
   readonly doubts: boolean;
 }
 
-/** The joint distribution of the logarithms of all dimensions, before anything of this body is known. */
+/** The joint distribution of the logarithms of all dimensions, before anything of a body is known but its age. */
+export type Prior = (ageYears: number | null) => Gaussian;
+
+/** The prior of a sex. All of it but what age adds is worked out here, once for all bodies. */
 export function priorOf(
   { dimensions, inflation, ...sexes }: BodyModelCoefficients,
   sex: 'woman' | 'man',
-  ageYears: number | null,
   { others, doubts }: Widening,
-): Gaussian {
+): Prior {
   const n = dimensions.length;
   const own = sexes[sex];
   const prior = { n, mean: Float64Array.from(own.logMean), covariance: surveyed(own, n, others ? inflation : null) };
-  if (others) addOthers(prior, own, dimensions, ageYears);
+  if (others) addShift(prior, own);
   if (doubts) addDoubts(prior, own, dimensions);
-  return prior;
+  return others ? (ageYears) => aged(prior, own, dimensions, ageYears) : () => prior;
 }
 
 /** Within a survey inflated; or, as they were, all people of both surveys together. */
@@ -44,20 +46,9 @@ function surveyed(
   return covariance;
 }
 
-function addOthers(
-  { n, mean, covariance }: Gaussian,
-  { shiftSd, ages }: SexCoefficients,
-  dimensions: readonly BodyDimension[],
-  ageYears: number | null,
-): void {
+/** Another population's means may lie off. */
+function addShift({ n, covariance }: Gaussian, { shiftSd }: SexCoefficients): void {
   shiftSd.forEach((sd, index) => (covariance[index * n + index]! += sd ** 2));
-  for (const girth of AGED_GIRTHS) {
-    const index = dimensions.indexOf(girth);
-    if (index === -1) continue;
-    const { shift, variance } = ageEffect(ages, girth, ageYears);
-    mean[index]! += shift;
-    covariance[index * n + index]! += variance;
-  }
 }
 
 function addDoubts(
@@ -71,4 +62,23 @@ function addDoubts(
     );
     for (const [row, a] of moves) for (const [column, b] of moves) covariance[row * n + column]! += a * b;
   }
+}
+
+function aged(
+  prior: Gaussian,
+  { ages }: SexCoefficients,
+  dimensions: readonly BodyDimension[],
+  ageYears: number | null,
+): Gaussian {
+  const { n } = prior;
+  const mean = prior.mean.slice();
+  const covariance = prior.covariance.slice();
+  for (const girth of AGED_GIRTHS) {
+    const index = dimensions.indexOf(girth);
+    if (index === -1) continue;
+    const { shift, variance } = ageEffect(ages, girth, ageYears);
+    mean[index]! += shift;
+    covariance[index * n + index]! += variance;
+  }
+  return { n, mean, covariance };
 }

@@ -47,7 +47,7 @@ export function questionsOf(
 
 function askedOf(coefficients: BodyModelCoefficients, sex: Sex, ageYears: number | null, known: readonly KnownValue[]) {
   const { dimensions } = coefficients;
-  const prior = priorOf(coefficients, sex, ageYears, { others: true, doubts: true });
+  const prior = priorOf(coefficients, sex, { others: true, doubts: true })(ageYears);
   const expected = known.map(({ name }) => Math.exp(prior.mean[dimensions.indexOf(name)]!));
   const values = [...known];
   const questions: Question[] = [];
