@@ -12,10 +12,7 @@ const DEEPEST = 20;
 /** Keys that mean something to JavaScript objects themselves. */
 const FORBIDDEN_KEYS = new Set(['__proto__', 'constructor', 'prototype']);
 
-const OPENING = new Set(['{', '['].map((c) => c.charCodeAt(0)));
-const CLOSING = new Set(['}', ']'].map((c) => c.charCodeAt(0)));
-const QUOTE = 0x22;
-const BACKSLASH = 0x5c;
+const UTF8 = new TextDecoder('utf-8', { fatal: true });
 
 /**
  * Reads a JSON body for what `JSON.parse` passes in silence: broken UTF-8, nesting that overflows the stack, a key given twice,
@@ -28,13 +25,12 @@ export function guardBody(_request: IncomingMessage, _response: ServerResponse, 
     throw new HttpProblem(415, 'not-utf-8', `JSON is read in UTF-8, not in ${encoding}.`);
   const text = decode(bytes);
   if (!/^\s*\{/.test(text)) throw unreadable('Line 1, column 1: the body must be a JSON object: { … }.');
-  checkDepth(text);
-  checkKeysAndTexts(text);
+  checkContent(text);
 }
 
 function decode(bytes: Buffer): string {
   try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    return UTF8.decode(bytes);
   } catch {
     throw unreadable(`The body is not UTF-8: byte ${firstBrokenByte(bytes)} does not belong to a character.`);
   }
@@ -46,28 +42,22 @@ function firstBrokenByte(bytes: Buffer): number {
   return replaced.findIndex((byte, index) => byte !== bytes[index]);
 }
 
-function checkDepth(text: string): void {
-  let depth = 0;
-  let inText = false;
-  for (let at = 0; at < text.length; at++) {
-    const c = text.charCodeAt(at);
-    if (inText) {
-      if (c === BACKSLASH) at++;
-      else if (c === QUOTE) inText = false;
-    } else if (c === QUOTE) inText = true;
-    else if (OPENING.has(c)) {
-      if (++depth > DEEPEST) throw unreadable(`${placeIn(text, at)}: nested more than ${DEEPEST} deep.`);
-    } else if (CLOSING.has(c)) depth--;
-  }
-}
-
-function checkKeysAndTexts(text: string): void {
+/** Depth, keys and texts. What is wrong is thrown where it is met, so nothing is read beyond it. */
+function checkContent(text: string): void {
   const open: Set<string>[] = [];
+  const enter = (offset: number): void => {
+    if (open.push(new Set()) > DEEPEST) {
+      throw unreadable(`${placeIn(text, offset)}: nested more than ${DEEPEST} deep.`);
+    }
+  };
+  const leave = () => void open.pop();
   visit(
     text,
     {
-      onObjectBegin: () => void open.push(new Set()),
-      onObjectEnd: () => void open.pop(),
+      onObjectBegin: enter,
+      onObjectEnd: leave,
+      onArrayBegin: enter,
+      onArrayEnd: leave,
       onObjectProperty: (key, offset) => {
         const seen = open.at(-1);
         if (FORBIDDEN_KEYS.has(key)) throw unreadable(`${placeIn(text, offset)}: “${key}” cannot be a name here.`);
