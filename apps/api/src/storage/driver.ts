@@ -1,3 +1,4 @@
+import { createRequire } from 'node:module';
 import type { DataSourceOptions } from 'typeorm';
 import type { DatabaseSettings } from '../settings/settings.ts';
 import { ENTITIES } from './entities.ts';
@@ -5,6 +6,12 @@ import { MIGRATIONS } from './migrations/index.ts';
 
 /** How long SQLite waits for a lock that another process holds. */
 const BUSY_TIMEOUT_MS = 5000;
+
+/**
+ * TypeORM asks sqlite3 for its verbose mode, in which every statement notes a stack trace and the values it was given. Here it gets
+ * the plain one.
+ */
+const SQLITE3 = { verbose: (): unknown => createRequire(import.meta.url)('sqlite3') };
 
 /** The one place that knows the database drivers. Another embedded driver is a change here and in `embedded.ts` only. */
 export function driverOptions(database: DatabaseSettings): DataSourceOptions {
@@ -16,6 +23,13 @@ export function driverOptions(database: DatabaseSettings): DataSourceOptions {
     logging: false,
   };
   return database.kind === 'sqlite'
-    ? { ...common, type: 'sqlite', database: database.file, enableWAL: true, busyTimeout: BUSY_TIMEOUT_MS }
+    ? {
+        ...common,
+        type: 'sqlite',
+        driver: SQLITE3,
+        database: database.file,
+        enableWAL: true,
+        busyTimeout: BUSY_TIMEOUT_MS,
+      }
     : { ...common, type: 'postgres', url: database.url, applicationName: 'easewright', connectTimeoutMS: 5000 };
 }
