@@ -24,6 +24,12 @@ const TOLERANCE: Readonly<Record<GarmentDimension, Tolerance>> = {
   'cuff-width': SHORT,
 };
 
+/**
+ * The standard uncertainty of the thickness of one layer whose maker gave none, mm: of four layers under a small book, divided by
+ * four (assumed).
+ */
+export const DEFAULT_THICKNESS_U = 0.3;
+
 /** A guess, or another maker's table, is taken for half as sure as a measure at home (assumed). */
 const TIMES_HOME = 2;
 

@@ -1,4 +1,4 @@
-export { defaultGarmentU } from './default-garment-u.ts';
+export { DEFAULT_THICKNESS_U, defaultGarmentU } from './default-garment-u.ts';
 export { EASE_CHANGE_BY_WEARS } from './ease-change.ts';
 export { easeInTableTerms, roomOf } from './ease.ts';
 export { GARMENT_DIMENSIONS, type GarmentDimension } from './garment-dimension.ts';

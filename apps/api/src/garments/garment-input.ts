@@ -1,12 +1,9 @@
-import type { Construction, Garment, GarmentDimension, Layer } from '#garment';
+import { DEFAULT_THICKNESS_U, type Construction, type Garment, type GarmentDimension, type Layer } from '#garment';
 import type { How } from '#measure';
 import type { Measured } from '../measures/measured.ts';
 import { LENGTH } from '../measures/quantity-kind.ts';
 import { readMeasured } from '../measures/read-measured.ts';
 import { HOW_DEFAULT } from '../measures/taken.ts';
-
-/** Of one layer measured as the model says (four under a small book, divided by four), mm: model, section 4. */
-const THICKNESS_U = 0.3;
 
 export interface LayerEntered {
   readonly thickness: Measured;
@@ -46,7 +43,7 @@ export function garmentInput(garment: GarmentEntered): Garment {
       };
     }),
     thicknessMm: thickness.size,
-    thicknessU: thickness.u ?? THICKNESS_U,
+    thicknessU: thickness.u ?? DEFAULT_THICKNESS_U,
     layer: layerInput(garment.layer),
     wornStretched: garment.wornStretched ?? false,
     wears: saidWears(garment.wears),
@@ -56,7 +53,7 @@ export function garmentInput(garment: GarmentEntered): Garment {
 export function layerInput(layer: LayerEntered | null | undefined): Layer | null {
   if (layer == null) return null;
   const { size, u } = readMeasured(layer.thickness, LENGTH);
-  return { thicknessMm: size, u: u ?? THICKNESS_U, sleeves: layer.sleeves };
+  return { thicknessMm: size, u: u ?? DEFAULT_THICKNESS_U, sleeves: layer.sleeves };
 }
 
 /** Only what was said. */
