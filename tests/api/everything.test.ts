@@ -4,13 +4,16 @@ import { DataSource } from 'typeorm';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runApp, type RunningApp } from '../support/app.ts';
 import { DATABASES } from '../support/databases.ts';
+import { PLANNER } from '../../apps/api/src/hand-off/planners/planner.entity.ts';
+import { READ_KEY } from '../../apps/api/src/hand-off/read-keys/read-key.entity.ts';
 import { exampleBody, exampleDesign, exampleFabric, exampleGarment } from '../support/examples.ts';
+import { expectMatchesApi } from '../support/matches-api.ts';
 
 const MARK = 'a name found nowhere else';
 
 describe.each(DATABASES)('all that is kept, on %s', (kind) => {
   let api: RunningApp;
-  beforeAll(async () => void (api = await runApp(kind)));
+  beforeAll(async () => void (api = await runApp(kind, { HANDOFF_ALLOW: 'loopback' })));
   afterAll(() => api.stop());
 
   const keepSome = async () => {
@@ -36,6 +39,33 @@ describe.each(DATABASES)('all that is kept, on %s', (kind) => {
     expect(exported.body.targetSheets[0].request.body.title).toBe(MARK);
   });
 
+  it('has its planners and read keys in it, and nothing that signs or opens', async () => {
+    const takes = { unit: 'cm', roundingStep: 0.5, format: 'flat', names: {}, required: [] };
+    const planner = await api.http
+      .post('/v1/planners')
+      .send({ title: 'Row by row', address: 'http://127.0.0.1:9/sheets', takes })
+      .expect(201);
+    const readKey = await api.http
+      .post('/v1/read-keys')
+      .send({ title: 'Row by row', expiresAt: '2099-01-01T00:00:00Z' })
+      .expect(201);
+    const { secret, ...keptPlanner } = planner.body;
+    const { key, ...keptKey } = readKey.body;
+    expect([secret, key]).toEqual([expect.stringMatching(/^whsec_/), expect.stringContaining(keptKey.prefix)]);
+
+    const exported = await api.http.get('/v1/export').expect(200);
+    expectMatchesApi(exported);
+    expect(exported.body.planners).toEqual([keptPlanner]);
+    expect(exported.body.readKeys).toEqual([keptKey]);
+    const { manager } = api.app.get(DataSource);
+    const [plannerRow] = await manager.find(PLANNER);
+    const [keyRow] = await manager.find(READ_KEY);
+    for (const hidden of [secret, key, plannerRow?.secrets[0]?.sealed, keyRow?.hash]) {
+      expect(hidden).toEqual(expect.any(String));
+      expect(exported.text).not.toContain(hidden);
+    }
+  });
+
   it('is erased only when that is confirmed', async () => {
     await keepSome();
     await api.http.delete('/v1/everything').expect(400);
@@ -47,7 +77,14 @@ describe.each(DATABASES)('all that is kept, on %s', (kind) => {
     await keepSome();
     await api.http.delete('/v1/everything?confirm=erase-everything').expect(204);
     const exported = await api.http.get('/v1/export').expect(200);
-    expect(exported.body).toMatchObject({ bodies: [], garments: [], fabrics: [], targetSheets: [] });
+    expect(exported.body).toMatchObject({
+      bodies: [],
+      garments: [],
+      fabrics: [],
+      targetSheets: [],
+      planners: [],
+      readKeys: [],
+    });
     const dataSource = api.app.get(DataSource);
     for (const { tableName } of dataSource.entityMetadatas.filter(({ tableName }) => tableName !== 'maker')) {
       expect(await dataSource.query(`SELECT maker_id FROM ${tableName}`), tableName).toEqual([]);

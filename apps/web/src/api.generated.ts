@@ -289,7 +289,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Take along all that is kept: bodies, garments, fabrics, target sheets */
+        /** Take along all that is kept: bodies, garments, fabrics, target sheets, planners, read keys */
         get: operations["Everything_export"];
         put?: never;
         post?: never;
@@ -1769,10 +1769,108 @@ export interface components {
             request: components["schemas"]["ComputeSheetDto"] | null;
             sheet: components["schemas"]["TargetSheet"];
         };
+        TakesDto: {
+            /**
+             * @description Of every length it is sent.
+             * @default mm
+             * @enum {string|null}
+             */
+            unit?: "mm" | "cm" | "in" | null;
+            /**
+             * @description Lengths go as whole multiples of it, in `unit`, within how far each may be rounded; null leaves them.
+             * @example 0.25
+             */
+            roundingStep?: number | null;
+            /**
+             * @description sheet: the target sheet itself (pushed as a link); flat: one JSON value of named fields; csv.
+             * @default flat
+             * @enum {string|null}
+             */
+            format?: "sheet" | "flat" | "csv" | null;
+            /**
+             * @description Our name to the planner’s: a JSON Pointer (flat) or a column (csv). Empty sends everything under our names.
+             * @example {
+             *       "assembled/chest-width": "/sweater/width",
+             *       "sleeve/sleeve-length/as-made": "/sweater/sleeve"
+             *     }
+             */
+            names?: {
+                [key: string]: string;
+            } | null;
+            /**
+             * @description Our names without which the planner cannot work: a sheet that lacks one is not sent.
+             * @example [
+             *       "assembled/chest-width"
+             *     ]
+             */
+            required?: string[] | null;
+        };
+        KeptPlanner: {
+            /**
+             * Format: uuid
+             * @description UUID v7.
+             */
+            id: string;
+            /** @description One more with each change. The ETag is this number in quotes. */
+            version: number;
+            /** Format: date-time */
+            createdAt: string;
+            /** Format: date-time */
+            updatedAt: string;
+            /**
+             * @description What the maker calls it.
+             * @example Row by row
+             */
+            title: string;
+            /**
+             * @description Where hand-offs are posted to, https. Without it the planner pulls, or is handed sheets by hand.
+             * @example https://planner.example/take
+             */
+            address?: string | null;
+            takes?: components["schemas"]["TakesDto"] | null;
+            /**
+             * @description active; paused: hand-offs wait; stopped: it answered 410 and wants nothing more.
+             * @enum {string}
+             */
+            state: "active" | "paused" | "stopped";
+            /**
+             * Format: date-time
+             * @description Since when its newest signing secret holds; null without an address.
+             */
+            secretMadeAt: string | null;
+            /**
+             * Format: date-time
+             * @description Until when hand-offs are signed with the secret before as well.
+             */
+            oldSecretUntil: string | null;
+        };
+        KeptReadKey: {
+            /** Format: uuid */
+            id: string;
+            /** Format: date-time */
+            createdAt: string;
+            title: string;
+            /** @description How the key begins, to know it by. */
+            prefix: string;
+            /**
+             * Format: uuid
+             * @description The one sheet it opens; null for every sheet.
+             */
+            targetSheetId: string | null;
+            /** Format: date-time */
+            expiresAt: string | null;
+            /** Format: date-time */
+            revokedAt: string | null;
+            /**
+             * Format: date-time
+             * @description To the minute.
+             */
+            lastUsedAt: string | null;
+        };
         ExportDto: {
             /** @enum {string} */
             format: "easewright/export";
-            /** @example 1.0 */
+            /** @example 1.1 */
             version: string;
             /** Format: date-time */
             exportedAt: string;
@@ -1780,6 +1878,10 @@ export interface components {
             garments: components["schemas"]["KeptGarment"][];
             fabrics: components["schemas"]["KeptFabric"][];
             targetSheets: components["schemas"]["ExportedSheetDto"][];
+            /** @description Without their signing secrets. */
+            planners: components["schemas"]["KeptPlanner"][];
+            /** @description Without the keys themselves. */
+            readKeys: components["schemas"]["KeptReadKey"][];
         };
         RuleDto: {
             /** @example ordinary-thickness */
@@ -1864,42 +1966,6 @@ export interface components {
             /** @description There is one page. */
             next: null;
         };
-        TakesDto: {
-            /**
-             * @description Of every length it is sent.
-             * @default mm
-             * @enum {string|null}
-             */
-            unit?: "mm" | "cm" | "in" | null;
-            /**
-             * @description Lengths go as whole multiples of it, in `unit`, within how far each may be rounded; null leaves them.
-             * @example 0.25
-             */
-            roundingStep?: number | null;
-            /**
-             * @description sheet: the target sheet itself (pushed as a link); flat: one JSON value of named fields; csv.
-             * @default flat
-             * @enum {string|null}
-             */
-            format?: "sheet" | "flat" | "csv" | null;
-            /**
-             * @description Our name to the planner’s: a JSON Pointer (flat) or a column (csv). Empty sends everything under our names.
-             * @example {
-             *       "assembled/chest-width": "/sweater/width",
-             *       "sleeve/sleeve-length/as-made": "/sweater/sleeve"
-             *     }
-             */
-            names?: {
-                [key: string]: string;
-            } | null;
-            /**
-             * @description Our names without which the planner cannot work: a sheet that lacks one is not sent.
-             * @example [
-             *       "assembled/chest-width"
-             *     ]
-             */
-            required?: string[] | null;
-        };
         PlannerDto: {
             /**
              * @description What the maker calls it.
@@ -1956,45 +2022,6 @@ export interface components {
              * @example whsec_MfKQ9r8GKYqrTwjUPD8ILPZIo2LaLaSw
              */
             secret: string | null;
-        };
-        KeptPlanner: {
-            /**
-             * Format: uuid
-             * @description UUID v7.
-             */
-            id: string;
-            /** @description One more with each change. The ETag is this number in quotes. */
-            version: number;
-            /** Format: date-time */
-            createdAt: string;
-            /** Format: date-time */
-            updatedAt: string;
-            /**
-             * @description What the maker calls it.
-             * @example Row by row
-             */
-            title: string;
-            /**
-             * @description Where hand-offs are posted to, https. Without it the planner pulls, or is handed sheets by hand.
-             * @example https://planner.example/take
-             */
-            address?: string | null;
-            takes?: components["schemas"]["TakesDto"] | null;
-            /**
-             * @description active; paused: hand-offs wait; stopped: it answered 410 and wants nothing more.
-             * @enum {string}
-             */
-            state: "active" | "paused" | "stopped";
-            /**
-             * Format: date-time
-             * @description Since when its newest signing secret holds; null without an address.
-             */
-            secretMadeAt: string | null;
-            /**
-             * Format: date-time
-             * @description Until when hand-offs are signed with the secret before as well.
-             */
-            oldSecretUntil: string | null;
         };
         PlannerPage: {
             items: components["schemas"]["KeptPlanner"][];
@@ -2158,29 +2185,6 @@ export interface components {
             lastUsedAt: string | null;
             /** @description The key, shown this once: `Authorization: Bearer` and this. */
             key: string;
-        };
-        KeptReadKey: {
-            /** Format: uuid */
-            id: string;
-            /** Format: date-time */
-            createdAt: string;
-            title: string;
-            /** @description How the key begins, to know it by. */
-            prefix: string;
-            /**
-             * Format: uuid
-             * @description The one sheet it opens; null for every sheet.
-             */
-            targetSheetId: string | null;
-            /** Format: date-time */
-            expiresAt: string | null;
-            /** Format: date-time */
-            revokedAt: string | null;
-            /**
-             * Format: date-time
-             * @description To the minute.
-             */
-            lastUsedAt: string | null;
         };
         ReadKeyPage: {
             items: components["schemas"]["KeptReadKey"][];

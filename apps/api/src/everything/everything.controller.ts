@@ -20,7 +20,9 @@ export class EverythingController {
 
   @Get('export')
   @Header('Content-Disposition', 'attachment; filename="easewright-export.json"')
-  @ApiOperation({ summary: 'Take along all that is kept: bodies, garments, fabrics, target sheets' })
+  @ApiOperation({
+    summary: 'Take along all that is kept: bodies, garments, fabrics, target sheets, planners, read keys',
+  })
   @ApiOkResponse({ description: 'All of it.', type: ExportDto })
   export(@MakerId() maker: string): Promise<ExportDto> {
     return this.everything.export(maker);

@@ -3,6 +3,10 @@ import type { EntitySchema } from 'typeorm';
 import { Bodies } from '../bodies/bodies.ts';
 import { Fabrics } from '../fabrics/fabrics.ts';
 import { Garments } from '../garments/garments.ts';
+import { keptPlanner } from '../hand-off/planners/kept-planner.dto.ts';
+import { PLANNER } from '../hand-off/planners/planner.entity.ts';
+import { keptReadKey } from '../hand-off/read-keys/read-key.dto.ts';
+import { READ_KEY } from '../hand-off/read-keys/read-key.entity.ts';
 import { keptDocument } from '../records/answer.ts';
 import { ENTITIES } from '../storage/entities.ts';
 import { UnitOfWork } from '../storage/unit-of-work.ts';
@@ -23,11 +27,12 @@ export class Everything {
     private readonly sheets: TargetSheetRepository,
   ) {}
 
-  /** As it stands at one moment, oldest first. */
+  /** As it stands at one moment, oldest first. Never what opens or signs: no planner's secret, no key. */
   export(makerId: string): Promise<ExportDto> {
+    const hers = { where: { makerId }, order: { id: 'ASC' } } as const;
     return this.work.read(async (manager) => ({
       format: 'easewright/export',
-      version: '1.0',
+      version: '1.1',
       exportedAt: new Date().toISOString(),
       bodies: (await this.bodies.rows.all(manager, makerId)).map(keptDocument),
       garments: (await this.garments.rows.all(manager, makerId)).map(keptDocument),
@@ -36,6 +41,8 @@ export class Everything {
         request,
         sheet: JSON.parse(sheet) as object,
       })),
+      planners: (await manager.find(PLANNER, hers)).map(keptPlanner),
+      readKeys: (await manager.find(READ_KEY, hers)).map(keptReadKey),
     }));
   }
 
