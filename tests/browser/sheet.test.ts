@@ -81,6 +81,7 @@ inBrowser('the sheet and what is done with it', () => {
       .first()
       .getByRole('textbox', { name: 'Width', exact: true })
       .fill(String(width + 2));
+    await page.locator('#made summary').click();
     const table = page.locator('#made table');
     await table.waitFor();
     const rows = await table.locator('tbody tr').allInnerTexts();

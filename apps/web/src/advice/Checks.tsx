@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { BodyDimension } from '#body';
 import type { Check } from '#fit';
 import { RATIO_CHECKS } from '#target-sheet';
@@ -6,6 +7,7 @@ import { NumberTable, type NumberRow } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { notebook, offerUndo } from '../notebook/use-notebook.ts';
+import { Folded } from '../page/Folded.tsx';
 import { showLength, showNumber, showPercent } from '../reading/numbers.ts';
 import { applyRemedy } from '../reckon/apply-remedy.ts';
 import { writeDesign } from './write-design.ts';
@@ -13,7 +15,13 @@ import { writeDesign } from './write-design.ts';
 const ORDER = ['fails', 'unknown', 'tight'] as const;
 
 /** What must be looked at, worst first, each with what to change and a button that does it; what is fine in one line. */
-export function Checks({ checks, tape }: { readonly checks: readonly Check[]; readonly tape: Tape }) {
+export const Checks = memo(function Checks({
+  checks,
+  tape,
+}: {
+  readonly checks: readonly Check[];
+  readonly tape: Tape;
+}) {
   const words = say.sheet.checks;
   const open = ORDER.flatMap((verdict) => checks.filter((check) => check.verdict === verdict));
   const fine = checks.filter(({ verdict }) => verdict === 'fine');
@@ -28,25 +36,25 @@ export function Checks({ checks, tape }: { readonly checks: readonly Check[]; re
         ))}
       </ul>
       {fine.length > 0 && (
-        <details>
-          <summary>{words.fine(fine.length)}</summary>
-          <ul className="checks">
-            {fine.map((check) => (
-              <li key={check.check} className="check fine">
-                <Verdict check={check} />
-                <p>{check.advice}</p>
-              </li>
-            ))}
-          </ul>
-        </details>
+        <Folded summary={words.fine(fine.length)}>
+          {() => (
+            <ul className="checks">
+              {fine.map((check) => (
+                <li key={check.check} className="check fine">
+                  <Verdict check={check} />
+                  <p>{check.advice}</p>
+                </li>
+              ))}
+            </ul>
+          )}
+        </Folded>
       )}
-      <details className="numbers">
-        <summary>{words.all}</summary>
-        <CheckTable checks={checks} tape={tape} />
-      </details>
+      <Folded className="numbers" summary={words.all}>
+        {() => <CheckTable checks={checks} tape={tape} />}
+      </Folded>
     </section>
   );
-}
+});
 
 function Verdict({ check }: { readonly check: Check }) {
   const words = say.sheet.checks;

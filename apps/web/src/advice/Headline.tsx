@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
@@ -9,7 +10,13 @@ export const toLookAt = (sheet: TargetSheet): number =>
   sheet.checks.filter(({ verdict }) => verdict === 'fails' || verdict === 'tight' || verdict === 'unknown').length;
 
 /** The few numbers that say the most, and whether it works; always in the same place. */
-export function Headline({ sheet, tape }: { readonly sheet: TargetSheet | null; readonly tape: Tape }) {
+export const Headline = memo(function Headline({
+  sheet,
+  tape,
+}: {
+  readonly sheet: TargetSheet | null;
+  readonly tape: Tape;
+}) {
   const words = say.sheet;
   const show = (mm: number | null): string => (mm === null ? '–' : showLength(mm, tape));
   const numbers = (['chest-width', 'centre-back-length', 'sleeve-length'] as const).map(
@@ -37,4 +44,4 @@ export function Headline({ sheet, tape }: { readonly sheet: TargetSheet | null; 
       </div>
     </dl>
   );
-}
+});

@@ -1,14 +1,16 @@
+import { memo } from 'react';
 import type { AssembledDimension, Because, PieceDimension } from '#fit';
 import type { TargetSheet } from '#target-sheet';
 import { Wide } from '../drawing/Wide.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { showLength } from '../reading/numbers.ts';
+import { Folded } from '../page/Folded.tsx';
+import { showExactly, showLength } from '../reading/numbers.ts';
 
 type Dimension = AssembledDimension | PieceDimension;
 
 /** Every measure of the sheet; each opens to the terms it is the sum of. */
-export function Numbers({ sheet, tape }: { readonly sheet: TargetSheet; readonly tape: Tape }) {
+export const Numbers = memo(function Numbers({ sheet, tape }: { readonly sheet: TargetSheet; readonly tape: Tape }) {
   const words = say.sheet.numbers;
   return (
     <section aria-labelledby="numbers-title">
@@ -25,7 +27,7 @@ export function Numbers({ sheet, tape }: { readonly sheet: TargetSheet; readonly
       ))}
     </section>
   );
-}
+});
 
 function Group({
   title,
@@ -67,31 +69,33 @@ function One({ dimension, tape }: { readonly dimension: Dimension; readonly tape
       ? dimension.asMade
       : null;
   return (
-    <details className="one">
-      <summary>
-        <span className="name">{say.measure[name]}</span>
-        <span className="value">{showLength(value, tape)}</span>
-        <span className="range">
-          {low === undefined || high === undefined
-            ? ''
-            : `${showLength(low, tape)} ${say.to} ${showLength(high, tape)}`}
-        </span>
-      </summary>
-      <Sum because={because} value={value} u={dimension.u} tape={tape} name={say.measure[name]} />
-      {asMade !== null && (
-        <p>
-          {words.asMade}: {showLength(asMade, tape)}
-        </p>
+    <Folded
+      className="one"
+      summary={
+        <>
+          <span className="name">{say.measure[name]}</span>
+          <span className="value">{showLength(value, tape)}</span>
+          <span className="range">
+            {low === undefined || high === undefined
+              ? ''
+              : `${showLength(low, tape)} ${say.to} ${showLength(high, tape)}`}
+          </span>
+        </>
+      }
+    >
+      {() => (
+        <>
+          <Sum because={because} value={value} u={dimension.u} tape={tape} name={say.measure[name]} />
+          {asMade !== null && (
+            <p>
+              {words.asMade}: {showLength(asMade, tape)}
+            </p>
+          )}
+        </>
       )}
-    </details>
+    </Folded>
   );
 }
-
-const MM = { maximumFractionDigits: 1, minimumFractionDigits: 1, signDisplay: 'exceptZero' } as const;
-const exactly = (mm: number, tape: Tape): string =>
-  tape === 'cm'
-    ? `${(mm / 10).toLocaleString(navigator.language, { ...MM, maximumFractionDigits: 2 })} cm`
-    : `${(mm / 25.4).toLocaleString(navigator.language, { ...MM, maximumFractionDigits: 2 })} in`;
 
 /** The terms, which add up; written finer than a tape reads, so that they visibly do. */
 function Sum({
@@ -125,7 +129,7 @@ function Sum({
           {because.map((term, i) => (
             <tr key={i}>
               <th scope="row">{term.term}</th>
-              <td>{exactly(term.value, tape)}</td>
+              <td>{showExactly(term.value, tape)}</td>
               <td>{term.from}</td>
             </tr>
           ))}
@@ -133,7 +137,7 @@ function Sum({
         <tfoot>
           <tr>
             <th scope="row">{words.total}</th>
-            <td>{exactly(value, tape)}</td>
+            <td>{showExactly(value, tape)}</td>
             <td>{u === undefined ? '' : words.sure(showLength(u, tape))}</td>
           </tr>
         </tfoot>

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import type { BodyProfile, Figure } from '#body';
 import type { Garment } from '#garment';
 import { innerFromFlat } from '#fabric';
@@ -12,7 +12,7 @@ import { showLength } from '../reading/numbers.ts';
 import { wornFromGarment, wornFromSheet } from '../reckon/worn-measures.ts';
 
 /** Her own outline from her measures, the sweater over it, and the sweater that fits as a dashed line. One frame, whatever is in it. */
-export function OnBody({
+export const OnBody = memo(function OnBody({
   figure,
   profile,
   sheet,
@@ -48,7 +48,7 @@ export function OnBody({
       description={favourite === null ? words.text : `${words.text} ${words.favourite}`}
       viewBox={[-side * 0.62, -at.floor * 0.01, side * 1.24, at.floor * 0.72].map(Math.round).join(' ')}
       columns={words.columns}
-      rows={rowsOf(inside, profile, worn, favourite, tape)}
+      rows={() => rowsOf(inside, profile, worn, favourite, tape)}
     >
       {parts.map((path) => (
         <path key={path} d={path} className="figure-edge" />
@@ -73,7 +73,7 @@ export function OnBody({
       )}
     </Drawing>
   );
-}
+});
 
 const measuresOf = (profile: BodyProfile | null): Measures =>
   Object.fromEntries(Object.entries(profile?.values ?? {}).map(([name, { value }]) => [name, value]));

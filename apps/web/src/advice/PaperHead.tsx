@@ -1,10 +1,11 @@
+import { memo } from 'react';
 import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showSigned, showSmall } from '../reading/numbers.ts';
 
 /** What a printed sheet says of itself at its top. */
-export function PaperHead({
+export const PaperHead = memo(function PaperHead({
   sheet,
   bodyName,
   tape,
@@ -33,4 +34,4 @@ export function PaperHead({
       </p>
     </div>
   );
-}
+});

@@ -44,7 +44,7 @@ export function PieceDrawing({
           </>
         }
         columns={[say.body.column.measure, say.body.column.value]}
-        rows={piece.dimensions.map(({ name, value }) => [say.measure[name], show(value)])}
+        rows={() => piece.dimensions.map(({ name, value }) => [say.measure[name], show(value)])}
       >
         {drawn.outline.length > 0 && <polygon className="garment-fill" points={drawn.outline.map(point).join(' ')} />}
         <path className="rib" d={drawn.rib.map(([from, to]) => `M${point(from)}L${point(to)}`).join('')} />

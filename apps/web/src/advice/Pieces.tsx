@@ -1,4 +1,4 @@
-import { useMemo, useRef } from 'react';
+import { memo, useMemo, useRef } from 'react';
 import type { Piece } from '#fit';
 import { inUnit, schematic, type DrawnPiece, type TargetSheet } from '#target-sheet';
 import { useWidth } from '../drawing/use-width.ts';
@@ -10,7 +10,7 @@ import { PieceDrawing } from './PieceDrawing.tsx';
 const LARGER = 1.4;
 
 /** Every piece to one scale, its measures written on it. */
-export function Pieces({ sheet, tape }: { readonly sheet: TargetSheet; readonly tape: Tape }) {
+export const Pieces = memo(function Pieces({ sheet, tape }: { readonly sheet: TargetSheet; readonly tape: Tape }) {
   const words = say.sheet.pieces;
   const place = useRef<HTMLDivElement>(null);
   const width = useWidth(place, Math.min(700, window.innerWidth - 64));
@@ -30,4 +30,4 @@ export function Pieces({ sheet, tape }: { readonly sheet: TargetSheet; readonly 
       </div>
     </section>
   );
-}
+});

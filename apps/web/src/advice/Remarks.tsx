@@ -1,8 +1,9 @@
+import { memo } from 'react';
 import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 
 /** Cautions, wishes that collide, and notes. */
-export function Remarks({ sheet }: { readonly sheet: TargetSheet }) {
+export const Remarks = memo(function Remarks({ sheet }: { readonly sheet: TargetSheet }) {
   const words = say.sheet;
   return (
     <>
@@ -42,4 +43,4 @@ export function Remarks({ sheet }: { readonly sheet: TargetSheet }) {
       )}
     </>
   );
-}
+});

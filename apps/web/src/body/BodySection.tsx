@@ -1,45 +1,19 @@
 import { memo, useMemo } from 'react';
-import { FIGURES, type BodyDimension, type BodyProfile } from '#body';
-import { Choice } from '../field/Choice.tsx';
-import { NumberField } from '../field/NumberField.tsx';
+import { BODY_DIMENSIONS, type BodyDimension, type BodyProfile } from '#body';
 import { say } from '../messages.ts';
-import { onShelf } from '../notebook/kinds.ts';
 import type { BodyNotes } from '../notebook/notebook.ts';
-import { openEntry, withNotes, type Shelf } from '../notebook/shelf.ts';
+import { openEntry, type Shelf } from '../notebook/shelf.ts';
 import { ShelfBar } from '../notebook/ShelfBar.tsx';
-import type { Tape, Typed } from '../notebook/typed.ts';
-import { change } from '../notebook/use-notebook.ts';
+import type { Tape } from '../notebook/typed.ts';
 import type { Next } from '../reckon/next.ts';
-import { BodyTable } from './BodyTable.tsx';
+import { AboutBody } from './AboutBody.tsx';
 import type { Question } from './Ask.tsx';
+import { BodyTable } from './BodyTable.tsx';
 import { MeasureRow } from './MeasureRow.tsx';
-import { measureGroups, seldomNeeded } from './order.ts';
 import { NextMeasure } from './NextMeasure.tsx';
+import { measureGroups, seldomNeeded } from './order.ts';
 import { pencilled } from './shown-value.ts';
 import { ModelFigure } from './TapeDrawing.tsx';
-
-const write = (how: (notes: BodyNotes) => BodyNotes): void =>
-  change((notebook) => onShelf(notebook, 'bodies', (shelf) => withNotes(shelf, how)));
-
-const today = (): string => new Date().toLocaleDateString('sv');
-
-const writeMeasure = (dimension: BodyDimension, typed: Typed): void =>
-  write((it) => {
-    const { [dimension]: before, ...rest } = it.measures;
-    if (typed.text === '') return { ...it, measures: rest };
-    return { ...it, measures: { ...rest, [dimension]: { ...before, ...typed, on: today() } } };
-  });
-
-const repair = (to: Question<BodyDimension>['repairs'][number]['to']): void => {
-  for (const [dimension, typed] of Object.entries(to)) writeMeasure(dimension as BodyDimension, typed);
-};
-
-const confirm = (dimension: BodyDimension): void =>
-  write((it) => {
-    const measure = it.measures[dimension];
-    if (measure === undefined) return it;
-    return { ...it, measures: { ...it.measures, [dimension]: { ...measure, confirmed: measure.text } } };
-  });
 
 /** The body the sweater is for: every measure with where the tape runs; what was skipped in pencil. */
 export const BodySection = memo(function BodySection({
@@ -58,6 +32,10 @@ export const BodySection = memo(function BodySection({
   const words = say.body;
   const { notes } = openEntry(shelf);
   const groups = useMemo(() => measureGroups(notes.figure), [notes.figure]);
+  const estimates = useMemo(
+    () => new Map(BODY_DIMENSIONS.map((name) => [name, pencilled(profile, name, tape)])),
+    [profile, tape],
+  );
   const row = (dimension: BodyDimension) => (
     <MeasureRow
       key={dimension}
@@ -65,11 +43,8 @@ export const BodySection = memo(function BodySection({
       figure={notes.figure}
       written={notes.measures[dimension]}
       tape={tape}
-      pencilled={pencilled(profile, dimension, tape)}
+      pencilled={estimates.get(dimension) ?? null}
       question={questions[dimension] ?? null}
-      onTyped={writeMeasure}
-      onRepair={repair}
-      onConfirm={confirm}
     />
   );
   return (
@@ -77,24 +52,7 @@ export const BodySection = memo(function BodySection({
       <p className="lead">{words.lead}</p>
       <ModelFigure figure={notes.figure} />
       <ShelfBar kind="bodies" shelf={shelf} nameLabel={words.name} />
-      <Choice
-        legend={words.figure.legend}
-        value={notes.figure}
-        options={FIGURES.map((value) => ({ value, label: words.figure[value] }))}
-        onValue={(figure) => write((it) => ({ ...it, figure }))}
-      />
-      <NumberField
-        label={words.age}
-        value={notes.age}
-        hint={words.ageHint}
-        onValue={(age) => write((it) => ({ ...it, age }))}
-      />
-      <Choice
-        legend={words.takenBy.legend}
-        value={notes.takenBy}
-        options={(['home', 'trained'] as const).map((value) => ({ value, label: words.takenBy[value] }))}
-        onValue={(takenBy) => write((it) => ({ ...it, takenBy }))}
-      />
+      <AboutBody figure={notes.figure} age={notes.age} takenBy={notes.takenBy} />
       <NextMeasure next={next} tape={tape} />
       {groups.map(({ title, dimensions }) => (
         <section key={title} className="measures">

@@ -3,11 +3,12 @@ import type { BodyDimension, Figure } from '#body';
 import { LengthField } from '../field/LengthField.tsx';
 import { say } from '../messages.ts';
 import type { WrittenMeasure } from '../notebook/notebook.ts';
-import type { Tape, Typed } from '../notebook/typed.ts';
+import type { Tape } from '../notebook/typed.ts';
 import { read } from '../reading/read.ts';
 import { Ask, type Question } from './Ask.tsx';
 import { fieldId } from './field-id.ts';
 import { TapeDrawing } from './TapeDrawing.tsx';
+import { confirmMeasure, repairMeasures, writeMeasure } from './write-body.ts';
 
 /** One measure: where the tape runs, the line to write on, and beneath it how, or a question. Both have the same place, so nothing moves. */
 export const MeasureRow = memo(function MeasureRow({
@@ -17,9 +18,6 @@ export const MeasureRow = memo(function MeasureRow({
   tape,
   pencilled,
   question,
-  onTyped,
-  onRepair,
-  onConfirm,
 }: {
   readonly dimension: BodyDimension;
   readonly figure: Figure;
@@ -28,9 +26,6 @@ export const MeasureRow = memo(function MeasureRow({
   /** Its estimate, where it was skipped. */
   readonly pencilled: string | null;
   readonly question: Question<BodyDimension> | null;
-  readonly onTyped: (dimension: BodyDimension, typed: Typed) => void;
-  readonly onRepair: (to: Question<BodyDimension>['repairs'][number]['to']) => void;
-  readonly onConfirm: (dimension: BodyDimension) => void;
 }) {
   const [writing, setWriting] = useState(false);
   const quantity = dimension === 'weight' ? 'mass' : 'length';
@@ -48,7 +43,7 @@ export const MeasureRow = memo(function MeasureRow({
           typed={written}
           tape={tape}
           quantity={quantity}
-          onTyped={(typed) => onTyped(dimension, typed)}
+          onTyped={(typed) => writeMeasure(dimension, typed)}
           whenEmpty={beneath(pencilled)}
           whyElsewhere={why !== null}
           describedBy={whyId}
@@ -63,11 +58,11 @@ export const MeasureRow = memo(function MeasureRow({
           <Ask
             question={question}
             onRepair={(to) => {
-              onRepair(to);
+              repairMeasures(to);
               document.getElementById(fieldId(dimension))?.focus();
             }}
             onConfirm={() => {
-              onConfirm(dimension);
+              confirmMeasure(dimension);
               document.getElementById(fieldId(dimension))?.focus();
             }}
           />

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showLength } from '../reading/numbers.ts';
@@ -5,7 +6,13 @@ import type { Next } from '../reckon/next.ts';
 import { fieldId } from './field-id.ts';
 
 /** The one measure that would help most. Its place is kept when there is none. */
-export function NextMeasure({ next, tape }: { readonly next: Next | null; readonly tape: Tape }) {
+export const NextMeasure = memo(function NextMeasure({
+  next,
+  tape,
+}: {
+  readonly next: Next | null;
+  readonly tape: Tape;
+}) {
   const words = say.body.next;
   if (next === null)
     return (
@@ -23,4 +30,4 @@ export function NextMeasure({ next, tape }: { readonly next: Next | null; readon
       </p>
     </aside>
   );
-}
+});

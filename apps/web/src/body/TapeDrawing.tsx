@@ -8,7 +8,7 @@ import { say } from '../messages.ts';
 const FIGURE = 'model-figure';
 
 /** The model figure, written into the page once; every tape drawing uses it. */
-export function ModelFigure({ figure }: { readonly figure: Figure }) {
+export const ModelFigure = memo(function ModelFigure({ figure }: { readonly figure: Figure }) {
   const shape = figureShape(landmarks(figure, {}));
   const parts = [shape.torso, ...shape.arms, shape.head];
   return (
@@ -25,7 +25,7 @@ export function ModelFigure({ figure }: { readonly figure: Figure }) {
       </defs>
     </svg>
   );
-}
+});
 
 /** Where the tape runs for one measure. */
 export const TapeDrawing = memo(function TapeDrawing({

@@ -1,5 +1,6 @@
 import { useId, type ReactNode } from 'react';
 import { say } from '../messages.ts';
+import { Folded } from '../page/Folded.tsx';
 import { Wide } from './Wide.tsx';
 
 /** A row of a drawing's table: a name and its values as shown. */
@@ -23,7 +24,8 @@ export function Drawing({
   readonly viewBox: string;
   readonly children: ReactNode;
   readonly columns?: readonly string[];
-  readonly rows?: readonly NumberRow[];
+  /** Asked for once the table is open. */
+  readonly rows?: () => readonly NumberRow[];
   readonly className?: string;
   readonly caption?: ReactNode;
   /** In CSS pixels; without them it is as wide as its place. */
@@ -47,10 +49,9 @@ export function Drawing({
       </svg>
       {caption !== undefined && <figcaption>{caption}</figcaption>}
       {rows !== undefined && columns !== undefined && (
-        <details className="numbers">
-          <summary>{say.numbers}</summary>
-          <NumberTable caption={title} columns={columns} rows={rows} />
-        </details>
+        <Folded className="numbers" summary={say.numbers}>
+          {() => <NumberTable caption={title} columns={columns} rows={rows()} />}
+        </Folded>
       )}
     </figure>
   );

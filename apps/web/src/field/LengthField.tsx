@@ -3,6 +3,7 @@ import { say } from '../messages.ts';
 import { retyped, type Tape, type Typed } from '../notebook/typed.ts';
 import { showLength, showNumber, showSmall } from '../reading/numbers.ts';
 import { namesUnit, read, unitOf, type Quantity } from '../reading/read.ts';
+import { shortened } from './shortened.ts';
 import { TextField } from './TextField.tsx';
 
 const other = (tape: Tape): Tape => (tape === 'cm' ? 'in' : 'cm');
@@ -25,6 +26,7 @@ export function LengthField({
   whenEmpty,
   id,
   mark,
+  ask,
   whyElsewhere = false,
   describedBy,
 }: {
@@ -37,6 +39,8 @@ export function LengthField({
   readonly whenEmpty?: ReactNode;
   readonly id?: string;
   readonly mark?: string;
+  /** A question about the value; it takes the place of how it was read. */
+  readonly ask?: ReactNode;
   /** Why a text cannot be read is said in full by what has the id `describedBy`. */
   readonly whyElsewhere?: boolean;
   readonly describedBy?: string;
@@ -48,11 +52,13 @@ export function LengthField({
     reading.is === 'empty' ? (
       (whenEmpty ?? ' ')
     ) : reading.is === 'value' ? (
-      say.field.equals(onOtherTape(reading.value, quantity, reading.tape))
+      (ask ?? say.field.equals(onOtherTape(reading.value, quantity, reading.tape)))
     ) : writing ? (
       say.field.notYet
     ) : (
-      <span className="wrong">{whyElsewhere ? say.field.cannotRead : reading.why}</span>
+      <span className="wrong">
+        {whyElsewhere ? say.field.cannotRead : say.field.wrong[reading.problem](shortened(typed?.text ?? ''))}
+      </span>
     );
   return (
     <div className="length" onFocus={() => setWriting(true)} onBlur={() => setWriting(false)}>
@@ -62,6 +68,7 @@ export function LengthField({
         onValue={(text) => onTyped(retyped(typed, text, tape))}
         unit={namesUnit(typed?.text ?? '') ? '' : unit}
         below={below}
+        keepsRoomFor={whenEmpty}
         wrong={reading.is === 'wrong' && !writing}
         numeric={unit !== 'in'}
         {...(id === undefined ? {} : { id })}

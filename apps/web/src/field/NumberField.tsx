@@ -1,5 +1,6 @@
 import { say } from '../messages.ts';
 import { plainNumber } from '../reading/read.ts';
+import { shortened } from './shortened.ts';
 import { TextField } from './TextField.tsx';
 
 /** A plain number (stitches, wraps, years): what cannot be read is said beneath and left out of the reckoning. */
@@ -24,7 +25,8 @@ export function NumberField({
       onValue={onValue}
       numeric
       wrong={wrong}
-      below={wrong ? <span className="wrong">{say.field.notNumber(value.slice(0, 24))}</span> : hint}
+      keepsRoomFor={hint}
+      below={wrong ? <span className="wrong">{say.field.notNumber(shortened(value))}</span> : hint}
       {...(unit === undefined ? {} : { unit })}
     />
   );

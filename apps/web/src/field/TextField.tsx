@@ -7,6 +7,7 @@ export function TextField({
   onValue,
   unit,
   below,
+  keepsRoomFor,
   wrong = false,
   numeric = false,
   id,
@@ -18,6 +19,8 @@ export function TextField({
   readonly onValue: (text: string) => void;
   readonly unit?: string;
   readonly below?: ReactNode;
+  /** What is beneath at other times: room is kept for it, so that nothing moves when it comes or goes. */
+  readonly keepsRoomFor?: ReactNode;
   readonly wrong?: boolean;
   readonly numeric?: boolean;
   readonly id?: string;
@@ -51,9 +54,10 @@ export function TextField({
         {unit !== undefined && <span className="unit">{unit}</span>}
       </span>
       {below !== undefined && (
-        <span className="below" id={`${field}-below`}>
-          {below}
-        </span>
+        <div className="below" id={`${field}-below`}>
+          <div>{below}</div>
+          {keepsRoomFor !== undefined && <div aria-hidden="true">{keepsRoomFor}</div>}
+        </div>
       )}
     </div>
   );

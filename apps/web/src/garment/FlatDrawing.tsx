@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { GARMENT_DIMENSIONS, type Construction, type GarmentDimension } from '#garment';
 import { Drawing } from '../drawing/Drawing.tsx';
 import { flatCorners, flatShape, type FlatCorners, type FlatMeasures } from '../drawing/flat-garment.ts';
@@ -45,7 +46,7 @@ function measureLines(at: FlatCorners): Readonly<Record<GarmentDimension, Measur
 }
 
 /** The sweater laid flat, in the proportions written so far, each measure a lettered line; the one being written lies like a tape. */
-export function FlatDrawing({
+export const FlatDrawing = memo(function FlatDrawing({
   construction,
   measures,
   sleeveFrom,
@@ -71,14 +72,16 @@ export function FlatDrawing({
       description={say.garment.drawingText(letters.join('; '))}
       viewBox={[-half, top, half * 2, bottom - top].map(Math.round).join(' ')}
       columns={[say.garment.line, say.body.column.measure, say.body.column.value]}
-      rows={GARMENT_DIMENSIONS.map((name) => {
-        const value = measures[name];
-        return [
-          LETTERS[name],
-          say.garment.dimension[name],
-          value === undefined ? say.garment.notWritten : showLength(value, tape),
-        ];
-      })}
+      rows={() =>
+        GARMENT_DIMENSIONS.map((name) => {
+          const value = measures[name];
+          return [
+            LETTERS[name],
+            say.garment.dimension[name],
+            value === undefined ? say.garment.notWritten : showLength(value, tape),
+          ];
+        })
+      }
     >
       {[...shape.sleeves, shape.body].map((path) => (
         <path key={path} d={path} className="garment-fill" />
@@ -101,4 +104,4 @@ export function FlatDrawing({
       })}
     </Drawing>
   );
-}
+});

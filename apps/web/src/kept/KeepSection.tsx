@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { BodyModel } from '#body';
 import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
@@ -12,7 +13,7 @@ import { TakeAlong } from './TakeAlong.tsx';
 import { changeKept, useKeptSheets } from './use-kept-sheets.ts';
 
 /** Keep the sheet, print it, take it along, and see two of them side by side. */
-export function KeepSection({
+export const KeepSection = memo(function KeepSection({
   sheet,
   model,
   tape,
@@ -67,4 +68,4 @@ export function KeepSection({
       <SideBySide sheets={sheets} now={sheet} tape={tape} />
     </>
   );
-}
+});

@@ -1,19 +1,20 @@
+import { memo, useMemo } from 'react';
 import type { BodyModel } from '#body';
 import { MADE_MEASURES, type PieceDimension } from '#fit';
 import type { TargetSheet } from '#target-sheet';
-import { useMemo } from 'react';
 import { NumberTable, type NumberRow } from '../drawing/Drawing.tsx';
 import { LengthField } from '../field/LengthField.tsx';
 import { say } from '../messages.ts';
 import type { Notebook } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { change, notebook, takeAway } from '../notebook/use-notebook.ts';
+import { Folded } from '../page/Folded.tsx';
 import { showLength, showSigned } from '../reading/numbers.ts';
 import { madeKey, toMade } from '../reckon/to-made.ts';
 import { plannedSheet } from '../reckon/reckoner.ts';
 
 /** Finished pieces: what came out, and what the rest should be now. */
-export function MadeSection({
+export const MadeSection = memo(function MadeSection({
   made,
   sheet,
   model,
@@ -61,17 +62,13 @@ export function MadeSection({
             </div>
           </fieldset>
         ))}
-      {anyMade && (
-        <>
-          {sheet !== null && <Moved planned={planned} now={sheet} tape={tape} />}
-          <button type="button" className="quiet" onClick={clear}>
-            {words.clear}
-          </button>
-        </>
-      )}
+      <button type="button" className="quiet" disabled={!anyMade} onClick={clear}>
+        {words.clear}
+      </button>
+      <Moved planned={planned} now={sheet ?? planned} tape={tape} />
     </>
   );
-}
+});
 
 function withMade(made: Notebook['made'], key: string, typed: Notebook['made'][string]): Notebook['made'] {
   const { [key]: _, ...rest } = made;
@@ -100,7 +97,16 @@ function Moved({
       return [[label, showLength(before, tape), showLength(value, tape), showSigned(value - before, tape)]];
     }),
   );
-  if (rows.length === 0) return <p role="status">{words.same}</p>;
   const { measure, before, now: after, difference } = words.column;
-  return <NumberTable caption={words.now} columns={[measure, before, after, difference]} rows={rows} />;
+  return (
+    <Folded summary={words.moved(rows.length)}>
+      {() =>
+        rows.length === 0 ? (
+          <p>{words.same}</p>
+        ) : (
+          <NumberTable caption={words.now} columns={[measure, before, after, difference]} rows={rows} />
+        )
+      }
+    </Folded>
+  );
 }

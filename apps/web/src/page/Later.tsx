@@ -1,4 +1,4 @@
-import { useDeferredValue, useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { BodyModel } from '#body';
 import { useKeptSheets } from '../kept/use-kept-sheets.ts';
 import { say } from '../messages.ts';
@@ -8,7 +8,9 @@ import { toFabric } from '../reckon/to-fabric.ts';
 import type { Reckoned } from '../reckon/reckoned.ts';
 import { Section } from './Section.tsx';
 import { lazyModule } from './lazy-module.ts';
+import { useLater } from './use-later.ts';
 import { useNear } from './use-near.ts';
+import { useOnScreen } from './use-on-screen.ts';
 
 /** Not React's own `lazy`: a part that cannot be fetched without a connection must not take the page down with it. */
 const useOutcome = lazyModule(() => import('./Outcome.tsx'));
@@ -16,6 +18,9 @@ const useSend = lazyModule(() => import('../send/SendSection.tsx'));
 
 /** With a sheet to show, the rest is fetched after so long even far from the screen: the browser's own Print must find it. */
 const REST_MS = 4000;
+
+/** While it is not on the screen it is drawn anew once she has paused so long. */
+const PAUSE_MS = 400;
 
 /** True a while after something began, and from then on. */
 function useWhileAfter(begun: boolean): boolean {
@@ -41,7 +46,8 @@ export function Later({
   const place = useRef<HTMLDivElement>(null);
   const near = useNear(place);
   const kept = useKeptSheets().sheets.length > 0;
-  const sheet = useDeferredValue(reckoned?.sheet ?? null);
+  const onScreen = useOnScreen(place);
+  const sheet = useLater(reckoned?.sheet ?? null, onScreen ? 0 : PAUSE_MS);
   const rested = useWhileAfter(sheet !== null);
   const shown = (near || rested) && (reckoned !== null || kept);
   const outcome = useOutcome(shown);

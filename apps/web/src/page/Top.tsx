@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Choice } from '../field/Choice.tsx';
 import { say } from '../messages.ts';
 import { TAPES, type Tape } from '../notebook/typed.ts';
@@ -15,7 +16,7 @@ const PARTS = [
 ] as const;
 
 /** The name, the tape in her hand, and the way to each part. */
-export function Top({ tape }: { readonly tape: Tape }) {
+export const Top = memo(function Top({ tape }: { readonly tape: Tape }) {
   const browserKeeps = useBrowserKeeps();
   return (
     <header className="top">
@@ -39,4 +40,4 @@ export function Top({ tape }: { readonly tape: Tape }) {
       {!browserKeeps && <p className="wrong">{say.shelf.state.browserFull}</p>}
     </header>
   );
-}
+});

@@ -9,6 +9,7 @@ import type { Reckoned } from '../reckon/reckoned.ts';
 import { finished } from '../reckon/worn-measures.ts';
 import { YarnSection } from '../yarn/YarnSection.tsx';
 import { Section } from './Section.tsx';
+import { Written } from './Written.tsx';
 
 /** A sweater of ordinary width, for the drawing of the room while nothing is known. */
 const ORDINARY_FLAT_MM = 1000;
@@ -31,32 +32,44 @@ export function Writing({
   return (
     <>
       <Section id="body" title={say.body.title}>
-        <BodySection
-          shelf={notebook.bodies}
-          tape={tape}
-          profile={profile}
-          questions={reckoned?.questions ?? NONE}
-          next={next}
-        />
+        <Written>
+          {' '}
+          <BodySection
+            shelf={notebook.bodies}
+            tape={tape}
+            profile={profile}
+            questions={reckoned?.questions ?? NONE}
+            next={next}
+          />
+        </Written>{' '}
       </Section>
       <Section id="garment" title={say.garment.title}>
-        <GarmentSection shelf={notebook.garments} tape={tape} questions={reckoned?.garmentQuestions ?? NONE} />
+        <Written>
+          {' '}
+          <GarmentSection shelf={notebook.garments} tape={tape} questions={reckoned?.garmentQuestions ?? NONE} />
+        </Written>{' '}
       </Section>
       <Section id="yarn" title={say.yarn.title}>
-        <YarnSection
-          shelf={notebook.yarns}
-          tape={tape}
-          flatMm={width === null ? ORDINARY_FLAT_MM : width * 2}
-          bodyMm={profile?.values['chest-girth']?.value ?? null}
-        />
+        <Written>
+          {' '}
+          <YarnSection
+            shelf={notebook.yarns}
+            tape={tape}
+            flatMm={width === null ? ORDINARY_FLAT_MM : width * 2}
+            bodyMm={profile?.values['chest-girth']?.value ?? null}
+          />
+        </Written>{' '}
       </Section>
       <Section id="design" title={say.design.title}>
-        <DesignFields
-          notes={notebook.design}
-          tape={tape}
-          hasGarment={reckoned?.input.garment != null}
-          outcome={easeOutcome(sheet?.design.ease ?? null, tape)}
-        />
+        <Written>
+          {' '}
+          <DesignFields
+            notes={notebook.design}
+            tape={tape}
+            hasGarment={reckoned?.input.garment != null}
+            outcome={easeOutcome(sheet?.design.ease ?? null, tape)}
+          />
+        </Written>{' '}
       </Section>
     </>
   );

@@ -1,9 +1,20 @@
 import { formatLength, MM_PER_UNIT } from '#measure';
 import type { Tape } from '../notebook/typed.ts';
 
-const NUMBERS = new Intl.NumberFormat(navigator.language);
+const numbers = (options: Intl.NumberFormatOptions): Intl.NumberFormat =>
+  new Intl.NumberFormat(navigator.language, { useGrouping: false, ...options });
+
+/** By decimals. Made once: that takes far longer than writing a number. */
+const NUMBERS = {
+  0: numbers({ maximumFractionDigits: 0 }),
+  1: numbers({ maximumFractionDigits: 1 }),
+  2: numbers({ maximumFractionDigits: 2 }),
+  3: numbers({ maximumFractionDigits: 3 }),
+};
+const PERCENT = numbers({ style: 'percent' });
+const TERM = numbers({ minimumFractionDigits: 1, maximumFractionDigits: 2, signDisplay: 'exceptZero' });
 const separator: '.' | ',' =
-  NUMBERS.formatToParts(1.5).find(({ type }) => type === 'decimal')?.value === ',' ? ',' : '.';
+  NUMBERS[1].formatToParts(1.5).find(({ type }) => type === 'decimal')?.value === ',' ? ',' : '.';
 
 const GLYPHS: Readonly<Record<string, string>> = {
   '1/8': '⅛',
@@ -16,13 +27,11 @@ const GLYPHS: Readonly<Record<string, string>> = {
 };
 
 /** A number with at most so many decimals, in the browser's way of writing. */
-export function showNumber(value: number, decimals = 0): string {
-  return value.toLocaleString(navigator.language, { maximumFractionDigits: decimals, useGrouping: false });
+export function showNumber(value: number, decimals: keyof typeof NUMBERS = 0): string {
+  return NUMBERS[decimals].format(value);
 }
 
-export function showPercent(share: number): string {
-  return share.toLocaleString(navigator.language, { style: 'percent' });
-}
+export const showPercent = (share: number): string => PERCENT.format(share);
 
 /** A length as a tape reads: `17½ in`, `44,5 cm`. */
 export function showLength(mm: number, tape: Tape): string {
@@ -37,6 +46,10 @@ export const showBare = (mm: number, tape: Tape): string => showLength(mm, tape)
 export function showSmall(mm: number, tape: Tape): string {
   return tape === 'cm' ? `${showNumber(mm, 1)} mm` : `${showNumber(mm / MM_PER_UNIT['[in_i]'], 2)} in`;
 }
+
+/** A term of a sum, with its sign, finer than a tape reads. */
+export const showExactly = (mm: number, tape: Tape): string =>
+  tape === 'cm' ? `${TERM.format(mm / MM_PER_UNIT.cm)} cm` : `${TERM.format(mm / MM_PER_UNIT['[in_i]'])} in`;
 
 /** A difference, with its sign. */
 export const showSigned = (mm: number, tape: Tape): string => (mm > 0 ? '+' : '') + showLength(mm, tape);

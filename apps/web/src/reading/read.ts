@@ -1,11 +1,15 @@
 import { DomainError, parseLength, parseLengthDifference, parseMass, type LengthUnit, type MassUnit } from '#measure';
+import type { say } from '../messages.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
+
+/** What can be wrong with a text, in a word; `why` says it in full. */
+export type Problem = keyof typeof say.field.wrong;
 
 /** What a written text was understood as: a value in mm (or g) and the tape it was read on, or why there is none. */
 export type Reading =
   | { readonly is: 'empty' }
   | { readonly is: 'value'; readonly value: number; readonly tape: Tape }
-  | { readonly is: 'wrong'; readonly why: string };
+  | { readonly is: 'wrong'; readonly problem: Problem; readonly why: string };
 
 /** What a field asks for; says the unit of a bare number. */
 export const QUANTITIES = ['length', 'small', 'signed', 'mass'] as const;
@@ -29,7 +33,8 @@ export function read(typed: Typed | undefined, quantity: Quantity = 'length'): R
     const { value, unit } = parsed(text, quantity, typed.tape);
     return { is: 'value', value, tape: unit === '[in_i]' || unit === '[lb_av]' ? 'in' : 'cm' };
   } catch (error) {
-    if (error instanceof DomainError) return { is: 'wrong', why: error.message };
+    if (error instanceof DomainError)
+      return { is: 'wrong', problem: error.code.replace(/^\w+-/, '') as Problem, why: error.message };
     throw error;
   }
 }

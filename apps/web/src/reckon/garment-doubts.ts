@@ -11,14 +11,14 @@ type Questions = Partial<Record<GarmentDimension, Question<GarmentDimension>>>;
 export function garmentDoubts(notes: GarmentNotes, garment: Garment | null, bodyChestMm: number | null): Questions {
   if (garment === null || garmentProblems(garment).length > 0) return {};
   const questions: Questions = {};
-  for (const { name, text, wouldBe } of garmentQuestions(resolveGarment(garment), bodyChestMm)) {
+  for (const { name, slip, wouldBe } of garmentQuestions(resolveGarment(garment), bodyChestMm)) {
     const typed = notes.measures[name];
     if (typed === undefined || notes.confirmed[name] === typed.text) continue;
     const repair = {
       label: say.body.itIs(showLength(wouldBe, typed.tape)),
       to: { [name]: written(wouldBe, typed.tape) },
     };
-    questions[name] = { text, repairs: [repair], mayBeRight: true };
+    questions[name] = { text: say.garment.slip[slip], repairs: [repair], mayBeRight: true };
   }
   return questions;
 }

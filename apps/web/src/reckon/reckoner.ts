@@ -6,7 +6,7 @@ import { openEntry } from '../notebook/shelf.ts';
 import { garmentDoubts } from './garment-doubts.ts';
 import { nextToTake, type Next } from './next.ts';
 import { questionsAbout } from './questions.ts';
-import { remembering } from './remembering.ts';
+import { remembering, steady } from './remembering.ts';
 import type { Reckoned } from './reckoned.ts';
 import { toBody } from './to-body.ts';
 import { toSheetInput } from './to-sheet-input.ts';
@@ -26,6 +26,9 @@ const estimatorOf = remembering((model: BodyModel): Estimator => {
   return { estimate: (input) => answered(JSON.stringify(input)) };
 });
 
+const sameQuestions = steady<Reckoned['questions']>();
+const sameDoubts = steady<Reckoned['garmentQuestions']>();
+
 /** Everything at once; the browser's own timing keeps how long the last one took, for `bench/page.bench.mjs`. */
 export function reckon(notebook: Notebook, model: BodyModel | null): Reckoned {
   const start = performance.now();
@@ -44,8 +47,8 @@ function reckonedOf(notebook: Notebook, model: BodyModel | null): Reckoned {
     input,
     profile,
     ...sheetOf(input, model),
-    questions: questionsAbout(notes, toBody(notes), model),
-    garmentQuestions: garmentDoubts(garment, input.garment, profile?.values['chest-girth']?.value ?? null),
+    questions: sameQuestions(questionsAbout(notes, toBody(notes), model)),
+    garmentQuestions: sameDoubts(garmentDoubts(garment, input.garment, profile?.values['chest-girth']?.value ?? null)),
   };
 }
 

@@ -11,7 +11,7 @@ const MEASURED_U = 0.3;
 const BENEATH = { thicknessMm: 2, u: 1 };
 
 /** The measures that could be read, mm. */
-export function flatMeasures(notes: GarmentNotes): FlatMeasures {
+export function flatMeasures(notes: Pick<GarmentNotes, 'measures'>): FlatMeasures {
   return Object.fromEntries(
     GARMENT_DIMENSIONS.flatMap((name) => {
       const value = valueIn(notes.measures[name]);

@@ -3,6 +3,7 @@ import type { BodyModel } from '#body';
 import type { Notebook } from '../notebook/notebook.ts';
 import { openEntry } from '../notebook/shelf.ts';
 import { lazyModule } from '../page/lazy-module.ts';
+import { useLater } from '../page/use-later.ts';
 import type { Next } from './next.ts';
 import type { Reckoned } from './reckoned.ts';
 
@@ -17,17 +18,18 @@ export interface Everything {
   readonly model: BodyModel | null;
 }
 
-/** What comes of the notebook. */
+/** What comes of the notebook, after what she writes is on the screen. */
 export function useReckoned(notebook: Notebook, wanted: boolean): Everything {
   const { figure, measures } = openEntry(notebook.bodies).notes;
   const adult = figure !== 'child' && figure !== 'baby' && Object.keys(measures).length > 0;
   const reckoner = useReckoner(wanted);
   const model = useBodyModel(adult);
+  const written = useDeferredValue(notebook);
   const reckoned = useMemo(
-    () => (wanted && reckoner ? reckoner.reckon(notebook, model) : null),
-    [wanted, reckoner, notebook, model],
+    () => (wanted && reckoner ? reckoner.reckon(written, model) : null),
+    [wanted, reckoner, written, model],
   );
-  const later = useDeferredValue(reckoned);
+  const later = useLater(reckoned);
   const next = useMemo(() => (later && reckoner ? reckoner.next(later) : null), [later, reckoner]);
   return { reckoned, next, model };
 }

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import './send.css';
 import { Select } from '../field/Select.tsx';
 import { useKeptSheets } from '../kept/use-kept-sheets.ts';
@@ -16,7 +16,7 @@ import { usePlanners } from './use-planners.ts';
 type Doing = 'looking' | 'adding' | 'changing';
 
 /** Sets planners up and hands kept sheets on to them. */
-export function SendSection() {
+export const SendSection = memo(function SendSection() {
   const words = say.send;
   const { planners, lost, put, drop } = usePlanners();
   const { sheets } = useKeptSheets();
@@ -96,4 +96,4 @@ export function SendSection() {
       )}
     </>
   );
-}
+});

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { girths } from '#fabric';
 import { Drawing } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';
@@ -31,7 +32,7 @@ function halfRing(inner: number, outer: number, side: 1 | -1): string {
 }
 
 /** Two sweaters of one flat width, as one looks down into them: left an ordinary fabric, right hers. To scale, as if round. */
-export function RoomDrawing({
+export const RoomDrawing = memo(function RoomDrawing({
   flatMm,
   bodyMm,
   thicknessMm,
@@ -67,7 +68,7 @@ export function RoomDrawing({
       description={text(showLength(flatMm / 2, tape), said(ordinary), said(yours))}
       viewBox={[-reach, -reach, reach * 2, reach * 2.28].map(Math.round).join(' ')}
       columns={[words.row, words.thickness, words.inside, ...(bodyMm === null ? [] : [words.left])]}
-      rows={[row(words.ordinary, ordinary), row(words.yours, yours)]}
+      rows={() => [row(words.ordinary, ordinary), row(words.yours, yours)]}
     >
       {bodyMm !== null && <circle r={bodyRadius} className="figure-fill" />}
       <path d={halfRing(ordinary.innerRadius, ordinary.outerRadius, -1)} className="garment-plain" />
@@ -89,4 +90,4 @@ export function RoomDrawing({
       {bodyMm !== null && <circle r={bodyRadius} className="figure-edge" />}
     </Drawing>
   );
-}
+});

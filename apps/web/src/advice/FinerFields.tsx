@@ -1,0 +1,37 @@
+import { memo } from 'react';
+import { say } from '../messages.ts';
+import { DESIGN_LENGTHS, type DesignLength, type DesignNotes } from '../notebook/notebook.ts';
+import type { Tape } from '../notebook/typed.ts';
+import { DesignLengthField } from './DesignLengthField.tsx';
+
+const FOR_CARDIGANS: readonly DesignLength[] = ['frontBand', 'overlap'];
+
+/** Lengths that are worked out where she leaves them empty. */
+export const FinerFields = memo(function FinerFields({
+  silhouette,
+  lengths,
+  tape,
+}: Pick<DesignNotes, 'silhouette' | 'lengths'> & { readonly tape: Tape }) {
+  const words = say.design;
+  const finer = DESIGN_LENGTHS.filter(
+    (name) => name !== 'customLength' && (silhouette === 'cardigan' || !FOR_CARDIGANS.includes(name)),
+  );
+  return (
+    <details>
+      <summary>{words.finer}</summary>
+      <p>{words.finerLead}</p>
+      <div className="few">
+        {finer.map((name) => (
+          <DesignLengthField
+            key={name}
+            name={name}
+            label={words.lengths[name as keyof typeof words.lengths]}
+            typed={lengths[name]}
+            tape={tape}
+            whenEmpty={words.workedOut}
+          />
+        ))}
+      </div>
+    </details>
+  );
+});

@@ -1,0 +1,38 @@
+import { memo } from 'react';
+import { FIGURES } from '#body';
+import { Choice } from '../field/Choice.tsx';
+import { NumberField } from '../field/NumberField.tsx';
+import { say } from '../messages.ts';
+import type { BodyNotes } from '../notebook/notebook.ts';
+import { writeBody } from './write-body.ts';
+
+/** Whose body it is, and who measured it. */
+export const AboutBody = memo(function AboutBody({
+  figure,
+  age,
+  takenBy,
+}: Pick<BodyNotes, 'figure' | 'age' | 'takenBy'>) {
+  const words = say.body;
+  return (
+    <>
+      <Choice
+        legend={words.figure.legend}
+        value={figure}
+        options={FIGURES.map((value) => ({ value, label: words.figure[value] }))}
+        onValue={(to) => writeBody((it) => ({ ...it, figure: to }))}
+      />
+      <NumberField
+        label={words.age}
+        value={age}
+        hint={words.ageHint}
+        onValue={(to) => writeBody((it) => ({ ...it, age: to }))}
+      />
+      <Choice
+        legend={words.takenBy.legend}
+        value={takenBy}
+        options={(['home', 'trained'] as const).map((value) => ({ value, label: words.takenBy[value] }))}
+        onValue={(to) => writeBody((it) => ({ ...it, takenBy: to }))}
+      />
+    </>
+  );
+});

@@ -1,0 +1,32 @@
+import type { BodyDimension } from '#body';
+import { onShelf } from '../notebook/kinds.ts';
+import type { BodyNotes } from '../notebook/notebook.ts';
+import { withNotes } from '../notebook/shelf.ts';
+import type { Typed } from '../notebook/typed.ts';
+import { change } from '../notebook/use-notebook.ts';
+import type { Question } from './Ask.tsx';
+
+/** Sweden writes a day as YYYY-MM-DD. */
+const DAY = new Intl.DateTimeFormat('sv');
+
+export const writeBody = (how: (notes: BodyNotes) => BodyNotes): void =>
+  change((notebook) => onShelf(notebook, 'bodies', (shelf) => withNotes(shelf, how)));
+
+export const writeMeasure = (dimension: BodyDimension, typed: Typed): void =>
+  writeBody((it) => {
+    const { [dimension]: before, ...rest } = it.measures;
+    if (typed.text === '') return { ...it, measures: rest };
+    return { ...it, measures: { ...rest, [dimension]: { ...before, ...typed, on: DAY.format(new Date()) } } };
+  });
+
+export const repairMeasures = (to: Question<BodyDimension>['repairs'][number]['to']): void => {
+  for (const [dimension, typed] of Object.entries(to)) writeMeasure(dimension as BodyDimension, typed);
+};
+
+/** What was asked about is right as it is written. */
+export const confirmMeasure = (dimension: BodyDimension): void =>
+  writeBody((it) => {
+    const measure = it.measures[dimension];
+    if (measure === undefined) return it;
+    return { ...it, measures: { ...it.measures, [dimension]: { ...measure, confirmed: measure.text } } };
+  });

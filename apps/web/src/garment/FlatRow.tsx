@@ -1,0 +1,57 @@
+import { memo } from 'react';
+import type { GarmentDimension } from '#garment';
+import { Ask, type Question } from '../body/Ask.tsx';
+import { LengthField } from '../field/LengthField.tsx';
+import { say } from '../messages.ts';
+import type { Tape, Typed } from '../notebook/typed.ts';
+import { LETTERS } from './FlatDrawing.tsx';
+import { confirmFlat, writeFlat } from './write-garment.ts';
+
+/** A measure of the sweater laid flat: the line to write on, and beneath it a question once she has left it. */
+export const FlatRow = memo(function FlatRow({
+  name,
+  typed,
+  tape,
+  question,
+  onWriting,
+}: {
+  readonly name: GarmentDimension;
+  readonly typed: Typed | undefined;
+  readonly tape: Tape;
+  /** Null while she writes. */
+  readonly question: Question<GarmentDimension> | null;
+  readonly onWriting: (name: GarmentDimension) => void;
+}) {
+  const id = `flat-${name}`;
+  const back = (): void => document.getElementById(id)?.focus();
+  return (
+    <li>
+      <div onFocus={() => onWriting(name)}>
+        <LengthField
+          id={id}
+          label={say.garment.dimension[name]}
+          mark={LETTERS[name]}
+          typed={typed}
+          tape={tape}
+          whenEmpty={say.garment.how[name]}
+          ask={
+            question && (
+              <Ask
+                question={question}
+                onRepair={(to) => {
+                  writeFlat(to);
+                  back();
+                }}
+                onConfirm={() => {
+                  confirmFlat(name);
+                  back();
+                }}
+              />
+            )
+          }
+          onTyped={(to) => writeFlat({ [name]: to })}
+        />
+      </div>
+    </li>
+  );
+});

@@ -1,0 +1,16 @@
+import type { GarmentDimension } from '#garment';
+import { onShelf } from '../notebook/kinds.ts';
+import type { GarmentNotes } from '../notebook/notebook.ts';
+import { withNotes } from '../notebook/shelf.ts';
+import type { Typed } from '../notebook/typed.ts';
+import { change } from '../notebook/use-notebook.ts';
+
+export const writeGarment = (how: (notes: GarmentNotes) => GarmentNotes): void =>
+  change((notebook) => onShelf(notebook, 'garments', (shelf) => withNotes(shelf, how)));
+
+export const writeFlat = (measures: Readonly<Partial<Record<GarmentDimension, Typed>>>): void =>
+  writeGarment((it) => ({ ...it, measures: { ...it.measures, ...measures } }));
+
+/** What was asked about is right as it is written. */
+export const confirmFlat = (name: GarmentDimension): void =>
+  writeGarment((it) => ({ ...it, confirmed: { ...it.confirmed, [name]: it.measures[name]?.text } }));

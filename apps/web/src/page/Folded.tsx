@@ -1,0 +1,20 @@
+import { useState, type ReactNode } from 'react';
+
+/** What lies folded away; it is drawn only while it is open. */
+export function Folded({
+  summary,
+  className = '',
+  children,
+}: {
+  readonly summary: ReactNode;
+  readonly className?: string;
+  readonly children: () => ReactNode;
+}) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details className={className} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{summary}</summary>
+      {open && children()}
+    </details>
+  );
+}

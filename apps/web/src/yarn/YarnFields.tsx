@@ -1,0 +1,70 @@
+import { memo } from 'react';
+import { FIBRES, type Fibre } from '#fabric';
+import { LengthField } from '../field/LengthField.tsx';
+import { NumberField } from '../field/NumberField.tsx';
+import { Select } from '../field/Select.tsx';
+import { say } from '../messages.ts';
+import type { YarnNotes } from '../notebook/notebook.ts';
+import type { Tape } from '../notebook/typed.ts';
+import { writeYarn } from './write-yarn.ts';
+
+/** How thick it is, from a swatch; or what its label and the ball say. */
+export const YarnFields = memo(function YarnFields({
+  notes,
+  tape,
+}: {
+  readonly notes: YarnNotes;
+  readonly tape: Tape;
+}) {
+  const words = say.yarn;
+  return (
+    <div className="yarn-fields">
+      <h3>{words.swatch}</h3>
+      <LengthField
+        label={words.fourLayers}
+        quantity="small"
+        typed={notes.fourLayers}
+        tape={tape}
+        whenEmpty={words.fourLayersHint}
+        onTyped={(fourLayers) => writeYarn((it) => ({ ...it, fourLayers }))}
+      />
+      <h3>{words.label}</h3>
+      <div className="few">
+        <Select
+          label={words.category}
+          value={notes.category === null ? '' : String(notes.category)}
+          options={[
+            { value: '', label: words.unsaid },
+            ...words.categories.map((label, i) => ({ value: String(i), label })),
+          ]}
+          onValue={(value) => writeYarn((it) => ({ ...it, category: value === '' ? null : Number(value) }))}
+        />
+        <NumberField
+          label={words.stitches}
+          value={notes.stitches}
+          onValue={(stitches) => writeYarn((it) => ({ ...it, stitches }))}
+        />
+        <NumberField
+          label={words.wraps}
+          value={notes.wraps}
+          onValue={(wraps) => writeYarn((it) => ({ ...it, wraps }))}
+        />
+        <NumberField
+          label={words.metres}
+          value={notes.metresPer100g}
+          unit={words.metresUnit}
+          onValue={(metresPer100g) => writeYarn((it) => ({ ...it, metresPer100g }))}
+        />
+        <Select
+          label={words.fibre}
+          value={notes.fibre ?? ''}
+          options={[
+            { value: '' as Fibre | '', label: words.unsaid },
+            ...FIBRES.map((value) => ({ value, label: words.fibres[value] })),
+          ]}
+          onValue={(value) => writeYarn((it) => ({ ...it, fibre: value === '' ? null : value }))}
+        />
+      </div>
+    </div>
+  );
+});

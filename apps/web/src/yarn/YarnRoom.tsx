@@ -1,0 +1,37 @@
+import { memo, useMemo } from 'react';
+import { say } from '../messages.ts';
+import type { YarnNotes } from '../notebook/notebook.ts';
+import type { Tape } from '../notebook/typed.ts';
+import { showSmall } from '../reading/numbers.ts';
+import { toFabric } from '../reckon/to-fabric.ts';
+import { RoomDrawing } from './RoomDrawing.tsx';
+
+/** The room that the thickness takes, and what thickness is reckoned with. */
+export const YarnRoom = memo(function YarnRoom({
+  notes,
+  tape,
+  flatMm,
+  bodyMm,
+}: {
+  readonly notes: YarnNotes;
+  readonly tape: Tape;
+  /** Twice the flat width to draw the room of. */
+  readonly flatMm: number;
+  readonly bodyMm: number | null;
+}) {
+  const words = say.yarn;
+  const { fabric, input, wrong } = useMemo(() => toFabric(notes), [notes]);
+  return (
+    <div className="yarn-room">
+      <RoomDrawing
+        flatMm={flatMm}
+        bodyMm={bodyMm}
+        thicknessMm={input.thicknessMm ?? fabric?.thicknessMm ?? 3}
+        tape={tape}
+      />
+      <p className="taken" role="status">
+        {wrong ?? (fabric ? words.taken(showSmall(fabric.thicknessMm, tape), fabric.fromText) : words.unknown)}
+      </p>
+    </div>
+  );
+});
