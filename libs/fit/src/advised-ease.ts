@@ -5,7 +5,6 @@ import { bandOf, type EaseBand, easeBands, easeLies } from './ease.ts';
 import type { FitRequest } from './fit-request.ts';
 import type { Nudging } from './nudging.ts';
 import type { Leeway } from './rounding.ts';
-import { scaled } from './scale.ts';
 import { S } from './slots.ts';
 
 const known = (x: number): number | null => (Number.isNaN(x) ? null : x);
@@ -46,11 +45,11 @@ function bandOfChoice(
 
 /** How far the girth may be rounded for the ease's sake, mm: to the ends of its band, or a fixed way outside every band. */
 export function easeLeeway(request: FitRequest, nudging: Nudging, d: Decisions): Leeway {
-  const bands = easeBands(request.rules, d.kappa);
+  const bands = easeBands(d.sized);
   const band = bandOfChoice(request, nudging, d, bands);
   const ease = nudging.base[S.easeInTable]!;
   if (!band || Number.isNaN(ease)) {
-    const room = scaled('bare-ease-room', request.rules, Number.isNaN(d.kappa) ? 1 : d.kappa);
+    const room = (Number.isNaN(d.kappa) ? d.rules : d.sized)['bare-ease-room'];
     return { down: -room, up: room };
   }
   return { down: Math.min(band.from - ease, 0), up: Math.max(band.to - ease, 0) };
@@ -60,7 +59,7 @@ export function easeLeeway(request: FitRequest, nudging: Nudging, d: Decisions):
 export function advisedEase(request: FitRequest, nudging: Nudging, d: Decisions): AdvisedDesign['ease'] {
   const v = nudging.base;
   const choice = request.design.ease;
-  const bands = easeBands(request.rules, d.kappa);
+  const bands = easeBands(d.sized);
   const ease = v[S.easeInTable]!;
   const named = !d.easeFromGarment && 'category' in choice;
   const band = named ? bandOfChoice(request, nudging, d, bands) : null;

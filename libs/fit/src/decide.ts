@@ -6,7 +6,7 @@ import type { FitRequest } from './fit-request.ts';
 import type { Inputs } from './inputs.ts';
 import type { MadeRead } from './made.ts';
 import { girthSteps } from './girths.ts';
-import { scaled } from './scale.ts';
+import type { Rules } from './rules.ts';
 import { S } from './slots.ts';
 import { Steps } from './steps.ts';
 
@@ -61,10 +61,10 @@ function lengthFrom({ body }: FitRequest): Decisions['lengthFrom'] {
 }
 
 /** Whether the design's length comes down to the hip. */
-function hipReached(request: FitRequest, inputs: Inputs, taken: TakenOver, kappa: number): boolean {
+function hipReached(request: FitRequest, inputs: Inputs, taken: TakenOver, sized: Rules): boolean {
   const { design, body, rules } = request;
   const man = body?.figure === 'man';
-  const below = scaled('hip-reached', rules, kappa);
+  const below = sized['hip-reached'];
   if (design.length !== 'custom' && !taken.length)
     return man ? design.length !== 'cropped' : inputs.values[S.lengthOffset]! >= below;
   const v = inputs.values;
@@ -75,7 +75,7 @@ function hipReached(request: FitRequest, inputs: Inputs, taken: TakenOver, kappa
 }
 
 /** Everything that is a choice, decided once from the request; some of it by working the model out without it first. */
-export function decide(request: FitRequest, inputs: Inputs, kappa: number, made: MadeRead): Decisions {
+export function decide(request: FitRequest, inputs: Inputs, kappa: number, sized: Rules, made: MadeRead): Decisions {
   const { design, fabric, garment, rules } = request;
   const useGarment = design.basis !== 'body' ? garment : null;
   if (design.basis !== 'body' && !useGarment?.values['chest-width'])
@@ -87,13 +87,14 @@ export function decide(request: FitRequest, inputs: Inputs, kappa: number, made:
   if (design.basis !== 'garment' && !request.body)
     throw new DomainError('body-missing', `The basis "${design.basis}" needs a body.`, '/body');
   const taken = useGarment ? takenFrom(useGarment, request) : NOTHING_TAKEN;
-  const reached = hipReached(request, inputs, taken, kappa);
+  const reached = hipReached(request, inputs, taken, sized);
   const first: Decisions = {
     silhouette: design.silhouette,
     construction: design.construction,
     neckline: design.neckline,
     hem: design.hem,
     rules,
+    sized,
     kappa,
     half: (1 + kappa) / 2,
     easeFromGarment: design.basis === 'garment',
@@ -118,14 +119,14 @@ export function decide(request: FitRequest, inputs: Inputs, kappa: number, made:
     mainMeasured: fabric.stretch !== null,
     closeFitting: false,
   };
-  return governed(first, inputs, kappa);
+  return governed(first, inputs);
 }
 
 /**
  * The decisions that hang on the numbers: which region governs, whether it fits closely, whether a squared drop has an inset.
  * A hip that is not known governs nothing: its check says that it is not known.
  */
-function governed(first: Decisions, inputs: Inputs, kappa: number): Decisions {
+function governed(first: Decisions, inputs: Inputs): Decisions {
   const girths = new Steps();
   girthSteps(girths, first);
   const v = girths.workOut(inputs.values);
@@ -134,16 +135,16 @@ function governed(first: Decisions, inputs: Inputs, kappa: number): Decisions {
   const decided: Decisions = {
     ...first,
     hipGoverns: straight && wider,
-    closeFitting: v[S.ease]! < scaled('close-ease', first.rules, kappa),
+    closeFitting: v[S.ease]! < first.sized['close-ease'],
   };
-  return decided.construction === 'squared-drop' && !hasInset(decided, inputs, kappa)
+  return decided.construction === 'squared-drop' && !hasInset(decided, inputs)
     ? { ...decided, construction: 'drop-shoulder' }
     : decided;
 }
 
-function hasInset(d: Decisions, inputs: Inputs, kappa: number): boolean {
+function hasInset(d: Decisions, inputs: Inputs): boolean {
   const widths = new Steps();
   girthSteps(widths, d);
   widthSteps(widths, d);
-  return !(widths.workOut(inputs.values)[S.inset]! < scaled('squared-inset-least', d.rules, kappa));
+  return !(widths.workOut(inputs.values)[S.inset]! < d.sized['squared-inset-least']);
 }

@@ -38,7 +38,8 @@ export interface Decisions {
   readonly neckline: Neckline;
   readonly hem: Hem;
   readonly rules: Rules;
-  /** κ and κ½ of model and rules. */
+  /** The rules at the wearer's size, and its κ and κ½. */
+  readonly sized: Rules;
   readonly kappa: number;
   readonly half: number;
   readonly easeFromGarment: boolean;

@@ -2,8 +2,8 @@ import type { DimensionName, PieceName } from './advice.ts';
 import type { Decisions } from './decisions.ts';
 import { S } from './slots.ts';
 
-/** How far a driver may be rounded before any check draws it in: a share of the ease band, or the rule's length. */
-export type Range = { readonly ofBand: number } | 'length';
+/** How far a driver may be rounded before any check draws it in: the ease band, a rule's share of it, or the rule's length. */
+export type Range = 'band' | 'upper-arm-ease' | 'wrist-ease' | 'length';
 
 /** A number that can be rounded, and the range it starts from. What is derived from it is rounded with it. */
 export interface Driver {
@@ -36,17 +36,16 @@ const length = (slot: number): Driver => ({ slot, range: 'length' });
 
 /** What drives what, in this design. */
 function driversOf(d: Decisions): Record<'chest' | 'hem' | 'width' | 'armhole' | 'sleeveTop' | 'cuff', Driver> {
-  const chest: Driver = { slot: S.mid, range: { ofBand: 1 } };
+  const chest: Driver = { slot: S.mid, range: 'band' };
   const armhole = length(d.construction === 'raglan' ? S.raglan : S.armhole);
-  const tapered = d.hem === 'tapered' && d.hipReached;
   const dropped = d.construction === 'drop-shoulder' || d.construction === 'squared-drop';
   return {
     chest,
-    hem: tapered ? { slot: S.hemFlat, range: { ofBand: 1 } } : chest,
+    hem: isTapered(d) ? { slot: S.hemFlat, range: 'band' } : chest,
     width: d.construction === 'drop-shoulder' ? chest : length(S.width),
     armhole,
-    sleeveTop: dropped ? armhole : { slot: S.sleeveGirth, range: { ofBand: d.rules['upper-arm-ease'] } },
-    cuff: { slot: S.cuff, range: { ofBand: d.rules['wrist-ease'] } },
+    sleeveTop: dropped ? armhole : { slot: S.sleeveGirth, range: 'upper-arm-ease' },
+    cuff: { slot: S.cuff, range: 'wrist-ease' },
   };
 }
 
@@ -56,15 +55,32 @@ export interface Plan {
   readonly pieces: readonly PlannedPiece[];
   /** Places of the numbers that drive any, each once. */
   readonly drivers: readonly number[];
+  /** Every name once, with the place where its number is told first. */
+  readonly names: readonly Pick<Planned, 'name' | 'slot'>[];
 }
+
+/** One plan for each kind of design, made when it is first asked for. */
+const PLANS = new Map<string, Plan>();
 
 /** What a sheet of this design tells. */
 export function planOf(d: Decisions): Plan {
+  const kind = [d.silhouette, d.construction, isTapered(d)].join(' ');
+  const before = PLANS.get(kind);
+  if (before) return before;
   const assembled = assembledPlan(d);
   const pieces = piecePlans(d);
-  const planned = [...assembled, ...pieces.flatMap(({ dimensions }) => dimensions)];
-  return { assembled, pieces, drivers: [...new Set(planned.map(({ driver }) => driver.slot))] };
+  const planned: readonly Planned[] = [...assembled, ...pieces.flatMap(({ dimensions }) => dimensions)];
+  const plan = {
+    assembled,
+    pieces,
+    drivers: [...new Set(planned.map(({ driver }) => driver.slot))],
+    names: planned.filter(({ name }, at) => planned.findIndex((each) => each.name === name) === at),
+  };
+  PLANS.set(kind, plan);
+  return plan;
 }
+
+const isTapered = (d: Decisions): boolean => d.hem === 'tapered' && d.hipReached;
 
 /** The dimensions of the assembled garment, in the order in which they are told. */
 function assembledPlan(d: Decisions): Planned[] {

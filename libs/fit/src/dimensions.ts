@@ -53,15 +53,12 @@ export class DimensionWriter {
   readonly #driven = new Map<number, Driven>();
   readonly #told = new Map<number, Given | NoAdvice>();
   #missing: MissingMeasures | undefined;
-  readonly #followNames: readonly { readonly name: string; readonly slot: number }[];
 
   constructor(writing: Writing) {
     this.#w = writing;
     this.#holding = writing.checked
       .filter(({ check, comfort }) => !comfort && (check.verdict === 'fine' || check.verdict === 'tight'))
       .map(({ rule }) => ({ need: rule.need, have: rule.have }));
-    const { assembled, pieces } = writing.plan;
-    this.#followNames = followNames([...assembled, ...pieces.flatMap(({ dimensions }) => dimensions)]);
   }
 
   assembled(): AssembledDimension[] {
@@ -158,28 +155,23 @@ export class DimensionWriter {
 
   #wanted({ range }: Driver): Leeway {
     const { band, decisions } = this.#w;
-    if (range === 'length') return { down: -decisions.rules['length-room'], up: decisions.rules['length-room'] };
-    return { down: band.down * range.ofBand, up: band.up * range.ofBand };
+    const room = decisions.rules['length-room'];
+    if (range === 'length') return { down: -room, up: room };
+    const share = range === 'band' ? 1 : decisions.rules[range];
+    return { down: band.down * share, up: band.up * share };
   }
 
   #follows(name: string, slot: number, slope: number, moved: Moved): Record<string, number> {
+    const { plan, nudging } = this.#w;
     const follows: Record<string, number> = {};
-    const { base } = this.#w.nudging;
-    for (const follower of this.#followNames) {
+    for (const follower of plan.names) {
       const rate = moved.slope(follower.slot);
-      if (rate === 0 || follower.slot === slot || follower.name === name || Number.isNaN(base[follower.slot]!))
+      if (rate === 0 || follower.slot === slot || follower.name === name || Number.isNaN(nudging.base[follower.slot]!))
         continue;
       follows[follower.name] = Math.round((rate / slope) * 1e6) / 1e6;
     }
     return follows;
   }
-}
-
-/** Every name once, at the place where it is told first. */
-function followNames(planned: readonly Planned[]): { name: string; slot: number }[] {
-  const names = new Map<string, number>();
-  for (const { name, slot } of planned) if (!names.has(name)) names.set(name, slot);
-  return [...names].map(([name, slot]) => ({ name, slot }));
 }
 
 const SLEEVE_SLOTS: ReadonlySet<number> = new Set([

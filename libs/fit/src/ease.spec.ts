@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { EASE_CATEGORIES } from './design.ts';
 import { bandOf, chosenEase, easeBands, easeLies, easeWords } from './ease.ts';
 import { rulesWith } from './rules.ts';
+import { rulesAtSize } from './scale.ts';
 
-const BANDS = easeBands(rulesWith({}), 1);
+const BANDS = easeBands(rulesWith({}));
 
 describe('the bands', () => {
   it('are the published centimetres of an adult, closest first', () => {
@@ -19,12 +20,12 @@ describe('the bands', () => {
 
   /** κ = 0.5: κ½ = (1 + 0.5)/2 = 0.75. */
   it('shrink with κ½, for wearing ease hardly depends on size', () => {
-    const small = easeBands(rulesWith({}), 0.5);
+    const small = easeBands(rulesAtSize(rulesWith({}), 0.5));
     expect(small.map(({ from, to }) => [from, to])).toEqual(BANDS.map(({ from, to }) => [0.75 * from, 0.75 * to]));
   });
 
   it('take a maker’s own numbers', () => {
-    expect(easeBands(rulesWith({ 'ease-classic-to': 90 }), 1)[2]).toEqual({ category: 'classic', from: 50, to: 90 });
+    expect(easeBands(rulesWith({ 'ease-classic-to': 90 }))[2]).toEqual({ category: 'classic', from: 50, to: 90 });
   });
 });
 
@@ -69,7 +70,7 @@ describe('where an ease lies', () => {
     const kappa = fc.double({ min: 0.3, max: 1, noNaN: true });
     fc.assert(
       fc.property(fc.constantFrom(...EASE_CATEGORIES), place, kappa, (category, place, kappa) => {
-        const bands = easeBands(rulesWith({}), kappa);
+        const bands = easeBands(rulesAtSize(rulesWith({}), kappa));
         expect(bandOf(chosenEase({ category, place }, bands), bands)?.category).toBe(category);
       }),
     );

@@ -1,6 +1,5 @@
 import { EASE_CATEGORIES, type EaseCategory, type EaseChoice } from './design.ts';
-import { ruleSource, type Rules } from './rules.ts';
-import { scaled } from './scale.ts';
+import { ruleSource, type RuleName, type Rules } from './rules.ts';
 
 /** An ease band at this size, mm. */
 export interface EaseBand {
@@ -9,13 +8,16 @@ export interface EaseBand {
   readonly to: number;
 }
 
-/** The five bands, closest first. Source: Craft Yarn Council, Standards & Guidelines (from memory), see the rule table. */
-export function easeBands(rules: Rules, kappa: number): readonly EaseBand[] {
-  return EASE_CATEGORIES.map((category) => ({
-    category,
-    from: scaled(`ease-${category}-from`, rules, kappa),
-    to: scaled(`ease-${category}-to`, rules, kappa),
-  }));
+const BAND_RULES: readonly { category: EaseCategory; from: RuleName; to: RuleName }[] = EASE_CATEGORIES.map(
+  (category) => ({ category, from: `ease-${category}-from`, to: `ease-${category}-to` }),
+);
+
+/**
+ * The five bands, closest first; `sized` are the rules at the wearer's size.
+ * Source: Craft Yarn Council, Standards & Guidelines (from memory), see the rule table.
+ */
+export function easeBands(sized: Rules): readonly EaseBand[] {
+  return BAND_RULES.map(({ category, from, to }) => ({ category, from: sized[from], to: sized[to] }));
 }
 
 /** The chosen ease E, mm. */

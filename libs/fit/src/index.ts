@@ -4,6 +4,5 @@ export type { FitRequest } from './fit-request.ts';
 export { advise } from './advise.ts';
 export { sensitivities } from './sensitivity.ts';
 export { type Rule, type RuleName, type Rules, RULES, RULES_VERSION, rulesWith } from './rules.ts';
-export { type EaseBand, easeBands } from './ease.ts';
 export { BODY_MEASURES } from './inputs.ts';
 export { MADE_MEASURES } from './made.ts';

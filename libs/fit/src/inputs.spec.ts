@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { fabricOf, garmentOf, requestOf, womanWith, type Differs } from '../../../tests/support/fit-samples.ts';
 import { BODY_INPUTS, inputsOf, type Input } from './inputs.ts';
+import { rulesWith } from './rules.ts';
+import { rulesAtSize } from './scale.ts';
 import { INPUT_COUNT, type InputName, S } from './slots.ts';
 
 function inputs(differs: Differs = {}, kappa = 1) {
-  const { values, described } = inputsOf(requestOf(differs), kappa, new Map());
+  const { values, described } = inputsOf(requestOf(differs), rulesAtSize(rulesWith({}), kappa), new Map());
   return {
     values,
     value: (name: InputName): number => values[S[name]]!,
@@ -14,7 +16,11 @@ function inputs(differs: Differs = {}, kappa = 1) {
 
 describe('the inputs of the model', () => {
   it('have a place each; what is not known is NaN there, and is not described', () => {
-    const { values, described } = inputsOf(requestOf({ body: womanWith({ 'head-girth': undefined }) }), 1, new Map());
+    const { values, described } = inputsOf(
+      requestOf({ body: womanWith({ 'head-girth': undefined }) }),
+      rulesWith({}),
+      new Map(),
+    );
     expect(values.slice(INPUT_COUNT).every(Number.isNaN)).toBe(true);
     const places = described.map(({ slot }) => slot);
     expect(new Set(places).size).toBe(places.length);
@@ -71,7 +77,7 @@ describe('the inputs of the model', () => {
 
   it('are the pieces already made', () => {
     const made = new Map([['madeBack' as const, { value: 520, label: 'the back as made' }]]);
-    const { values, described } = inputsOf(requestOf(), 1, made);
+    const { values, described } = inputsOf(requestOf(), rulesWith({}), made);
     expect(values[S.madeBack]).toBe(520);
     expect(described.at(-1)).toMatchObject({ label: 'the back as made', from: 'a piece already made', u: 0 });
   });

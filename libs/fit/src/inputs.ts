@@ -2,8 +2,7 @@ import type { BodyDimension, BodyProfile } from '#body';
 import type { GarmentDimension, GarmentProfile } from '#garment';
 import { easeBands, chosenEase, easeWords } from './ease.ts';
 import type { FitRequest } from './fit-request.ts';
-import { ruleSource, type RuleName } from './rules.ts';
-import { scaled } from './scale.ts';
+import { ruleSource, type RuleName, type Rules } from './rules.ts';
 import { type InputName, type Row, S, unknownRow } from './slots.ts';
 
 /** One input of the model as a sheet tells of it. `body` names the dimension it is. */
@@ -94,10 +93,10 @@ function addGarment(filling: Filling, garment: GarmentProfile): void {
 }
 
 /** Numbers the rules give at this size, with what each does on a sheet. */
-function addRuled(filling: Filling, request: FitRequest, kappa: number): void {
-  const { design, rules, garment } = request;
+function addRuled(filling: Filling, request: FitRequest, sized: Rules): void {
+  const { design, garment } = request;
   const add = (input: InputName, rule: RuleName, label: string): void =>
-    filling.add(input, scaled(rule, rules, kappa), label, ruleSource(rule));
+    filling.add(input, sized[rule], label, ruleSource(rule));
   add('ordinaryThickness', 'ordinary-thickness', 'ordinary fabric');
   add('hipEaseMost', 'hip-ease-most', 'ease at the hip');
   add('wristRoom', 'wrist-room', 'room at the wrist');
@@ -112,21 +111,21 @@ function addRuled(filling: Filling, request: FitRequest, kappa: number): void {
   if (design.construction === 'set-in')
     add('setInInsetLeast', 'set-in-inset-least', 'kept at least inside the panel, each side');
   // These enter checks alone, and no dimension's reasons.
-  filling.set('shoulderLeast', scaled('shoulder-least', rules, kappa));
-  filling.set('bodyBelow', scaled('body-below-underarm', rules, kappa));
-  filling.set('sleeveBelow', scaled('sleeve-below-underarm', rules, kappa));
-  filling.set('bustLine', scaled('bust-line-below-scye', rules, kappa));
+  filling.set('shoulderLeast', sized['shoulder-least']);
+  filling.set('bodyBelow', sized['body-below-underarm']);
+  filling.set('sleeveBelow', sized['sleeve-below-underarm']);
+  filling.set('bustLine', sized['bust-line-below-scye']);
   if (design.length !== 'custom') {
     const whose = request.body?.figure === 'man' ? 'man' : kappaFigure(request.body) ? 'child' : 'woman';
     add('lengthOffset', `length-${whose}-${design.length}`, `${design.length} length`);
   }
   const scoop = design.neckline === 'scoop';
-  const room = scaled('crew-neck-room', rules, kappa) + (scoop ? scaled('scoop-wider', rules, kappa) : 0);
+  const room = sized['crew-neck-room'] + (scoop ? sized['scoop-wider'] : 0);
   filling.add('neckRoom', room, scoop ? 'wider for a scoop' : 'room at the neck', ruleSource('crew-neck-room'));
-  const deeper = scoop ? scaled('scoop-deeper', rules, kappa) : 0;
+  const deeper = scoop ? sized['scoop-deeper'] : 0;
   filling.add('neckDeeper', deeper, 'deeper for a scoop', ruleSource('scoop-deeper'));
-  addDeeper(filling, 'armholeDeeper', design.construction, request, kappa);
-  if (garment) addDeeper(filling, 'refDeeper', garment.construction, request, kappa);
+  addDeeper(filling, 'armholeDeeper', design.construction, sized);
+  if (garment) addDeeper(filling, 'refDeeper', garment.construction, sized);
 }
 
 const kappaFigure = (body: BodyProfile | null): boolean => body?.figure === 'child' || body?.figure === 'baby';
@@ -136,28 +135,27 @@ function addDeeper(
   filling: Filling,
   input: 'armholeDeeper' | 'refDeeper',
   construction: FitRequest['design']['construction'],
-  request: FitRequest,
-  kappa: number,
+  sized: Rules,
 ): void {
   if (construction === 'set-in') filling.add(input, 0, 'set-in armhole', 'chosen');
   else {
     const rule = `${construction}-deeper` as const;
     const label = `deeper for a ${words(construction)}`;
-    filling.add(input, scaled(rule, request.rules, kappa), label, ruleSource(rule));
+    filling.add(input, sized[rule], label, ruleSource(rule));
   }
 }
 
-function addChosen(filling: Filling, request: FitRequest, kappa: number): void {
-  const { design, rules, fabric } = request;
+function addChosen(filling: Filling, request: FitRequest, sized: Rules): void {
+  const { design, fabric } = request;
   const layer = design.layer;
   filling.add('thickness', fabric.thicknessMm, 'fabric', fabric.fromText, fabric.thicknessU);
   filling.add('layer', layer?.thicknessMm ?? 0, 'what is worn beneath', 'given', layer?.u ?? 0);
 
   const ease = easeWords(design.ease);
-  filling.add('chosenEase', chosenEase(design.ease, easeBands(rules, kappa)), ease.label, ease.from);
+  filling.add('chosenEase', chosenEase(design.ease, easeBands(sized)), ease.label, ease.from);
   filling.add('easeChange', design.easeChangeMm, 'wished change of ease', 'chosen');
   const orRule = (input: InputName, own: number | null, rule: RuleName, label: string): void =>
-    filling.add(input, own ?? scaled(rule, rules, kappa), label, own === null ? ruleSource(rule) : 'chosen');
+    filling.add(input, own ?? sized[rule], label, own === null ? ruleSource(rule) : 'chosen');
   orRule('band', design.bandMm, 'band-depth', 'band depth');
   orRule('frontBand', design.frontBandMm, 'front-band-width', 'front band');
   const overlap = design.overlapMm ?? design.frontBandMm;
@@ -172,17 +170,17 @@ function addChosen(filling: Filling, request: FitRequest, kappa: number): void {
   own('ownBackNeck', design.backNeckDepthMm, 'chosen back neck depth');
 }
 
-/** Fills every input's place from what the maker gave and the rules. `madeInputs` come from pieces already made. */
+/** Fills every input's place from what the maker gave and the rules at her size. `madeInputs` come from pieces already made. */
 export function inputsOf(
   request: FitRequest,
-  kappa: number,
+  sized: Rules,
   madeInputs: ReadonlyMap<InputName, { readonly value: number; readonly label: string }>,
 ): Inputs {
   const filling = new Filling();
   if (request.body) addBody(filling, request.body);
   if (request.garment && request.design.basis !== 'body') addGarment(filling, request.garment);
-  addRuled(filling, request, kappa);
-  addChosen(filling, request, kappa);
+  addRuled(filling, request, sized);
+  addChosen(filling, request, sized);
   for (const [name, made] of madeInputs) filling.add(name, made.value, made.label, 'a piece already made');
   return filling;
 }

@@ -2,20 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { plannedRequest } from '../../../tests/support/fit-requests.ts';
 import { requestOf, womanWith } from '../../../tests/support/fit-samples.ts';
-import { decide } from './decide.ts';
 import type { FitRequest } from './fit-request.ts';
-import { inputsOf } from './inputs.ts';
-import { readMade } from './made.ts';
 import { modelOf } from './model.ts';
 import { Nudge } from './nudging.ts';
-import { kappaOf } from './scale.ts';
 import { INPUT_COUNT, S } from './slots.ts';
+import { workOut } from './work-out.ts';
 
 function settled(request: FitRequest) {
-  const kappa = kappaOf(request.body, request.rules);
-  const made = readMade(request.made, request.design, 30, 30);
-  const inputs = inputsOf(request, kappa, made.inputs);
-  const decisions = decide(request, inputs, kappa, made);
+  const { inputs, decisions } = workOut(request);
   return { values: inputs.values, decisions };
 }
 

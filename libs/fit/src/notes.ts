@@ -36,7 +36,7 @@ function girthNotes(request: FitRequest, nudging: Nudging, d: Decisions): Note[]
   const v = nudging.base;
   const notes: Note[] = [];
   if (d.hipGoverns && !Number.isNaN(v[S.easeInTable]!)) {
-    const lies = easeLies(v[S.easeInTable]!, easeBands(request.rules, d.kappa));
+    const lies = easeLies(v[S.easeInTable]!, easeBands(d.sized));
     const chosen = 'category' in request.design.ease && !d.easeFromGarment ? request.design.ease.category : null;
     const outOfBand =
       chosen !== null && lies !== chosen

@@ -3,7 +3,6 @@ import type { CheckRule } from './check-rules.ts';
 import type { Decisions } from './decisions.ts';
 import type { Nudging } from './nudging.ts';
 import { type RuleName, RULES } from './rules.ts';
-import { scaled } from './scale.ts';
 import { type Row, S } from './slots.ts';
 
 type Remedies = NonNullable<Check['remedies']>;
@@ -120,7 +119,7 @@ function tapered(rule: CheckRule, v: Row, d: Decisions): Remedies {
  */
 function moreEase(rule: CheckRule, nudging: Nudging, d: Decisions): Remedies {
   const ease = nudging.base[S.chosenEase]!;
-  const most = d.closeFitting ? scaled('close-ease', d.rules, d.kappa) - ease - 1 : 300;
+  const most = d.closeFitting ? d.sized['close-ease'] - ease - 1 : 300;
   const more = stepsThatHelp(S.chosenEase, 5, most, rule, nudging);
   return one(more, (by) => ({ text: `Choose ${cm(by)} more ease`, change: { easeMm: Math.ceil(ease + by) } }));
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bodyOf } from '../../../tests/support/fit-samples.ts';
 import { rulesWith } from './rules.ts';
-import { kappaOf, scaled } from './scale.ts';
+import { kappaOf, rulesAtSize } from './scale.ts';
 
 const RULES = rulesWith({});
 
@@ -29,6 +29,6 @@ describe('a rule’s number', () => {
     ['band-depth', 18.75],
     ['ordinary-thickness', 3],
   ] as const)('%s at κ = ½: times κ, times κ½ = ¾, or as it is', (name, expected) => {
-    expect(scaled(name, RULES, 0.5)).toBe(expected);
+    expect(rulesAtSize(RULES, 0.5)[name]).toBe(expected);
   });
 });

@@ -11,12 +11,17 @@ export function kappaOf(body: BodyProfile | null, rules: Rules): number {
   return Math.min(1, chest / rules['adult-chest']);
 }
 
-const SCALE_OF = new Map(RULES.map((rule) => [rule.name, rule.scale]));
+const namesOf = (scale: 'size' | 'half'): RuleName[] =>
+  RULES.filter((rule) => rule.scale === scale).map((rule) => rule.name as RuleName);
 
-/** A rule's number at this size. */
-export function scaled(name: RuleName, rules: Rules, kappa: number): number {
-  const scale = SCALE_OF.get(name);
-  if (scale === 'size') return rules[name] * kappa;
-  if (scale === 'half') return (rules[name] * (1 + kappa)) / 2;
-  return rules[name];
+const BY_SIZE = namesOf('size');
+const BY_HALF = namesOf('half');
+
+/** The rules' numbers at a size: each times κ, times κ½, or as it is. */
+export function rulesAtSize(rules: Rules, kappa: number): Rules {
+  if (kappa === 1) return rules;
+  const sized: Record<RuleName, number> = { ...rules };
+  for (const name of BY_SIZE) sized[name] *= kappa;
+  for (const name of BY_HALF) sized[name] *= (1 + kappa) / 2;
+  return sized;
 }

@@ -6,7 +6,7 @@ import { type Inputs, inputsOf } from './inputs.ts';
 import { readMade } from './made.ts';
 import { modelOf } from './model.ts';
 import { Nudging } from './nudging.ts';
-import { kappaOf, scaled } from './scale.ts';
+import { kappaOf, rulesAtSize } from './scale.ts';
 import type { Steps } from './steps.ts';
 
 /** A request worked out: what goes in, what was decided, and every number with how it moves. */
@@ -31,11 +31,12 @@ export function workOut(request: FitRequest): WorkedOut {
 
 /** Inputs and decisions; a squared drop that turns out to have no inset is settled again as a drop shoulder. */
 export function settle(request: FitRequest, kappa: number): { inputs: Inputs; decisions: Decisions } {
-  const { design, rules } = request;
-  const frontBand = design.frontBandMm ?? scaled('front-band-width', rules, kappa);
+  const { design } = request;
+  const sized = rulesAtSize(request.rules, kappa);
+  const frontBand = design.frontBandMm ?? sized['front-band-width'];
   const made = readMade(request.made, design, frontBand, design.overlapMm ?? frontBand);
-  const inputs = inputsOf(request, kappa, made.inputs);
-  const decisions = decide(request, inputs, kappa, made);
+  const inputs = inputsOf(request, sized, made.inputs);
+  const decisions = decide(request, inputs, kappa, sized, made);
   if (decisions.construction === design.construction) return { inputs, decisions };
   return settle({ ...request, design: { ...design, construction: decisions.construction } }, kappa);
 }

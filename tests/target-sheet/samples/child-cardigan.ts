@@ -202,5 +202,4 @@ export const childCardigan: Advice = {
     },
   ],
   notes: [],
-  sensitivity: {},
 };

@@ -174,5 +174,4 @@ export const pullover: Advice = {
       source: 'practice',
     },
   ],
-  sensitivity: {},
 };
