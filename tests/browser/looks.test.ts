@@ -88,6 +88,10 @@ inBrowser('the look of the page', () => {
     const page = await served.visit();
     await write(page, 'body', { ...HER });
     await toSheet(page);
+    await page
+      .locator('details.numbers > summary')
+      .evaluateAll((all) => all.forEach((it) => (it as HTMLElement).click()));
+    await page.locator('.piece table').first().waitFor();
     const lacking = await page.evaluate(() => {
       const drawings = [...document.querySelectorAll('figure.drawing')];
       const named = drawings.filter(

@@ -115,6 +115,7 @@ inBrowser('writing on the page', () => {
   it('tells more room from less as the four layers grow', async () => {
     await write(page, 'body', { Chest: '94', Hip: '98' });
     const rows = async (): Promise<string[]> => page.locator('#yarn .room-drawing tbody tr').allTextContents();
+    await page.locator('#yarn .room-drawing summary').click();
     await field(page, 'yarn', 'Four layers, how high').fill('28');
     await soon(async () => (await rows())[1]).toMatch(/^yours7 mm/);
     const text = await page.locator('#yarn .room-drawing desc').textContent();

@@ -68,7 +68,7 @@ export function LengthField({
         onValue={(text) => onTyped(retyped(typed, text, tape))}
         unit={namesUnit(typed?.text ?? '') ? '' : unit}
         below={below}
-        keepsRoomFor={whenEmpty}
+        keepsRoomFor={reading.is === 'empty' ? undefined : whenEmpty}
         wrong={reading.is === 'wrong' && !writing}
         numeric={unit !== 'in'}
         {...(id === undefined ? {} : { id })}

@@ -25,7 +25,7 @@ export function NumberField({
       onValue={onValue}
       numeric
       wrong={wrong}
-      keepsRoomFor={hint}
+      keepsRoomFor={wrong ? hint : undefined}
       below={wrong ? <span className="wrong">{say.field.notNumber(shortened(value))}</span> : hint}
       {...(unit === undefined ? {} : { unit })}
     />

@@ -20,7 +20,7 @@ export function TextField({
   readonly unit?: string;
   readonly below?: ReactNode;
   /** What is beneath at other times: room is kept for it, so that nothing moves when it comes or goes. */
-  readonly keepsRoomFor?: ReactNode;
+  readonly keepsRoomFor?: ReactNode | undefined;
   readonly wrong?: boolean;
   readonly numeric?: boolean;
   readonly id?: string;

@@ -26,7 +26,7 @@ export const FlatRow = memo(function FlatRow({
   const back = (): void => document.getElementById(id)?.focus();
   return (
     <li>
-      <div onFocus={() => onWriting(name)}>
+      <div onFocus={({ target }) => target.id === id && onWriting(name)}>
         <LengthField
           id={id}
           label={say.garment.dimension[name]}

@@ -66,7 +66,7 @@ export const RoomDrawing = memo(function RoomDrawing({
       className="room-drawing"
       title={words.title}
       description={text(showLength(flatMm / 2, tape), said(ordinary), said(yours))}
-      viewBox={[-reach, -reach, reach * 2, reach * 2.28].map(Math.round).join(' ')}
+      viewBox={[-reach, -reach, reach * 2, reach * 2.32].map(Math.round).join(' ')}
       columns={[words.row, words.thickness, words.inside, ...(bodyMm === null ? [] : [words.left])]}
       rows={() => [row(words.ordinary, ordinary), row(words.yours, yours)]}
     >
@@ -76,13 +76,17 @@ export const RoomDrawing = memo(function RoomDrawing({
       <path d={`M0 ${-reach * 0.94}V${reach * 0.94}`} className="mid-line" />
       {([-1, 1] as const).map((side) => {
         const it = side === 1 ? yours : ordinary;
+        const x = side * (bodyRadius * 0.08 + reach * 0.4);
         return (
           <g key={side} className="room-words">
-            <text x={side * bodyRadius * 0.08 + side * reach * 0.4} y={-reach * 0.03}>
+            <text x={x} y={-reach * 0.03}>
               {said(it)}
             </text>
-            <text x={side * bodyRadius * 0.08 + side * reach * 0.4} y={reach * 1.13}>
-              {side === 1 ? words.yours : words.ordinary}, {showSmall(it.thickness, tape)}
+            <text x={x} y={reach * 1.1}>
+              {side === 1 ? words.yours : words.ordinary}
+            </text>
+            <text x={x} y={reach * 1.25}>
+              {showSmall(it.thickness, tape)}
             </text>
           </g>
         );
