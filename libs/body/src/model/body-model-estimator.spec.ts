@@ -37,6 +37,14 @@ describe('estimates', () => {
     );
   });
 
+  it('are of this body alone, whoever was asked about before', () => {
+    const asked = { ...woman(sizeM, 70), figure: 'unsaid' } as const;
+    const first = model.estimate(asked);
+    model.estimate(woman([home('stature', 1900)], null));
+    model.estimate({ ...asked, figure: 'man', ageYears: 20 });
+    expect(model.estimate(asked)).toEqual(first);
+  });
+
   /** Craft Yarn Council, Standards & Guidelines, woman M (from memory): cross back 15½–16 in, nape to cuff 29–29½ in, arm to underarm 17 in, armhole depth 7–7½ in. */
   it.each([
     ['across-back', 394, 406],
