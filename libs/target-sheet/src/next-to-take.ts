@@ -29,11 +29,11 @@ const TARGETS: readonly DimensionName[] = [
  * The one measure of the body that would help most: the chest while it was not measured, then one without which the sheet has gaps, else the one
  * that makes it surest. Null where none is worth the tape, and where a garment decides.
  *
- * @param profile the body of `input`, resolved
+ * @param profile the body of `input`, resolved; null where nothing is known of it
  */
-export function nextToTake(input: SheetInput, profile: BodyProfile): NextToTake | null {
+export function nextToTake(input: SheetInput, profile: BodyProfile | null): NextToTake | null {
   if (input.design.basis === 'garment') return null;
-  if (!isMeasured(profile, 'chest-girth')) return gap('chest-girth');
+  if (profile === null || !isMeasured(profile, 'chest-girth')) return gap('chest-girth');
   const worked = workedOut(input, profile);
   if (worked === null) return null;
   const { request, advice } = worked;

@@ -1,11 +1,11 @@
 import { memo, useMemo } from 'react';
 import { BODY_DIMENSIONS, type BodyDimension, type BodyProfile } from '#body';
+import type { NextToTake } from '#target-sheet';
 import { say } from '../messages.ts';
 import type { BodyNotes } from '../notebook/notebook.ts';
 import { openEntry, type Shelf } from '../notebook/shelf.ts';
 import { ShelfBar } from '../notebook/ShelfBar.tsx';
 import type { Tape } from '../notebook/typed.ts';
-import type { Next } from '../reckon/next.ts';
 import { AboutBody } from './AboutBody.tsx';
 import type { Question } from './Ask.tsx';
 import { BodyTable } from './BodyTable.tsx';
@@ -27,7 +27,7 @@ export const BodySection = memo(function BodySection({
   readonly tape: Tape;
   readonly profile: BodyProfile | null;
   readonly questions: Readonly<Partial<Record<BodyDimension, Question<BodyDimension>>>>;
-  readonly next: Next | null;
+  readonly next: NextToTake | null;
 }) {
   const words = say.body;
   const { notes } = openEntry(shelf);

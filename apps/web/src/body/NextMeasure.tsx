@@ -1,8 +1,8 @@
+import type { NextToTake } from '#target-sheet';
 import { memo } from 'react';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showLength } from '../reading/numbers.ts';
-import type { Next } from '../reckon/next.ts';
 import { fieldId } from './field-id.ts';
 
 /** The one measure that would help most. Its place is kept when there is none. */
@@ -10,7 +10,7 @@ export const NextMeasure = memo(function NextMeasure({
   next,
   tape,
 }: {
-  readonly next: Next | null;
+  readonly next: NextToTake | null;
   readonly tape: Tape;
 }) {
   const words = say.body.next;

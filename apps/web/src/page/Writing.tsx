@@ -1,10 +1,10 @@
+import type { NextToTake } from '#target-sheet';
 import { DesignFields } from '../advice/DesignFields.tsx';
 import { easeOutcome } from '../advice/ease-outcome.ts';
 import { BodySection } from '../body/BodySection.tsx';
 import { GarmentSection } from '../garment/GarmentSection.tsx';
 import { say } from '../messages.ts';
 import type { Notebook } from '../notebook/notebook.ts';
-import type { Next } from '../reckon/next.ts';
 import type { Reckoned } from '../reckon/reckoned.ts';
 import { finished } from '../reckon/worn-measures.ts';
 import { YarnSection } from '../yarn/YarnSection.tsx';
@@ -23,7 +23,7 @@ export function Writing({
 }: {
   readonly notebook: Notebook;
   readonly reckoned: Reckoned | null;
-  readonly next: Next | null;
+  readonly next: NextToTake | null;
 }) {
   const { tape } = notebook;
   const profile = reckoned?.profile ?? null;

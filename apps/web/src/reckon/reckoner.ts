@@ -1,10 +1,9 @@
 import { resolveBody, type BodyModel, type BodyProfile, type Estimator } from '#body';
 import { DomainError } from '#measure';
-import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
+import { composeSheet, nextToTake, type NextToTake, type SheetInput, type TargetSheet } from '#target-sheet';
 import type { Notebook } from '../notebook/notebook.ts';
 import { openEntry } from '../notebook/shelf.ts';
 import { garmentDoubts } from './garment-doubts.ts';
-import { nextToTake, type Next } from './next.ts';
 import { questionsAbout } from './questions.ts';
 import { remembering, steady } from './remembering.ts';
 import type { Reckoned } from './reckoned.ts';
@@ -53,7 +52,7 @@ function reckonedOf(notebook: Notebook, model: BodyModel | null): Reckoned {
 }
 
 /** Said a little later than the sheet: nobody waits for it. */
-export const next = ({ input, profile }: Reckoned): Next | null => nextToTake(input, profile);
+export const next = ({ input, profile }: Reckoned): NextToTake | null => nextToTake(input, profile);
 
 function profileOf(body: SheetInput['body'], model: BodyModel | null): BodyProfile | null {
   return body && resolveBody(body, { estimate: body.estimate, ...(model && { estimator: estimatorOf(model) }) });

@@ -1,10 +1,10 @@
 import { useDeferredValue, useMemo } from 'react';
 import type { BodyModel } from '#body';
+import type { NextToTake } from '#target-sheet';
 import type { Notebook } from '../notebook/notebook.ts';
 import { openEntry } from '../notebook/shelf.ts';
 import { lazyModule } from '../page/lazy-module.ts';
 import { useLater } from '../page/use-later.ts';
-import type { Next } from './next.ts';
 import type { Reckoned } from './reckoned.ts';
 
 const useReckoner = lazyModule(() => import('./reckoner.ts'));
@@ -14,7 +14,7 @@ const useBodyModel = lazyModule(async () => (await import('./reckoner.ts')).load
 export interface Everything {
   /** Null until there is something to reckon with and the reckoner has come. */
   readonly reckoned: Reckoned | null;
-  readonly next: Next | null;
+  readonly next: NextToTake | null;
   readonly model: BodyModel | null;
 }
 
