@@ -65,6 +65,7 @@ const requests = ['drop-shoulder', 'squared-drop', 'set-in', 'raglan'].flatMap((
     },
     made: [],
     rules: rulesWith({}),
+    tape: 'cm',
   })),
 );
 

@@ -78,6 +78,7 @@ function adviceFor(
     design: { ...PLAIN, ...design },
     made,
     rules: rulesWith({}),
+    tape: 'cm',
     ...request,
   });
 }

@@ -210,6 +210,7 @@ export const plannedRequest: Arbitrary<FitRequest> = body.chain((wearer) => {
       design,
       made: [],
       rules: rulesWith({}),
+      tape: 'cm',
     }));
 });
 
@@ -309,4 +310,5 @@ export const strangeRequest: Arbitrary<FitRequest> = fc
     ...request,
     made: request.made.map(([path, value]) => made(path, value)),
     rules: rulesWith({}),
+    tape: 'cm',
   }));

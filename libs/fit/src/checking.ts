@@ -23,7 +23,7 @@ export function checkAll(nudging: Nudging, d: Decisions, missing: () => MissingM
 function checkOne(rule: CheckRule, nudging: Nudging, d: Decisions, missing: () => MissingMeasures): Check {
   const v = nudging.base;
   const name = rule.check;
-  if (!rule.applies(d, v)) return { check: name, verdict: 'n/a', advice: adviceFor(name, 'n/a', 0, d) };
+  if (!rule.applies(d, v)) return { check: name, verdict: 'n/a', advice: adviceFor(name, 'n/a', 0, d.tape) };
   const need = v[rule.need]!;
   const have = v[rule.have]!;
   if (Number.isNaN(need) || Number.isNaN(have)) return unknown(rule, v, d, missing());
@@ -32,7 +32,7 @@ function checkOne(rule: CheckRule, nudging: Nudging, d: Decisions, missing: () =
   const u = Math.hypot(nudging.uncertainty(rule.have, rule.need), making);
   const chanceOfFailing = u > 0 ? normalCdf(-margin / u) : margin < 0 ? 1 : 0;
   const verdict = verdictOf(rule, margin, chanceOfFailing, d);
-  const advice = adviceFor(name, verdict, margin, d);
+  const advice = adviceFor(name, verdict, margin, d.tape);
   const remedies = verdict === 'fails' || verdict === 'tight' ? remediesFor(rule, nudging, d) : [];
   return {
     check: name,
@@ -53,7 +53,7 @@ function unknown(rule: CheckRule, v: Row, d: Decisions, missing: MissingMeasures
   const reasons = slots.map((slot) => missing.reasonFor(slot));
   const needs = [...new Set(reasons.flatMap((reason) => reason.needs))];
   const named = needs.some((dimension) => rule.needs.includes(dimension));
-  const advice = named ? adviceFor(rule.check, 'unknown', 0, d) : reasons[0]!.reason;
+  const advice = named ? adviceFor(rule.check, 'unknown', 0, d.tape) : reasons[0]!.reason;
   return { check: rule.check, verdict: 'unknown', advice, needs };
 }
 

@@ -76,7 +76,7 @@ function hipReached(request: FitRequest, inputs: Inputs, taken: TakenOver, sized
 
 /** Everything that is a choice, decided once from the request; some of it by working the model out without it first. */
 export function decide(request: FitRequest, inputs: Inputs, kappa: number, sized: Rules, made: MadeRead): Decisions {
-  const { design, fabric, garment, rules } = request;
+  const { design, fabric, garment, rules, tape } = request;
   const useGarment = design.basis !== 'body' ? garment : null;
   if (design.basis !== 'body' && !useGarment?.values['chest-width'])
     throw new DomainError(
@@ -94,6 +94,7 @@ export function decide(request: FitRequest, inputs: Inputs, kappa: number, sized
     neckline: design.neckline,
     hem: design.hem,
     rules,
+    tape,
     sized,
     kappa,
     half: (1 + kappa) / 2,

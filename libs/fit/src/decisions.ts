@@ -1,5 +1,6 @@
 import type { Construction } from '#garment';
 import type { Hem, Neckline, Silhouette } from './design.ts';
+import type { Tape } from './length-words.ts';
 import type { Rules } from './rules.ts';
 
 /** Which dimensions are taken from the garment that fits. */
@@ -38,6 +39,7 @@ export interface Decisions {
   readonly neckline: Neckline;
   readonly hem: Hem;
   readonly rules: Rules;
+  readonly tape: Tape;
   /** The rules at the wearer's size, and its κ and κ½. */
   readonly sized: Rules;
   readonly kappa: number;

@@ -5,10 +5,9 @@ import { easeDisagreement } from './advised-ease.ts';
 import type { Decisions } from './decisions.ts';
 import { easeBands, easeLies } from './ease.ts';
 import type { FitRequest } from './fit-request.ts';
+import { lengthWords } from './length-words.ts';
 import type { Nudging } from './nudging.ts';
 import { S } from './slots.ts';
-
-const cm = (mm: number): string => `${(mm / 10).toFixed(1)} cm`;
 
 /** Twice the area a closed outline encloses, counter-clockwise positive, mm². */
 function doubledArea(outline: readonly (readonly [number, number])[]): number {
@@ -56,7 +55,7 @@ function girthNotes(request: FitRequest, nudging: Nudging, d: Decisions): Note[]
         : '';
     notes.push({
       code: 'garment-and-ease',
-      text: `The garment that fits has ${cm(Math.abs(difference))} ${difference < 0 ? 'less' : 'more'} ease than chosen (± ${cm(2 * u)}).${question}`,
+      text: `The garment that fits has ${lengthWords(difference, d.tape)} ${difference < 0 ? 'less' : 'more'} ease than chosen (± ${lengthWords(2 * u, d.tape)}).${question}`,
     });
   }
   if (request.garment?.wornStretched && request.design.basis !== 'body' && v[S.stretchNeed]! > 0)
@@ -90,7 +89,7 @@ function shapeNotes(request: FitRequest, nudging: Nudging, d: Decisions, checks:
   if (d.silhouette === 'vest')
     notes.push({
       code: 'armhole-bands',
-      text: `Bands of ${cm(v[S.band]!)} go round the armholes; the pieces are cut out for them.`,
+      text: `Bands of ${lengthWords(v[S.band]!, d.tape)} go round the armholes; the pieces are cut out for them.`,
     });
   if (
     d.construction === 'set-in' &&

@@ -1,6 +1,7 @@
 import type { Check } from './advice.ts';
 import type { CheckRule } from './check-rules.ts';
 import type { Decisions } from './decisions.ts';
+import { lengthWords } from './length-words.ts';
 import type { Nudging } from './nudging.ts';
 import { type RuleName, RULES } from './rules.ts';
 import { type Row, S } from './slots.ts';
@@ -8,7 +9,6 @@ import { type Row, S } from './slots.ts';
 type Remedies = NonNullable<Check['remedies']>;
 
 const roundUp = (mm: number, step: number): number => Math.ceil(mm / step - 1e-9) * step;
-const cm = (mm: number): string => `${Number((mm / 10).toFixed(1))} cm`;
 
 /**
  * The smallest whole number of steps of `step` mm, up to `most`, for which a number so moved makes the check hold, and by
@@ -39,11 +39,11 @@ export function remediesFor(rule: CheckRule, nudging: Nudging, d: Decisions): Re
       const wider = d.made.neckWidth ? null : help(S.neckWidth, 5, 150);
       return [
         ...one(deeper, (by) => ({
-          text: `Make the front neck ${cm(by)} deeper`,
+          text: `Make the front neck ${lengthWords(by, d.tape)} deeper`,
           change: { frontNeckDepthMm: roundUp(v[S.frontNeck]! + by, 1) },
         })),
         ...one(wider, (by) => ({
-          text: `Make the neck ${cm(by)} wider`,
+          text: `Make the neck ${lengthWords(by, d.tape)} wider`,
           change: { neckWidthMm: roundUp(v[S.neckWidth]! + by, 1) },
         })),
       ];
@@ -60,21 +60,21 @@ export function remediesFor(rule: CheckRule, nudging: Nudging, d: Decisions): Re
     case 'neck-on-shoulders': {
       const narrower = d.made.neckWidth ? null : help(S.neckWidth, -5, v[S.neckWidth]! * 0.6);
       return one(narrower, (by) => ({
-        text: `Make the neck ${cm(-by)} narrower`,
+        text: `Make the neck ${lengthWords(by, d.tape)} narrower`,
         change: { neckWidthMm: Math.floor(v[S.neckWidth]! + by) },
       }));
     }
     case 'body-below-underarm': {
       const longer = d.made.bodyToUnderarm ? null : help(S.length, 10, 600);
       return one(longer, (by) => ({
-        text: `Make the body ${cm(by)} longer`,
+        text: `Make the body ${lengthWords(by, d.tape)} longer`,
         change: { length: 'custom', customLengthMm: roundUp(v[S.length]! + by, 1) },
       }));
     }
     case 'neck-depth': {
       const shallower = help(S.frontNeck, -5, v[S.frontNeck]! * 0.6);
       return one(shallower, (by) => ({
-        text: `Make the V ${cm(-by)} shallower`,
+        text: `Make the V ${lengthWords(by, d.tape)} shallower`,
         change: { frontNeckDepthMm: Math.floor(v[S.frontNeck]! + by) },
       }));
     }
@@ -100,7 +100,7 @@ function moreOfRule(
   const { max } = RULES.find((each) => each.name === name)!;
   const more = stepsThatHelp(slot, 5, (max - d.rules[name]) * d.kappa, rule, nudging);
   return one(more, (by) => ({
-    text: `${make} ${cm(by)} ${how}`,
+    text: `${make} ${lengthWords(by, d.tape)} ${how}`,
     change: { [`rules/${name}`]: Math.min(Math.ceil(d.rules[name] + by / d.kappa), max) },
   }));
 }
@@ -121,5 +121,8 @@ function moreEase(rule: CheckRule, nudging: Nudging, d: Decisions): Remedies {
   const ease = nudging.base[S.chosenEase]!;
   const most = d.closeFitting ? d.sized['close-ease'] - ease - 1 : 300;
   const more = stepsThatHelp(S.chosenEase, 5, most, rule, nudging);
-  return one(more, (by) => ({ text: `Choose ${cm(by)} more ease`, change: { easeMm: Math.ceil(ease + by) } }));
+  return one(more, (by) => ({
+    text: `Choose ${lengthWords(by, d.tape)} more ease`,
+    change: { easeMm: Math.ceil(ease + by) },
+  }));
 }

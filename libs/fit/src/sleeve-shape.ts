@@ -18,7 +18,7 @@ export function sleeveSteps(steps: Steps, d: Decisions): void {
     steps.same(S.cuff, S.madeCuff);
   } else {
     steps.sum(S.cuffRuled, [1, S.wristFlat], [-FOLDS, S.thickness]);
-    steps.smaller(S.cuff, S.cuffRuled, S.sleeveTop);
+    steps.atMost(S.cuff, S.cuffRuled, S.sleeveTop);
   }
   steps.sum(S.cuffFlat, [0.5, S.cuff], [FOLDS / 2, S.thickness]);
   steps.sum(S.cuffInner, [1, S.cuff], [-Math.PI, S.thickness]);

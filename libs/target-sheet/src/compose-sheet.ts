@@ -1,6 +1,6 @@
 import { resolveBody, type BodyProfile, type Estimator } from '#body';
 import { resolveFabric, type Fabric } from '#fabric';
-import { RULES_VERSION, advise, rulesWith } from '#fit';
+import { RULES_VERSION, advise, rulesWith, type Tape } from '#fit';
 import { resolveGarment } from '#garment';
 import { DomainError } from '#measure';
 import { inUnit } from './in-unit.ts';
@@ -11,7 +11,8 @@ import { FORMAT, VERSION, type TargetSheet } from './target-sheet.ts';
 
 /**
  * Makes a target sheet: what the maker knows in, the finished measurements out, in the unit she asked for. `createdAt`
- * is RFC 3339 in UTC. `estimator` fills in what was not measured of an adult, where the body allows it.
+ * is RFC 3339 in UTC. `estimator` fills in what was not measured of an adult, where the body allows it. `tape` is what
+ * lengths in texts are told in, else that of the sheet's unit.
  *
  * @throws DomainError of the body, garment, fabric, rules and design given, with a JSON Pointer into the input;
  * `title-too-long` above 200 characters.
@@ -19,7 +20,7 @@ import { FORMAT, VERSION, type TargetSheet } from './target-sheet.ts';
 export function composeSheet(
   input: SheetInput,
   meta: { readonly id: string; readonly createdAt: string },
-  { estimator }: { readonly estimator?: Estimator | undefined } = {},
+  { estimator, tape = tapeOf(input.unit) }: { readonly estimator?: Estimator | undefined; readonly tape?: Tape } = {},
 ): TargetSheet {
   const { title, design, made, unit } = input;
   if ([...title].length > MAX_TITLE)
@@ -28,7 +29,7 @@ export function composeSheet(
   const body = at('/body', () => bodyOf(input.body, estimator));
   const garment = at('/garment', () => input.garment && resolveGarment(input.garment));
   const rules = at('/rules', () => rulesWith(input.rules));
-  const advice = advise({ body, garment, fabric, design, made, rules });
+  const advice = advise({ body, garment, fabric, design, made, rules, tape });
   const sheet: TargetSheet = {
     format: FORMAT,
     version: VERSION,
@@ -48,6 +49,9 @@ export function composeSheet(
   };
   return inUnit(sheet, unit);
 }
+
+/** A tape is marked in inches or in centimetres. */
+const tapeOf = (unit: SheetInput['unit']): Tape => (unit === 'in' ? 'in' : 'cm');
 
 const bodyOf = (body: SheetInput['body'], estimator: Estimator | undefined): BodyProfile | null =>
   body && resolveBody(body, { estimate: body.estimate, ...(estimator && { estimator }) });

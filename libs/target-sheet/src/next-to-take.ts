@@ -66,6 +66,7 @@ function workedOut(
       design,
       made,
       rules: rulesWith(rules),
+      tape: 'cm' as const,
     };
     return { request, advice: advise(request) };
   } catch (error) {

@@ -2,6 +2,7 @@ import { resolveBody, type BodyModel, type BodyProfile, type Estimator } from '#
 import { DomainError } from '#measure';
 import { composeSheet, nextToTake, type NextToTake, type SheetInput, type TargetSheet } from '#target-sheet';
 import type { Notebook } from '../notebook/notebook.ts';
+import type { Tape } from '../notebook/typed.ts';
 import { openEntry } from '../notebook/shelf.ts';
 import { garmentDoubts } from './garment-doubts.ts';
 import { questionsAbout } from './questions.ts';
@@ -45,7 +46,7 @@ function reckonedOf(notebook: Notebook, model: BodyModel | null): Reckoned {
   return {
     input,
     profile,
-    ...sheetOf(input, model),
+    ...sheetOf(input, notebook, model),
     questions: sameQuestions(questionsAbout(notes, toBody(notes), model)),
     garmentQuestions: sameDoubts(garmentDoubts(garment, input.garment, profile?.values['chest-girth']?.value ?? null)),
   };
@@ -58,24 +59,31 @@ function profileOf(body: SheetInput['body'], model: BodyModel | null): BodyProfi
   return body && resolveBody(body, { estimate: body.estimate, ...(model && { estimator: estimatorOf(model) }) });
 }
 
-function sheetOf(input: SheetInput, model: BodyModel | null): Pick<Reckoned, 'sheet' | 'cannot'> {
+function sheetOf(input: SheetInput, notebook: Notebook, model: BodyModel | null): Pick<Reckoned, 'sheet' | 'cannot'> {
   try {
-    return { sheet: composeSheet(input, PREVIEW, options(model)), cannot: null };
+    return { sheet: composeSheet(input, PREVIEW, options(notebook, model)), cannot: null };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     return { sheet: null, cannot: TOO_LITTLE.includes(error.code) ? null : error.message };
   }
 }
 
-const options = (model: BodyModel | null): { estimator?: Estimator } =>
-  model ? { estimator: estimatorOf(model) } : {};
+const options = ({ tape }: Notebook, model: BodyModel | null): { tape: Tape; estimator?: Estimator } => ({
+  tape,
+  ...(model && { estimator: estimatorOf(model) }),
+});
 
 /** A sheet to keep or to take along, with an id and a time of its own. */
 export function makeSheet(notebook: Notebook, id: string, model: BodyModel | null): TargetSheet {
-  return composeSheet(toSheetInput(notebook, 'mm'), { id, createdAt: new Date().toISOString() }, options(model));
+  return composeSheet(
+    toSheetInput(notebook, 'mm'),
+    { id, createdAt: new Date().toISOString() },
+    options(notebook, model),
+  );
 }
 
 /** The sheet as it would be with nothing finished yet; null where there is none. */
 export function plannedSheet(notebook: Notebook, model: BodyModel | null): TargetSheet | null {
-  return sheetOf(toSheetInput({ ...notebook, made: {} }, 'mm'), model).sheet;
+  const planned = { ...notebook, made: {} };
+  return sheetOf(toSheetInput(planned, 'mm'), planned, model).sheet;
 }

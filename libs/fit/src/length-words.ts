@@ -1,0 +1,10 @@
+import { inchesText } from '#measure';
+
+/** The tape that the texts of a sheet are read with. */
+export type Tape = 'cm' | 'in';
+
+/** A length in a sentence, without its sign: to the millimetre, or to ⅛ in. */
+export function lengthWords(mm: number, tape: Tape): string {
+  const size = Math.abs(mm);
+  return tape === 'in' ? `${inchesText(size)} in` : `${Number((size / 10).toFixed(1))} cm`;
+}
