@@ -30,14 +30,17 @@ export function because(slot: number, nudging: Nudging, d: Decisions): Because[]
     return [{ term: solved, value, u: nudging.uncertainty(slot), from: 'solved, u by central differences' }];
   const terms: Because[] = [];
   const ordinary = nudging.columns.find(({ input }) => input.slot === S.ordinaryThickness)!;
-  const ordinarySlope = ordinary.moved.slope(slot);
+  const thickness = nudging.columns.find(({ input }) => input.slot === S.thickness);
+  // The fabric's two coefficients are one term; where the new fabric drops out, the ordinary one stands alone.
+  const merged = thickness !== undefined && thickness.moved.slope(slot) !== 0;
+  const ordinarySlope = merged ? ordinary.moved.slope(slot) : 0;
   let rest = value;
   for (const column of nudging.columns) {
     const slope = column.moved.slope(slot);
-    if (slope === 0 || column === ordinary) continue;
+    if (slope === 0 || (merged && column === ordinary)) continue;
     const { input } = column;
     const u = Math.abs(slope) * input.u;
-    const withOrdinary = input.slot === S.thickness && ordinarySlope !== 0;
+    const withOrdinary = column === thickness && ordinarySlope !== 0;
     const part = slope * column.value + (withOrdinary ? ordinarySlope * ordinary.value : 0);
     if (withOrdinary) {
       const term = part < 0 ? 'thinner fabric than ordinary' : 'thicker fabric than ordinary';

@@ -137,16 +137,30 @@ export class Steps {
   rates(of: readonly number[], partials: readonly number[]): Float64Array {
     const width = of.length;
     const rates = new Float64Array(SLOT_COUNT * width);
-    for (let column = 0; column < width; column++) rates[of[column]! * width + column] = 1;
+    // Most numbers move with a few of `of` only: those are listed beside each, so that the rest need no work.
+    const moving: number[][] = [];
+    of.forEach((slot, column) => {
+      rates[slot * width + column] = 1;
+      (moving[slot] ??= []).push(column);
+    });
+    const listed = of.map(() => -1);
     for (let step = 0; step < this.#slots.length; step++) {
-      const to = this.#slots[step]! * width;
+      const slot = this.#slots[step]!;
+      const own = (moving[slot] ??= []);
+      for (const column of own) listed[column] = step;
       const end = this.#starts[step + 1]!;
       for (let k = this.#starts[step]!; k < end; k++) {
-        const partial = partials[k]!;
+        const source = this.#sources[k]!;
+        const columns = moving[source];
         // What is of no account adds nothing, known or not.
-        if (partial === 0) continue;
-        const from = this.#sources[k]! * width;
-        for (let column = 0; column < width; column++) rates[to + column]! += partial * rates[from + column]!;
+        if (columns === undefined || partials[k] === 0) continue;
+        for (const column of columns) {
+          if (listed[column] !== step) {
+            listed[column] = step;
+            own.push(column);
+          }
+          rates[slot * width + column]! += partials[k]! * rates[source * width + column]!;
+        }
       }
     }
     return rates;
@@ -244,13 +258,12 @@ export class Steps {
     }
   }
 
-  /** By central differences; to one side where the other has no solution. */
+  /** By central differences; to one side where the other has no solution, and not at all where neither has. */
   #solvedPartial(step: number, v: Row, source: number): number {
+    const here = v[this.#slots[step]!]!;
     const up = this.#solve(step, v, source, STEP);
     const down = this.#solve(step, v, source, -STEP);
-    const slope = (up - down) / (2 * STEP);
-    if (!Number.isNaN(slope)) return slope;
-    const here = v[this.#slots[step]!]!;
-    return Number.isNaN(up) ? (here - down) / STEP : (up - here) / STEP;
+    if (Number.isNaN(up)) return Number.isNaN(down) ? 0 : (here - down) / STEP;
+    return Number.isNaN(down) ? (up - here) / STEP : (up - down) / (2 * STEP);
   }
 }

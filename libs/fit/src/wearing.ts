@@ -14,6 +14,9 @@ export function wearingSteps(steps: Steps, d: Decisions): void {
   else if (d.construction === 'raglan' && d.silhouette !== 'vest') raglanDepths(steps, d);
 }
 
+/** What a ratio is taken over is no less than this, mm: with nothing there it would be boundless. */
+const LEAST = 1;
+
 const isDropped = (d: Decisions): boolean => d.construction === 'drop-shoulder' || d.construction === 'squared-drop';
 
 /** How many times its length a fabric reaches: where a close-fitting garment's main fabric stretches, and where it need not. */
@@ -43,7 +46,7 @@ function sleeveWorn(steps: Steps, d: Decisions): void {
   steps.always(S.underArmHave, d.rules['underarm-difference-most']);
   steps.solved(
     S.taperNeed,
-    (top, cuff, seam, rib) => (top - cuff) / 2 / (seam - rib),
+    (top, cuff, seam, rib) => (top - cuff) / 2 / Math.max(seam - rib, LEAST),
     S.sleeveTop,
     S.cuff,
     S.underarmSeam,
@@ -99,7 +102,7 @@ function bodyWorn(steps: Steps, d: Decisions): void {
   steps.sum(S.hipHave, [stretch, S.hemInner]);
   steps.solved(
     S.stretchNeed,
-    (chest, beneath, inner) => (chest + layer * beneath) / inner - 1,
+    (chest, beneath, inner) => (chest + layer * beneath) / Math.max(inner, LEAST) - 1,
     S.chest,
     S.layer,
     S.bodyInner,
