@@ -204,6 +204,12 @@ export const CHECK_RULES: readonly CheckRule[] = [
   ),
 ];
 
+/** What the making adds to the uncertainty of a check's margin: a share of a girth, or of the stretch that is asked of it. */
+export function makingOf(rule: CheckRule, v: Row, { rules }: Decisions): number {
+  if (rule.girth) return rules.making * v[rule.have]!;
+  return rule.check === 'negative-ease' ? rules.making * (1 + v[rule.need]!) : 0;
+}
+
 /** A seam check over no made piece compares a raglan's own two depths: a matter of comfort. */
 export function isComfort(rule: CheckRule, d: Decisions): boolean {
   return rule.comfort || (rule.check === 'seam' && !seamsCompare(d));

@@ -1,7 +1,7 @@
 import { normalCdf } from '#measure';
 import type { Check, Verdict } from './advice.ts';
 import { adviceFor } from './check-advice.ts';
-import { CHECK_RULES, type CheckRule, isComfort } from './check-rules.ts';
+import { CHECK_RULES, type CheckRule, isComfort, makingOf } from './check-rules.ts';
 import type { Decisions } from './decisions.ts';
 import type { MissingMeasures } from './missing.ts';
 import type { Nudging } from './nudging.ts';
@@ -28,12 +28,12 @@ function checkOne(rule: CheckRule, nudging: Nudging, d: Decisions, missing: () =
   const have = v[rule.have]!;
   if (Number.isNaN(need) || Number.isNaN(have)) return unknown(rule, v, d, missing());
   const margin = have - need;
-  const making = rule.girth ? d.rules.making * have : name === 'negative-ease' ? d.rules.making * (1 + need) : 0;
-  const u = Math.hypot(nudging.uncertainty(rule.have, rule.need), making);
+  const measured = nudging.uncertainty(rule.have, rule.need);
+  const u = Math.hypot(measured, makingOf(rule, v, d));
   const chanceOfFailing = u > 0 ? normalCdf(-margin / u) : margin < 0 ? 1 : 0;
   const verdict = verdictOf(rule, margin, chanceOfFailing, d);
   const advice = adviceFor(name, verdict, margin, d.tape);
-  const remedies = verdict === 'fails' || verdict === 'tight' ? remediesFor(rule, nudging, d) : [];
+  const remedies = verdict === 'fails' || verdict === 'tight' ? remediesFor({ rule, measured }, nudging, d) : [];
   return {
     check: name,
     verdict,

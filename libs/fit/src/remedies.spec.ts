@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fitRequest } from '../../../tests/support/fit-requests.ts';
-import { adviceOn, check, fabricOf, made, womanWith, type Differs } from '../../../tests/support/fit-samples.ts';
+import {
+  adviceOn,
+  check,
+  fabricOf,
+  made,
+  requestOf,
+  womanWith,
+  type Differs,
+} from '../../../tests/support/fit-samples.ts';
 import type { Check, CheckName } from './advice.ts';
 import { advise } from './advise.ts';
 import type { Design } from './design.ts';
@@ -52,6 +60,14 @@ describe('a remedy', () => {
 });
 
 describe('the change', () => {
+  it('leaves little doubt where a change of its kind can', () => {
+    const design = { neckWidthMm: 120, frontNeckDepthMm: 40, backNeckDepthMm: 10 };
+    const failing = check(adviceOn({ design }), 'head-through-neck');
+    expect(failing.verdict).toBe('fails');
+    for (const { change } of failing.remedies!)
+      expect(check(advise(changed(requestOf({ design }), change)), 'head-through-neck').verdict).toBe('fine');
+  });
+
   /** A neck of 120, 40 and 10 that a head of 561 does not pass. */
   it('for a head: a deeper or a wider neck', () => {
     const design = { neckWidthMm: 120, frontNeckDepthMm: 40, backNeckDepthMm: 10 };
@@ -69,18 +85,19 @@ describe('the change', () => {
   it('for the shoulders: more ease, as far as the fit stays close', () => {
     const fabric = fabricOf(3, { stretch: { across: 0.3, along: 0 } });
     const [remedy] = remedies({ fabric, design: { ease: { mm: -75 }, length: 'cropped' } }, 'over-the-shoulders');
-    // 1000/1.15 = 869.6 of inner girth: 940 + E − 12 ≥ 869.6 asks E ≥ −58.4, in steps of 5: −55.
-    expect(remedy).toEqual({ text: 'Choose 2 cm more ease', change: { easeMm: -55 } });
+    // 1000/1.15 = 869.6 of inner girth: 940 + E − 12 ≥ 869.6 asks E ≥ −58.4.
+    // With little doubt: 1.645 × the making's 10 and more asks 17 above that, E ≥ −43.6: −40.
+    expect(remedy).toEqual({ text: 'Choose 3.5 cm more ease', change: { easeMm: -40 } });
   });
 
   it('for a cuff: the rule that makes it, never beyond what the rule takes', () => {
     const differs = { body: womanWith({ 'hand-girth': 240 }), fabric: fabricOf(3, { ribStretch: 0 }) };
     // 1.12 × 240 = 268.8 against 181.25 − 12 = 169.25: 99.55 more, beyond the rule's 90.
     expect(remedies(differs, 'hand-through-cuff')).toEqual([]);
-    // 1.12 × 190 = 212.8: 43.55 more, so 45 in steps of 5.
+    // 1.12 × 190 = 212.8: 43.55 more to hold, 4.6 more to hold with little doubt: 50 in steps of 5.
     const nearer = { body: womanWith({ 'hand-girth': 190 }), fabric: fabricOf(3, { ribStretch: 0 }) };
     expect(remedies(nearer, 'hand-through-cuff')).toEqual([
-      { text: 'Make the cuff 4.5 cm wider round', change: { 'rules/wrist-room': 55 } },
+      { text: 'Make the cuff 5 cm wider round', change: { 'rules/wrist-room': 60 } },
     ]);
   });
 

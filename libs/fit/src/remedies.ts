@@ -1,5 +1,6 @@
+import { normalCdf } from '#measure';
 import type { Check } from './advice.ts';
-import type { CheckRule } from './check-rules.ts';
+import { type CheckRule, makingOf } from './check-rules.ts';
 import type { Decisions } from './decisions.ts';
 import { lengthWords } from './length-words.ts';
 import type { Nudging } from './nudging.ts';
@@ -10,30 +11,47 @@ type Remedies = NonNullable<Check['remedies']>;
 
 const roundUp = (mm: number, step: number): number => Math.ceil(mm / step - 1e-9) * step;
 
+/** A check that does not hold, or hardly: its rule, and the uncertainty of its margin by what was measured. */
+export interface Wanting {
+  readonly rule: CheckRule;
+  readonly measured: number;
+}
+
 /**
- * The smallest whole number of steps of `step` mm, up to `most`, for which a number so moved makes the check hold, and by
- * more than it does; null where none does.
+ * The smallest whole number of steps of `step` mm, up to `most`, for which a number so moved makes the check hold with
+ * little doubt; else for which it holds, and by more than it does; null where none does.
  */
-function stepsThatHelp(slot: number, step: number, most: number, rule: CheckRule, nudging: Nudging): number | null {
+function stepsThatHelp(
+  slot: number,
+  step: number,
+  most: number,
+  { rule, measured }: Wanting,
+  nudging: Nudging,
+  d: Decisions,
+): number | null {
   const margin = nudging.base[rule.have]! - nudging.base[rule.need]!;
   const nudge = nudging.nudge(slot);
   if (!nudge.reaches(rule.have) && !nudge.reaches(rule.need)) return null;
+  let holds: number | null = null;
   for (let by = step; Math.abs(by) <= most; by += step) {
     const v = nudge.by(by);
-    if (v[rule.have]! - v[rule.need]! > Math.max(margin + 1e-6, 0)) return by;
+    const then = v[rule.have]! - v[rule.need]!;
+    if (!(then > Math.max(margin + 1e-6, 0))) continue;
+    if (normalCdf(-then / Math.hypot(measured, makingOf(rule, v, d))) <= d.rules['tight-chance']) return by;
+    holds ??= by;
   }
-  return null;
+  return holds;
 }
 
 /**
  * Changes of the design that make a check hold, ready to apply: keys are fields of the design in mm (`easeMm`,
  * `frontNeckDepthMm`, `neckWidthMm`, `customLengthMm`), its choices (`hem`), or a rule as `rules/<name>`.
  */
-export function remediesFor(rule: CheckRule, nudging: Nudging, d: Decisions): Remedies {
+export function remediesFor(wanting: Wanting, nudging: Nudging, d: Decisions): Remedies {
   const v = nudging.base;
   const help = (slot: number, step: number, most: number): number | null =>
-    stepsThatHelp(slot, step, most, rule, nudging);
-  switch (rule.check) {
+    stepsThatHelp(slot, step, most, wanting, nudging, d);
+  switch (wanting.rule.check) {
     case 'head-through-neck': {
       const deeper = help(S.frontNeck, 5, 200);
       const wider = d.made.neckWidth ? null : help(S.neckWidth, 5, 150);
@@ -49,14 +67,14 @@ export function remediesFor(rule: CheckRule, nudging: Nudging, d: Decisions): Re
       ];
     }
     case 'hand-through-cuff':
-      return moreOfRule('wrist-room', S.wristRoom, 'Make the cuff', 'wider round', rule, nudging, d);
+      return moreOfRule('wrist-room', S.wristRoom, 'Make the cuff', 'wider round', wanting, nudging, d);
     case 'upper-arm':
     case 'over-the-shoulders':
     case 'negative-ease':
     case 'hip':
-      return [...tapered(rule, v, d), ...moreEase(rule, nudging, d)];
+      return [...tapered(wanting.rule, v, d), ...moreEase(wanting, nudging, d)];
     case 'armhole':
-      return moreOfRule('armhole-room', S.armholeRoom, 'Make the armhole', 'deeper', rule, nudging, d);
+      return moreOfRule('armhole-room', S.armholeRoom, 'Make the armhole', 'deeper', wanting, nudging, d);
     case 'neck-on-shoulders': {
       const narrower = d.made.neckWidth ? null : help(S.neckWidth, -5, v[S.neckWidth]! * 0.6);
       return one(narrower, (by) => ({
@@ -93,12 +111,12 @@ function moreOfRule(
   slot: number,
   make: string,
   how: string,
-  rule: CheckRule,
+  wanting: Wanting,
   nudging: Nudging,
   d: Decisions,
 ): Remedies {
   const { max } = RULES.find((each) => each.name === name)!;
-  const more = stepsThatHelp(slot, 5, (max - d.rules[name]) * d.kappa, rule, nudging);
+  const more = stepsThatHelp(slot, 5, (max - d.rules[name]) * d.kappa, wanting, nudging, d);
   return one(more, (by) => ({
     text: `${make} ${lengthWords(by, d.tape)} ${how}`,
     change: { [`rules/${name}`]: Math.min(Math.ceil(d.rules[name] + by / d.kappa), max) },
@@ -117,10 +135,10 @@ function tapered(rule: CheckRule, v: Row, d: Decisions): Remedies {
  * More ease at the chest; a region takes a share of it, so the whole is worked out again for each step. A close fit stays
  * one, since beyond it the fabric's stretch would count no more.
  */
-function moreEase(rule: CheckRule, nudging: Nudging, d: Decisions): Remedies {
+function moreEase(wanting: Wanting, nudging: Nudging, d: Decisions): Remedies {
   const ease = nudging.base[S.chosenEase]!;
   const most = d.closeFitting ? d.sized['close-ease'] - ease - 1 : 300;
-  const more = stepsThatHelp(S.chosenEase, 5, most, rule, nudging);
+  const more = stepsThatHelp(S.chosenEase, 5, most, wanting, nudging, d);
   return one(more, (by) => ({
     text: `Choose ${lengthWords(by, d.tape)} more ease`,
     change: { easeMm: Math.ceil(ease + by) },
