@@ -29,6 +29,9 @@ export interface Made {
   readonly cuff: boolean;
   readonly sleeve: boolean;
   readonly bodyToUnderarm: boolean;
+  /** The front's own, where the back's was made too: they meet in a seam. */
+  readonly frontArmhole: boolean;
+  readonly frontToUnderarm: boolean;
   readonly neckWidth: boolean;
 }
 

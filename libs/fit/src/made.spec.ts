@@ -56,7 +56,7 @@ describe('a finished piece that cannot be taken in', () => {
   });
 
   it('is a second opinion on the same number', () => {
-    const error = refusal({ made: [made('back/armhole-depth', 240), made('front/armhole-depth', 250)] });
+    const error = refusal({ made: [made('back/armhole-depth', 240), made('back/armhole-depth', 250)] });
     expect(error).toMatchObject({ code: 'made-twice', pointer: '/made/1' });
     expect(error.message).toContain('240 mm');
   });
@@ -125,6 +125,17 @@ describe('pieces made apart', () => {
     const advice = adviceOn({ made: pieces });
     expect(check(advice, 'seam')).toMatchObject({ need: 30, have: 15, verdict: 'fails' });
     expect(advice.collisions).toContainEqual({ dimension: 'width', wishes: ['edges that join', 'the pieces as made'] });
+  });
+
+  /** A front's armhole of 270 beside a back's of 250: 20 apart, of max(10, 0.03 × 270 = 8.1). The back's counts for the rest. */
+  it('are checked where back and front meet, and nothing is averaged', () => {
+    const pieces = [made('front/armhole-depth', 270), made('back/armhole-depth', 250)];
+    const advice = adviceOn({ made: pieces });
+    expect(check(advice, 'seam')).toMatchObject({ need: 20, have: 10, verdict: 'fails' });
+    expect(mm(advice, 'armhole-depth')).toBe(250);
+    expect(mm(adviceOn({ made: [made('front/armhole-depth', 270)] }), 'armhole-depth')).toBe(270);
+    const sides = [made('back/body-to-underarm', 350), made('front/body-to-underarm', 356)];
+    expect(check(adviceOn({ made: sides }), 'seam')).toMatchObject({ need: 6, have: 356 * 0.03, verdict: 'fine' });
   });
 
   /** N − Y/2 is planned; made 25 longer it reaches 25 too far, of 10 allowed. */

@@ -16,6 +16,8 @@ const INPUT_OF: Readonly<Record<MadeKind, InputName>> = {
   cuff: 'madeCuff',
   sleeve: 'madeSleeve',
   bodyToUnderarm: 'madeBodyToUnderarm',
+  frontArmhole: 'madeFrontArmhole',
+  frontToUnderarm: 'madeFrontToUnderarm',
   neckWidth: 'madeNeckWidth',
 };
 
@@ -26,15 +28,15 @@ const KIND_OF: Readonly<Record<string, MadeKind>> = {
   'left-front/width': 'front',
   'right-front/width': 'front',
   'back/armhole-depth': 'armhole',
-  'front/armhole-depth': 'armhole',
-  'left-front/armhole-depth': 'armhole',
-  'right-front/armhole-depth': 'armhole',
+  'front/armhole-depth': 'frontArmhole',
+  'left-front/armhole-depth': 'frontArmhole',
+  'right-front/armhole-depth': 'frontArmhole',
   'back/raglan-depth': 'armhole',
-  'front/raglan-depth': 'armhole',
+  'front/raglan-depth': 'frontArmhole',
   'back/body-to-underarm': 'bodyToUnderarm',
-  'front/body-to-underarm': 'bodyToUnderarm',
-  'left-front/body-to-underarm': 'bodyToUnderarm',
-  'right-front/body-to-underarm': 'bodyToUnderarm',
+  'front/body-to-underarm': 'frontToUnderarm',
+  'left-front/body-to-underarm': 'frontToUnderarm',
+  'right-front/body-to-underarm': 'frontToUnderarm',
   'back/neck-width': 'neckWidth',
   'sleeve/sleeve-top-width': 'sleeveTop',
   'sleeve/cap-height': 'cap',
@@ -76,6 +78,8 @@ export function readMade(pieces: readonly MadePiece[], design: Design, frontBand
     cuff: false,
     sleeve: false,
     bodyToUnderarm: false,
+    frontArmhole: false,
+    frontToUnderarm: false,
     neckWidth: false,
   };
   pieces.forEach((piece, at) => {
@@ -100,6 +104,16 @@ export function readMade(pieces: readonly MadePiece[], design: Design, frontBand
     made[kind] = true;
     inputs.set(input, { value, label: `the ${piece.piece.replace('-', ' ')} as made` });
   });
+  // A front made alone is what the back will be.
+  const standsAlone = (front: MadeKind, back: MadeKind): void => {
+    if (!made[front] || made[back]) return;
+    inputs.set(INPUT_OF[back], inputs.get(INPUT_OF[front])!);
+    inputs.delete(INPUT_OF[front]);
+    made[back] = true;
+    made[front] = false;
+  };
+  standsAlone('frontArmhole', 'armhole');
+  standsAlone('frontToUnderarm', 'bodyToUnderarm');
   return { made, inputs };
 }
 
@@ -118,6 +132,6 @@ function refuseUnfit(piece: MadePiece, kind: MadeKind, design: Design, at: numbe
   if (kind === 'cap' && design.construction !== 'set-in') refuse('this construction; only a set-in sleeve has a cap');
   const raglan = design.construction === 'raglan';
   if (kind === 'sleeveRaglan' && !raglan) refuse('this construction; only a raglan has one');
-  if (kind === 'armhole' && raglan !== (piece.name === 'raglan-depth'))
+  if ((kind === 'armhole' || kind === 'frontArmhole') && raglan !== (piece.name === 'raglan-depth'))
     refuse(raglan ? 'a raglan; say raglan-depth' : 'this construction; say armhole-depth');
 }

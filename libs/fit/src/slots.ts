@@ -79,6 +79,8 @@ const INPUTS = [
   'madeCuff',
   'madeSleeve',
   'madeBodyToUnderarm',
+  'madeFrontArmhole',
+  'madeFrontToUnderarm',
   'madeNeckWidth',
 ] as const;
 

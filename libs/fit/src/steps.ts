@@ -3,8 +3,8 @@ import { emptyRow, type Row, SLOT_COUNT } from './slots.ts';
 /** A number taken so many times. */
 export type Term = readonly [times: number, slot: number];
 
-/** Works a number out from up to six others; NaN where none comes of them. */
-type Solver = (a: number, b: number, c: number, d: number, e: number, f: number) => number;
+/** Works a number out from up to eight others; NaN where none comes of them. */
+type Solver = (...sources: [number, number, number, number, number, number, number, number]) => number;
 
 const SUM = 0;
 const PRODUCT = 1;
@@ -83,7 +83,7 @@ export class Steps {
     this.#add(slot, BENT);
   }
 
-  /** What a function of up to six numbers makes of them. */
+  /** What a function of up to eight numbers makes of them. */
   solved(slot: number, solver: Solver, ...sources: readonly number[]): void {
     for (const source of sources) this.#from(source, 1);
     this.#add(slot, SOLVED, solver);
@@ -226,6 +226,8 @@ export class Steps {
       source(start + 3),
       source(start + 4),
       source(start + 5),
+      source(start + 6),
+      source(start + 7),
     );
   }
 

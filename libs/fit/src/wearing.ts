@@ -121,7 +121,7 @@ function raglanDepths(steps: Steps, d: Decisions): void {
   steps.sum(S.seamHave, [d.rules['raglan-difference-most'], S.pieceRaglan]);
 }
 
-/** The worst of the seams between pieces made apart: back and front, armhole and sleeve. */
+/** The worst of the seams between pieces made apart: back and front at their widths, armholes and sides; armhole and sleeve. */
 function seamsOfMade(steps: Steps, d: Decisions): void {
   const pairs: (readonly [number, number])[] = [];
   if (d.made.back && d.made.front) pairs.push([S.madeBack, S.madeFront]);
@@ -131,13 +131,21 @@ function seamsOfMade(steps: Steps, d: Decisions): void {
   }
   if (d.made.armhole && d.made.cap) pairs.push([S.armholeSeam, S.capSeam]);
   if (d.made.armhole && d.made.sleeveRaglan) pairs.push([S.raglanEdge, S.raglanSleeveEdge]);
+  if (d.made.frontArmhole) pairs.push([S.madeArmhole, S.madeFrontArmhole]);
+  if (d.made.frontToUnderarm) pairs.push([S.madeBodyToUnderarm, S.madeFrontToUnderarm]);
   const allowed = (a: number, b: number): number =>
     Math.max(d.rules['seam-difference-most'], d.rules['seam-difference-share'] * Math.max(a, b));
-  const worst = (of: 'need' | 'have') => (a: number, b: number, c: number, e: number) => {
-    const first = { need: Math.abs(a - b), have: allowed(a, b) };
-    const second = { need: Math.abs(c - e), have: allowed(c, e) };
-    return (second.have - second.need < first.have - first.need ? second : first)[of];
-  };
+  const worst =
+    (of: 'need' | 'have') =>
+    (...edges: readonly number[]): number => {
+      let found = { need: 0, have: Infinity };
+      for (let at = 0; at < 2 * pairs.length; at += 2) {
+        const [a, b] = [edges[at]!, edges[at + 1]!];
+        const one = { need: Math.abs(a - b), have: allowed(a, b) };
+        if (!(one.have - one.need >= found.have - found.need)) found = one;
+      }
+      return found[of];
+    };
   steps.solved(S.seamNeed, worst('need'), ...pairs.flat());
   steps.solved(S.seamHave, worst('have'), ...pairs.flat());
 }
@@ -146,5 +154,5 @@ function seamsOfMade(steps: Steps, d: Decisions): void {
 export function seamsCompare(d: Decisions): boolean {
   const { made } = d;
   const sleeve = isDropped(d) ? made.sleeveTop : made.cap || made.sleeveRaglan;
-  return (made.back && made.front) || (made.armhole && sleeve);
+  return (made.back && made.front) || (made.armhole && sleeve) || made.frontArmhole || made.frontToUnderarm;
 }
