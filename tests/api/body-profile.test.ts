@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runApp, type RunningApp } from '../support/app.ts';
 import { DATABASES } from '../support/databases.ts';
-import { exampleDesign } from '../support/examples.ts';
+import { exampleDesign, exampleGarment } from '../support/examples.ts';
 
 interface Dimension {
   readonly name: string;
@@ -32,6 +32,7 @@ describe.each(DATABASES)('the profile of a body on %s', (kind) => {
     return response.body as {
       dimensions: Dimension[];
       questions: object[];
+      garmentQuestions: object[];
       next: { name: string } | null;
       notes: { code: string }[];
     };
@@ -68,6 +69,17 @@ describe.each(DATABASES)('the profile of a body on %s', (kind) => {
     expect(questions).toHaveLength(1);
     expect(questions[0]).toMatchObject({ name: 'hip-girth', code: 'inches-as-centimetres' });
     expect(dimensions.find(({ name }) => name === 'hip-girth')?.value).toBeCloseTo(980 / 2.54, 6);
+  });
+
+  it('asks about a girth that was entered for a garment’s flat width, held against the body', async () => {
+    const wide = { ...exampleGarment, measures: [{ name: 'chest-width', value: 104, unit: 'cm' }] };
+    const asked = await profile({ body, garment: wide });
+    expect(asked.garmentQuestions).toHaveLength(1);
+    expect(asked.garmentQuestions[0]).toMatchObject({ name: 'chest-width', code: 'girth-for-width' });
+    expect(asked.garmentQuestions[0]).toHaveProperty('wouldBe', 520);
+    const flat = { ...exampleGarment, measures: [{ name: 'chest-width', value: 52, unit: 'cm' }] };
+    expect((await profile({ body, garment: flat })).garmentQuestions).toEqual([]);
+    expect((await profile({ body })).garmentQuestions).toEqual([]);
   });
 
   it('names the next measure for the design', async () => {

@@ -16,7 +16,12 @@ const PATIENCE_MS = 30_000;
 const EXAMPLES: Readonly<Record<string, (ids: Ids) => object>> = {
   '/v1/bodies': () => exampleBody,
   '/v1/bodies/{id}': () => exampleBody,
-  '/v1/bodies/profile': () => ({ body: exampleBody, design: exampleDesign, fabric: exampleFabric }),
+  '/v1/bodies/profile': () => ({
+    body: exampleBody,
+    garment: exampleGarment,
+    design: exampleDesign,
+    fabric: exampleFabric,
+  }),
   '/v1/garments': () => exampleGarment,
   '/v1/garments/{id}': () => exampleGarment,
   '/v1/fabrics': () => exampleFabric,

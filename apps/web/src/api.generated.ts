@@ -853,6 +853,18 @@ export interface components {
             /** @description How many standard deviations it lies from what the others lead to expect. */
             z: number;
         };
+        GarmentQuestionDto: {
+            /** @enum {string} */
+            name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
+            /**
+             * @description The likely slip; stable, for programs.
+             * @enum {string}
+             */
+            code: "girth-for-width" | "half-for-width" | "inches-for-cm" | "cm-for-inches";
+            text: string;
+            /** @description What would be right then, mm. */
+            wouldBe: number;
+        };
         NextMeasureDto: {
             /** @enum {string} */
             name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
@@ -873,10 +885,107 @@ export interface components {
         BodyProfileDto: {
             dimensions: components["schemas"]["ProfileDimensionDto"][];
             questions: components["schemas"]["QuestionDto"][];
+            /** @description About the garment that was sent along, held against the body’s chest where that is known. */
+            garmentQuestions: components["schemas"]["GarmentQuestionDto"][];
             /** @description The one measure worth taking next. */
             next: components["schemas"]["NextMeasureDto"] | null;
             /** @description Among them whom the estimates were made from, and whom not. */
             notes: components["schemas"]["NoteDto"][];
+        };
+        GarmentMeasureDto: {
+            /**
+             * @example chest-width
+             * @enum {string}
+             */
+            name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
+            /** @description A number in `unit`. */
+            value?: number | null;
+            /**
+             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
+             * @enum {string|null}
+             */
+            unit?: "mm" | "cm" | "[in_i]" | "in" | null;
+            /**
+             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
+             * @example 17 1/2 in
+             */
+            text?: string | null;
+            /** @description Standard uncertainty, in the same unit, where it is known. */
+            u?: number | null;
+            /**
+             * @description By whom or whence: sets its uncertainty where none is given.
+             * @default home
+             * @enum {string|null}
+             */
+            how?: "trained" | "home" | "estimated" | "table" | null;
+            /**
+             * @description A day, or a time with its offset (RFC 3339).
+             * @example 2026-01-31
+             */
+            takenAt?: string | null;
+            /**
+             * @description Of `sleeve-length` alone: where it was measured from.
+             * @default seam
+             * @enum {string|null}
+             */
+            from?: "seam" | "centre-back" | null;
+        };
+        ThicknessDto: {
+            /** @description A number in `unit`. */
+            value?: number | null;
+            /**
+             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
+             * @enum {string|null}
+             */
+            unit?: "mm" | "cm" | "[in_i]" | "in" | null;
+            /**
+             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
+             * @example 17 1/2 in
+             */
+            text?: string | null;
+            /** @description Standard uncertainty, in the same unit, where it is known. */
+            u?: number | null;
+        };
+        LayerDto: {
+            thickness: components["schemas"]["ThicknessDto"];
+            /**
+             * @description How far its sleeves reach.
+             * @enum {string}
+             */
+            sleeves: "none" | "short" | "long";
+        };
+        WearsDto: {
+            /** @enum {string|null} */
+            chest?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            hip?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            "upper-arm"?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            length?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            sleeve?: "close" | "right" | "roomy" | null;
+        };
+        GarmentDto: {
+            /**
+             * @description What the maker calls it.
+             * @example The blue one
+             */
+            title?: string | null;
+            /** @enum {string} */
+            construction: "drop-shoulder" | "squared-drop" | "set-in" | "raglan";
+            measures: components["schemas"]["GarmentMeasureDto"][];
+            /** @description Of one layer of its fabric: four layers under a small book, divided by four. */
+            thickness: components["schemas"]["ThicknessDto"];
+            /** @description What she wears beneath it when it fits. */
+            layer?: components["schemas"]["LayerDto"] | null;
+            /**
+             * @description Whether it is stretched when worn.
+             * @default false
+             */
+            wornStretched?: boolean | null;
+            /** @description How it wears, where she can say so. */
+            wears?: components["schemas"]["WearsDto"] | null;
         };
         EaseDto: {
             /** @enum {string|null} */
@@ -912,30 +1021,6 @@ export interface components {
              * @example 17 1/2 in
              */
             text?: string | null;
-        };
-        ThicknessDto: {
-            /** @description A number in `unit`. */
-            value?: number | null;
-            /**
-             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
-             * @enum {string|null}
-             */
-            unit?: "mm" | "cm" | "[in_i]" | "in" | null;
-            /**
-             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
-             * @example 17 1/2 in
-             */
-            text?: string | null;
-            /** @description Standard uncertainty, in the same unit, where it is known. */
-            u?: number | null;
-        };
-        LayerDto: {
-            thickness: components["schemas"]["ThicknessDto"];
-            /**
-             * @description How far its sleeves reach.
-             * @enum {string}
-             */
-            sleeves: "none" | "short" | "long";
         };
         ChosenLengthDto: {
             /** @description A number in `unit`. */
@@ -1447,83 +1532,14 @@ export interface components {
         };
         ProfileRequestDto: {
             body: components["schemas"]["BodyDto"];
+            /** @description One that fits, to be held against the body. */
+            garment?: components["schemas"]["GarmentDto"] | null;
             /** @description For the next measure; default: a pullover with drop shoulders, regular, crew neck. */
             design?: components["schemas"]["DesignDto"] | null;
             /** @description For the next measure; default: knitted, 3 mm thick. */
             fabric?: components["schemas"]["FabricDto"] | null;
             /** @description Numbers in place of rules, by name: see /v1/design-rules. */
             rules?: components["schemas"]["RulesDto"] | null;
-        };
-        GarmentMeasureDto: {
-            /**
-             * @example chest-width
-             * @enum {string}
-             */
-            name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
-            /** @description A number in `unit`. */
-            value?: number | null;
-            /**
-             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
-             * @enum {string|null}
-             */
-            unit?: "mm" | "cm" | "[in_i]" | "in" | null;
-            /**
-             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
-             * @example 17 1/2 in
-             */
-            text?: string | null;
-            /** @description Standard uncertainty, in the same unit, where it is known. */
-            u?: number | null;
-            /**
-             * @description By whom or whence: sets its uncertainty where none is given.
-             * @default home
-             * @enum {string|null}
-             */
-            how?: "trained" | "home" | "estimated" | "table" | null;
-            /**
-             * @description A day, or a time with its offset (RFC 3339).
-             * @example 2026-01-31
-             */
-            takenAt?: string | null;
-            /**
-             * @description Of `sleeve-length` alone: where it was measured from.
-             * @default seam
-             * @enum {string|null}
-             */
-            from?: "seam" | "centre-back" | null;
-        };
-        WearsDto: {
-            /** @enum {string|null} */
-            chest?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            hip?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            "upper-arm"?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            length?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            sleeve?: "close" | "right" | "roomy" | null;
-        };
-        GarmentDto: {
-            /**
-             * @description What the maker calls it.
-             * @example The blue one
-             */
-            title?: string | null;
-            /** @enum {string} */
-            construction: "drop-shoulder" | "squared-drop" | "set-in" | "raglan";
-            measures: components["schemas"]["GarmentMeasureDto"][];
-            /** @description Of one layer of its fabric: four layers under a small book, divided by four. */
-            thickness: components["schemas"]["ThicknessDto"];
-            /** @description What she wears beneath it when it fits. */
-            layer?: components["schemas"]["LayerDto"] | null;
-            /**
-             * @description Whether it is stretched when worn.
-             * @default false
-             */
-            wornStretched?: boolean | null;
-            /** @description How it wears, where she can say so. */
-            wears?: components["schemas"]["WearsDto"] | null;
         };
         KeptGarment: {
             /**

@@ -11,12 +11,13 @@ import {
   type BodyProfile,
   type Question,
 } from '#body';
+import { garmentQuestions, resolveGarment, type Garment } from '#garment';
 import { normalQuantile } from '#measure';
 import { nextToTake } from '#target-sheet';
 import { BODY_MODEL } from '../body-model/body-model.module.ts';
 import { sheetInput } from '../target-sheets/sheet-input.ts';
 import type { SheetRequest } from '../target-sheets/sheet-request.ts';
-import type { BodyProfileDto, ProfileDimensionDto } from './profile.dto.ts';
+import type { BodyProfileDto, GarmentQuestionDto, ProfileDimensionDto } from './profile.dto.ts';
 
 /** Half the width of a 90 % interval, in standard uncertainties. */
 const HALF_WIDTH_90 = normalQuantile(0.95);
@@ -28,13 +29,14 @@ export class BodyProfiles {
 
   of(request: SheetRequest & { readonly body: object }): BodyProfileDto {
     const input = sheetInput(request);
-    const { body } = input;
+    const { body, garment } = input;
     if (body === null) throw new Error('A profile is of a body.');
     const profile = resolveBody(body, { estimate: body.estimate, estimator: this.model });
     const estimated = Object.values(profile.values).some(({ how }) => how === 'estimated');
     return {
       dimensions: BODY_DIMENSIONS.map((name) => dimensionOf(name, body, profile)),
       questions: this.questionsOf(body).map((question) => ({ ...question, wouldBe: repairsOf(question) })),
+      garmentQuestions: garment === null ? [] : garmentQuestionsOf(garment, profile),
       next: nextToTake(input, profile),
       notes: [...profile.notes, ...(estimated ? [WHOM_IT_WAS_MADE_FROM] : [])],
     };
@@ -44,6 +46,18 @@ export class BodyProfiles {
     const known = measures.map(({ name, value, how, u }) => ({ name, value, u: u ?? defaultU(name, how).u }));
     return this.model.questionsOf({ figure, ageYears, known });
   }
+}
+
+/** A chest that is itself a guess is no measure to hold a garment against. */
+function garmentQuestionsOf(garment: Garment, { values }: BodyProfile): GarmentQuestionDto[] {
+  const chest = values['chest-girth'];
+  const chestMm = chest === undefined || chest.how === 'estimated' ? null : chest.value;
+  return garmentQuestions(resolveGarment(garment), chestMm).map(({ name, slip, text, wouldBe }) => ({
+    name,
+    code: slip,
+    text,
+    wouldBe,
+  }));
 }
 
 function dimensionOf(name: BodyDimension, body: Body, profile: BodyProfile): ProfileDimensionDto {

@@ -2,6 +2,7 @@ import { Body, Controller, Get, HttpCode, Post } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
 import { designDocument, type DesignDocument } from '../design/design-document.ts';
 import { fabricDocument, type FabricDocument } from '../fabrics/fabric-document.ts';
+import { garmentDocument, type GarmentDocument } from '../garments/garment-document.ts';
 import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
 import { Id } from '../http/id.ts';
 import { MakerId } from '../maker/maker-id.ts';
@@ -37,7 +38,7 @@ export class ProfileController {
   @ApiProblems(404)
   async read(@MakerId() maker: string, @Id() id: string): Promise<BodyProfileDto> {
     const { document } = await this.bodies.read(maker, id);
-    return this.profileOf(document, USUAL_DESIGN, USUAL_FABRIC, {});
+    return this.profileOf(document, null, USUAL_DESIGN, USUAL_FABRIC, {});
   }
 
   @Post('profile')
@@ -45,9 +46,10 @@ export class ProfileController {
   @ApiOperation({ summary: 'The same of a body that is sent along; nothing is stored' })
   @ApiOkResponse({ description: 'All dimensions.', type: BodyProfileDto })
   @ApiProblems(...BODY_PROBLEMS)
-  compute(@Body() { body, design, fabric, rules }: ProfileRequestDto): BodyProfileDto {
+  compute(@Body() { body, garment, design, fabric, rules }: ProfileRequestDto): BodyProfileDto {
     return this.profileOf(
       bodyDocument(body),
+      garment == null ? null : garmentDocument(garment),
       design == null ? USUAL_DESIGN : designDocument(design),
       fabric == null ? USUAL_FABRIC : fabricDocument(fabric),
       saidRules(rules ?? {}),
@@ -56,10 +58,11 @@ export class ProfileController {
 
   private profileOf(
     body: BodyDocument,
+    garment: GarmentDocument | null,
     design: DesignDocument,
     fabric: FabricDocument,
     rules: Readonly<Record<string, number>>,
   ): BodyProfileDto {
-    return this.profiles.of({ title: '', body, garment: null, fabric, design, made: [], rules, unit: 'mm' });
+    return this.profiles.of({ title: '', body, garment, fabric, design, made: [], rules, unit: 'mm' });
   }
 }

@@ -1,9 +1,11 @@
 import { ApiProperty } from '@nestjs/swagger';
 import { BODY_DIMENSIONS } from '#body';
+import { GARMENT_DIMENSIONS, GARMENT_SLIPS } from '#garment';
 import { HOWS } from '#measure';
 import { DesignDto } from '../design/design.dto.ts';
 import { RulesDto } from '../design/rules.dto.ts';
 import { FabricDto } from '../fabrics/fabric.dto.ts';
+import { GarmentDto } from '../garments/garment.dto.ts';
 import { ObjectField } from '../http/fields.ts';
 import { NoteDto } from '../reference/note.dto.ts';
 import { BodyDto } from './body.dto.ts';
@@ -12,6 +14,8 @@ import { BodyDto } from './body.dto.ts';
 export class ProfileRequestDto {
   @ObjectField(() => BodyDto)
   body!: BodyDto;
+  @ObjectField(() => GarmentDto, { optional: true, description: 'One that fits, to be held against the body.' })
+  garment?: GarmentDto | null;
   @ObjectField(() => DesignDto, {
     optional: true,
     description: 'For the next measure; default: a pullover with drop shoulders, regular, crew neck.',
@@ -88,6 +92,18 @@ export class QuestionDto {
   z!: number;
 }
 
+/** A question about a measure of the garment that fits. Nothing is changed by it. */
+export class GarmentQuestionDto {
+  @ApiProperty({ type: 'string', enum: [...GARMENT_DIMENSIONS] })
+  name!: string;
+  @ApiProperty({ type: 'string', enum: [...GARMENT_SLIPS], description: 'The likely slip; stable, for programs.' })
+  code!: string;
+  @ApiProperty({ type: 'string' })
+  text!: string;
+  @ApiProperty({ type: 'number', description: 'What would be right then, mm.' })
+  wouldBe!: number;
+}
+
 export class NextMeasureDto {
   @ApiProperty(NAME)
   name!: string;
@@ -108,6 +124,12 @@ export class BodyProfileDto {
   dimensions!: ProfileDimensionDto[];
   @ApiProperty({ type: () => QuestionDto, isArray: true })
   questions!: QuestionDto[];
+  @ApiProperty({
+    type: () => GarmentQuestionDto,
+    isArray: true,
+    description: 'About the garment that was sent along, held against the body’s chest where that is known.',
+  })
+  garmentQuestions!: GarmentQuestionDto[];
   @ApiProperty({ type: () => NextMeasureDto, nullable: true, description: 'The one measure worth taking next.' })
   next!: NextMeasureDto | null;
   @ApiProperty({
