@@ -97,7 +97,6 @@ export function decide(request: FitRequest, inputs: Inputs, kappa: number, sized
     tape,
     sized,
     kappa,
-    half: (1 + kappa) / 2,
     easeFromGarment: design.basis === 'garment',
     taken,
     made: made.made,

@@ -43,10 +43,9 @@ export interface Decisions {
   readonly hem: Hem;
   readonly rules: Rules;
   readonly tape: Tape;
-  /** The rules at the wearer's size, and its κ and κ½. */
+  /** The rules at the wearer's size, and its κ. */
   readonly sized: Rules;
   readonly kappa: number;
-  readonly half: number;
   readonly easeFromGarment: boolean;
   readonly taken: TakenOver;
   readonly made: Made;
