@@ -8,6 +8,10 @@ import { Nudge } from './nudging.ts';
 import { INPUT_COUNT, S } from './slots.ts';
 import { workOut } from './work-out.ts';
 
+/** Small beside any measure, mm. */
+const STEP = 2 ** -8;
+const NAMES = Object.keys(S);
+
 function settled(request: FitRequest) {
   const { inputs, decisions } = workOut(request);
   return { values: inputs.values, decisions };
@@ -49,6 +53,31 @@ describe('the model', () => {
         }
       }),
       { numRuns: 60 },
+    );
+  });
+
+  /** The two ways of the same question: the chain rule through the steps, and the whole model with one input moved a little. */
+  it('moves with each input as working it all out again says', () => {
+    fc.assert(
+      fc.property(plannedRequest, fc.nat(), (request, pick) => {
+        const { inputs, decisions } = workOut(request);
+        const model = modelOf(decisions);
+        const { slot } = inputs.described[pick % inputs.described.length]!;
+        const v = model.workOut(inputs.values);
+        const rates = model.rates([slot], model.partials(v));
+        const moved = (by: number) => model.workOut(inputs.values.map((x, at) => (at === slot ? x + by : x)));
+        const [up, down] = [moved(STEP), moved(-STEP)];
+        for (let at = INPUT_COUNT; at < v.length; at++) {
+          const [right, left] = [(up[at]! - v[at]!) / STEP, (v[at]! - down[at]!) / STEP];
+          if (Number.isNaN(v[at]!) || Number.isNaN(right - left)) continue;
+          const rate = rates[at]!;
+          const near = 1e-3 * (1 + Math.abs(rate));
+          // Where a limit sets in the two sides differ.
+          expect(rate, `${NAMES[at]} with ${NAMES[slot]}`).toBeGreaterThan(Math.min(right, left) - near);
+          expect(rate, `${NAMES[at]} with ${NAMES[slot]}`).toBeLessThan(Math.max(right, left) + near);
+        }
+      }),
+      { numRuns: 300 },
     );
   });
 });
