@@ -71,7 +71,7 @@ export class Nudging {
   readonly #steps: Steps;
   readonly #partials: readonly number[];
   readonly #drivers: ReadonlyMap<number, Moved>;
-  readonly #related: readonly { readonly i: number; readonly j: number; readonly covariance: number }[];
+  readonly #shared: readonly (readonly number[])[] | null;
 
   /** `drivers` are places of numbers whose followers will be asked for. */
   constructor(steps: Steps, inputs: Inputs, drivers: readonly number[], covariance: ProfileCovariance | null) {
@@ -89,7 +89,7 @@ export class Nudging {
     }));
     this.#drivers = new Map(drivers.map((slot, at) => [slot, new Moved(rates, of.length, telling.length + at)]));
     this.#uncertain = this.columns.filter(({ input }) => input.u > 0);
-    this.#related = covariance ? relatedPairs(this.#uncertain, covariance) : [];
+    this.#shared = covariance && sharedErrors(this.#uncertain, covariance);
   }
 
   /** The number in place `slot`, to be moved by hand. */
@@ -107,29 +107,25 @@ export class Nudging {
    * Source: JCGM 100:2008 (GUM), equation 13.
    */
   uncertainty(plus: number, minus = -1): number {
+    const at: number[] = [];
+    const slopes: number[] = [];
     let variance = 0;
-    const slope = ({ moved }: Column): number => moved.slope(plus) - (minus < 0 ? 0 : moved.slope(minus));
-    for (const column of this.#uncertain) variance += (slope(column) * column.input.u) ** 2;
-    for (const { i, j, covariance } of this.#related) {
-      variance += 2 * slope(this.#uncertain[i]!) * slope(this.#uncertain[j]!) * covariance;
+    for (let i = 0; i < this.#uncertain.length; i++) {
+      const { moved, input } = this.#uncertain[i]!;
+      const slope = moved.slope(plus) - (minus < 0 ? 0 : moved.slope(minus));
+      if (slope === 0) continue;
+      variance += (slope * input.u) ** 2;
+      const shared = this.#shared?.[i];
+      if (shared) for (let k = 0; k < at.length; k++) variance += 2 * slope * slopes[k]! * shared[at[k]!]!;
+      at.push(i);
+      slopes.push(slope);
     }
     return Math.sqrt(Math.max(variance, 0));
   }
 }
 
-/** Pairs of inputs that share error, once each. */
-function relatedPairs(
-  columns: readonly Column[],
-  { names, matrix }: ProfileCovariance,
-): { i: number; j: number; covariance: number }[] {
+/** Covariance of each input with every other, 0 where they share no error. */
+function sharedErrors(columns: readonly Column[], { names, matrix }: ProfileCovariance): number[][] {
   const places = columns.map(({ input }) => (input.body === null ? -1 : names.indexOf(input.body)));
-  const pairs: { i: number; j: number; covariance: number }[] = [];
-  for (let i = 0; i < columns.length; i++) {
-    for (let j = i + 1; j < columns.length; j++) {
-      if (places[i]! < 0 || places[j]! < 0) continue;
-      const covariance = matrix[places[i]!]![places[j]!]!;
-      if (covariance !== 0) pairs.push({ i, j, covariance });
-    }
-  }
-  return pairs;
+  return places.map((i) => places.map((j) => (i < 0 || j < 0 ? 0 : matrix[i]![j]!)));
 }
