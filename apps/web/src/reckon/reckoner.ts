@@ -26,6 +26,7 @@ const estimatorOf = remembering((model: BodyModel): Estimator => {
   return { estimate: (input) => answered(JSON.stringify(input)) };
 });
 
+const questionsOf = remembering(questionsAbout);
 const sameQuestions = steady<Reckoned['questions']>();
 const sameDoubts = steady<Reckoned['garmentQuestions']>();
 
@@ -47,7 +48,7 @@ function reckonedOf(notebook: Notebook, model: BodyModel | null): Reckoned {
     input,
     profile,
     ...sheetOf(input, notebook, model),
-    questions: sameQuestions(questionsAbout(notes, toBody(notes), model)),
+    questions: sameQuestions(questionsOf(notes, toBody(notes), model)),
     garmentQuestions: sameDoubts(garmentDoubts(garment, input.garment, profile?.values['chest-girth']?.value ?? null)),
   };
 }
@@ -55,9 +56,10 @@ function reckonedOf(notebook: Notebook, model: BodyModel | null): Reckoned {
 /** Said a little later than the sheet: nobody waits for it. */
 export const next = ({ input, profile }: Reckoned): NextToTake | null => nextToTake(input, profile);
 
-function profileOf(body: SheetInput['body'], model: BodyModel | null): BodyProfile | null {
-  return body && resolveBody(body, { estimate: body.estimate, ...(model && { estimator: estimatorOf(model) }) });
-}
+const profileOf = remembering(
+  (body: SheetInput['body'], model: BodyModel | null): BodyProfile | null =>
+    body && resolveBody(body, { estimate: body.estimate, ...(model && { estimator: estimatorOf(model) }) }),
+);
 
 function sheetOf(input: SheetInput, notebook: Notebook, model: BodyModel | null): Pick<Reckoned, 'sheet' | 'cannot'> {
   try {

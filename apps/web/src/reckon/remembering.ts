@@ -1,8 +1,9 @@
-/** The same function, which remembers what it answered last: the page asks the same thing several times for one change. */
-export function remembering<A, R>(answer: (asked: A) => R): (asked: A) => R {
+/** The same function, which remembers what it answered last: for each change the page asks for everything, and of most nothing has changed. */
+export function remembering<A extends readonly unknown[], R>(answer: (...asked: A) => R): (...asked: A) => R {
   let last: { readonly asked: A; readonly answer: R } | null = null;
-  return (asked) => {
-    if (last === null || last.asked !== asked) last = { asked, answer: answer(asked) };
+  return (...asked) => {
+    const before = last?.asked;
+    if (last === null || asked.some((one, at) => one !== before?.[at])) last = { asked, answer: answer(...asked) };
     return last.answer;
   };
 }
