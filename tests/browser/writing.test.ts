@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
-import { choose, field, HER, strip, toSheet, write } from './support/write.ts';
+import { choose, field, HER, stored, strip, toSheet, write } from './support/write.ts';
 
 inBrowser('writing on the page', () => {
   let served: Served;
@@ -97,6 +97,19 @@ inBrowser('writing on the page', () => {
     await field(page, 'garment', 'B Hem, across').focus();
     await page.locator('#garment').getByRole('button', { name: 'It is 50.5 cm' }).click();
     expect(await field(page, 'garment', 'A Chest, across').inputValue()).toBe('50.5');
+  });
+
+  it('guesses what she skips, unless she would rather have it open', async () => {
+    await write(page, 'body', { Height: '168', Chest: '95', Hip: '100' });
+    const guesses = page.locator('#body .pencilled');
+    await guesses.first().waitFor();
+    await choose(page, 'body', 'stays open');
+    await soon(() => guesses.count()).toBe(0);
+    await stored(page, 'body');
+    await page.reload();
+    expect(await page.locator('#body').getByRole('radio', { name: 'stays open', exact: true }).isChecked()).toBe(true);
+    await choose(page, 'body', 'is guessed');
+    await guesses.first().waitFor();
   });
 
   it('names the one measure worth taking next, and leads to it', async () => {

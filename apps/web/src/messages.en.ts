@@ -56,7 +56,7 @@ export const en = {
 
   body: {
     title: 'The body it is for',
-    lead: 'Take what you can. What you skip is guessed from the rest, and shown in pencil. A tape over a shirt is fine.',
+    lead: 'Take what you can. What you skip is guessed from the rest, if you like, and shown in pencil. A tape over a shirt is fine.',
     name: 'Name',
     figure: {
       legend: 'This is',
@@ -69,6 +69,7 @@ export const en = {
     age: 'Age in years',
     ageHint: 'Half years count: 1.5. For an adult you may leave it out.',
     takenBy: { legend: 'Measured', home: 'at home', trained: 'by somebody trained' },
+    skipped: { legend: 'What you skip', guessed: 'is guessed', open: 'stays open' },
     groups: {
       easy: 'Easy alone',
       steady: 'Alone, with a mirror or a steady hand',

@@ -6,12 +6,13 @@ import { say } from '../messages.ts';
 import type { BodyNotes } from '../notebook/notebook.ts';
 import { writeBody } from './write-body.ts';
 
-/** Whose body it is, and who measured it. */
+/** Whose body it is, who measured it, and what becomes of what was not. */
 export const AboutBody = memo(function AboutBody({
   figure,
   age,
   takenBy,
-}: Pick<BodyNotes, 'figure' | 'age' | 'takenBy'>) {
+  skipped,
+}: Pick<BodyNotes, 'figure' | 'age' | 'takenBy' | 'skipped'>) {
   const words = say.body;
   return (
     <>
@@ -32,6 +33,12 @@ export const AboutBody = memo(function AboutBody({
         value={takenBy}
         options={(['home', 'trained'] as const).map((value) => ({ value, label: words.takenBy[value] }))}
         onValue={(to) => writeBody((it) => ({ ...it, takenBy: to }))}
+      />
+      <Choice
+        legend={words.skipped.legend}
+        value={skipped}
+        options={(['guessed', 'open'] as const).map((value) => ({ value, label: words.skipped[value] }))}
+        onValue={(to) => writeBody((it) => ({ ...it, skipped: to }))}
       />
     </>
   );

@@ -52,7 +52,7 @@ export const BodySection = memo(function BodySection({
       <p className="lead">{words.lead}</p>
       <ModelFigure figure={notes.figure} />
       <ShelfBar kind="bodies" shelf={shelf} nameLabel={words.name} />
-      <AboutBody figure={notes.figure} age={notes.age} takenBy={notes.takenBy} />
+      <AboutBody figure={notes.figure} age={notes.age} takenBy={notes.takenBy} skipped={notes.skipped} />
       <NextMeasure next={next} tape={tape} />
       {groups.map(({ title, dimensions }) => (
         <section key={title} className="measures">

@@ -5,7 +5,14 @@ import type { Tape, Typed } from './typed.ts';
 export const empty = (tape: Tape): Typed => ({ text: '', tape });
 const emptyPair = (tape: Tape): Pair => ({ before: empty(tape), after: empty(tape) });
 
-export const blankBody = (name = ''): BodyNotes => ({ name, figure: 'woman', age: '', takenBy: 'home', measures: {} });
+export const blankBody = (name = ''): BodyNotes => ({
+  name,
+  figure: 'woman',
+  age: '',
+  takenBy: 'home',
+  skipped: 'guessed',
+  measures: {},
+});
 
 export const blankGarment = (tape: Tape): GarmentNotes => ({
   name: '',

@@ -22,6 +22,8 @@ export interface BodyNotes {
   readonly age: string;
   /** By whom it was measured: at home, or by somebody trained. */
   readonly takenBy: 'home' | 'trained';
+  /** What becomes of the measures she skips: guessed from the rest, or left open. */
+  readonly skipped: 'guessed' | 'open';
   readonly measures: Readonly<Partial<Record<BodyDimension, WrittenMeasure>>>;
 }
 

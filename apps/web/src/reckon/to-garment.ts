@@ -1,12 +1,10 @@
-import { GARMENT_DIMENSIONS, type Garment, type GarmentMeasure, type Layer } from '#garment';
+import { DEFAULT_THICKNESS_U, GARMENT_DIMENSIONS, type Garment, type GarmentMeasure, type Layer } from '#garment';
 import type { FlatMeasures } from '../drawing/flat-garment.ts';
 import type { GarmentNotes, LayerNotes } from '../notebook/notebook.ts';
 import { valueIn } from '../reading/read.ts';
 
 /** An ordinary fabric, where its thickness is not written (mm; assumed: worsted stockinette), and how little that is known. */
 const ORDINARY = { thicknessMm: 3, thicknessU: 1 };
-/** Of a thickness measured as four layers, one quarter (assumed). */
-const MEASURED_U = 0.3;
 /** A thin sweater, where the thickness of what is beneath is not written (assumed). */
 const BENEATH = { thicknessMm: 2, u: 1 };
 
@@ -23,7 +21,7 @@ export function flatMeasures(notes: Pick<GarmentNotes, 'measures'>): FlatMeasure
 export function toLayer(layer: LayerNotes | null): Layer | null {
   if (layer === null) return null;
   const thicknessMm = valueIn(layer.thickness, 'small');
-  return { sleeves: layer.sleeves, ...(thicknessMm === null ? BENEATH : { thicknessMm, u: MEASURED_U }) };
+  return { sleeves: layer.sleeves, ...(thicknessMm === null ? BENEATH : { thicknessMm, u: DEFAULT_THICKNESS_U }) };
 }
 
 /** The garment for the reckoning; null while no width is written. */
@@ -39,7 +37,7 @@ export function toGarment(notes: GarmentNotes): Garment | null {
   return {
     construction: notes.construction,
     measures,
-    ...(thicknessMm === null ? ORDINARY : { thicknessMm, thicknessU: MEASURED_U }),
+    ...(thicknessMm === null ? ORDINARY : { thicknessMm, thicknessU: DEFAULT_THICKNESS_U }),
     layer: toLayer(notes.layer),
     wornStretched: notes.wornStretched,
     wears: notes.wears,

@@ -9,17 +9,17 @@ import { toFabric } from './to-fabric.ts';
 import { toGarment } from './to-garment.ts';
 import { toMade } from './to-made.ts';
 
-/** A body whose other measures are guessed; null while nothing is known of it. */
-const guessedFrom = remembering((body: Body): SheetInput['body'] =>
-  body.measures.length === 0 && body.ageYears === null ? null : { ...body, estimate: true },
+/** A body, and whether its other measures are guessed; null while nothing is known of it. */
+const guessedFrom = remembering((body: Body, estimate: boolean): SheetInput['body'] =>
+  body.measures.length === 0 && body.ageYears === null ? null : { ...body, estimate },
 );
 
 /** From what is written to what a sheet is made of: mm and g inside. */
 export function toSheetInput(notebook: Notebook, unit: SheetUnit): SheetInput {
-  const { body } = toBody(openEntry(notebook.bodies).notes);
+  const notes = openEntry(notebook.bodies).notes;
   return {
     title: notebook.design.title.trim(),
-    body: guessedFrom(body),
+    body: guessedFrom(toBody(notes).body, notes.skipped !== 'open'),
     garment: toGarment(openEntry(notebook.garments).notes),
     fabric: toFabric(openEntry(notebook.yarns).notes).input,
     design: toDesign(notebook.design),

@@ -17,7 +17,7 @@ export function toBodyRecord(notes: BodyNotes): BodyDto {
     title: notes.name.trim().slice(0, 120),
     figure: notes.figure,
     age: leftOut.age === undefined ? plainNumber(notes.age) : null,
-    estimate: true,
+    estimate: notes.skipped !== 'open',
     measures: BODY_DIMENSIONS.flatMap((name) => {
       const written = notes.measures[name];
       const measured = toMeasured(written, quantityOf(name));
@@ -43,6 +43,7 @@ export function fromBodyRecord(record: BodyDto): BodyNotes {
     figure: record.figure ?? 'unsaid',
     age: record.age == null ? '' : String(record.age),
     takenBy,
+    skipped: record.estimate === false ? 'open' : 'guessed',
     measures: Object.fromEntries(measures),
   };
 }
