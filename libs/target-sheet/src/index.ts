@@ -24,4 +24,5 @@ export type { DrawnPiece, Line, Measure } from './drawing/draw-piece.ts';
 export type { Point } from './drawing/plane.ts';
 export { composeSheet } from './compose-sheet.ts';
 export { sheetNotes } from './sheet-notes.ts';
+export { garmentBesideBody } from './garment-beside-body.ts';
 export { nextToTake, type NextToTake } from './next-to-take.ts';

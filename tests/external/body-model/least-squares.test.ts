@@ -5,7 +5,8 @@ import { buildModel } from '../../../scripts/body-model/build-model.ts';
 import type { Sex } from '../../../scripts/body-model/names.ts';
 import { oneSurveyModel, withoutRange } from './one-survey-model.ts';
 import { knownOf, SEXES, soldiers1988, soldiers2012, type Person } from './people.ts';
-import { drawSome, seeded } from './seeded.ts';
+import { seeded } from '../../support/seeded-normal.ts';
+import { drawSome } from './draws.ts';
 import { describeWithRows, halves } from './survey-rows.ts';
 
 /**

@@ -3,7 +3,8 @@ import { defaultU, questionsOf, type BodyDimension, type Question } from '#body'
 import { buildModel } from '../../../scripts/body-model/build-model.ts';
 import type { Sex } from '../../../scripts/body-model/names.ts';
 import { civilians, SEXES, soldiers1988, type Person } from './people.ts';
-import { drawOne, seeded } from './seeded.ts';
+import { seeded } from '../../support/seeded-normal.ts';
+import { drawOne } from './draws.ts';
 import { describeWithRows, halves } from './survey-rows.ts';
 
 const FOUR: readonly BodyDimension[] = ['stature', 'chest-girth', 'waist-girth', 'hip-girth'];

@@ -11,9 +11,9 @@ import {
   type BodyProfile,
   type Question,
 } from '#body';
-import { garmentQuestions, resolveGarment, type Garment } from '#garment';
+import type { GarmentQuestion } from '#garment';
 import { normalQuantile } from '#measure';
-import { nextToTake } from '#target-sheet';
+import { garmentBesideBody, nextToTake } from '#target-sheet';
 import { BODY_MODEL } from '../body-model/body-model.module.ts';
 import { sheetInput } from '../target-sheets/sheet-input.ts';
 import type { SheetRequest } from '../target-sheets/sheet-request.ts';
@@ -36,7 +36,7 @@ export class BodyProfiles {
     return {
       dimensions: BODY_DIMENSIONS.map((name) => dimensionOf(name, body, profile)),
       questions: this.questionsOf(body).map((question) => ({ ...question, wouldBe: repairsOf(question) })),
-      garmentQuestions: garment === null ? [] : garmentQuestionsOf(garment, profile),
+      garmentQuestions: garment === null ? [] : garmentBesideBody(garment, profile).map(garmentQuestionOf),
       next: nextToTake(input, profile),
       notes: [...profile.notes, ...(estimated ? [WHOM_IT_WAS_MADE_FROM] : [])],
     };
@@ -48,17 +48,12 @@ export class BodyProfiles {
   }
 }
 
-/** A chest that is itself a guess is no measure to hold a garment against. */
-function garmentQuestionsOf(garment: Garment, { values }: BodyProfile): GarmentQuestionDto[] {
-  const chest = values['chest-girth'];
-  const chestMm = chest === undefined || chest.how === 'estimated' ? null : chest.value;
-  return garmentQuestions(resolveGarment(garment), chestMm).map(({ name, slip, text, wouldBe }) => ({
-    name,
-    code: slip,
-    text,
-    wouldBe,
-  }));
-}
+const garmentQuestionOf = ({ name, slip, text, wouldBe }: GarmentQuestion): GarmentQuestionDto => ({
+  name,
+  code: slip,
+  text,
+  wouldBe,
+});
 
 function dimensionOf(name: BodyDimension, body: Body, profile: BodyProfile): ProfileDimensionDto {
   const fixed = { name, unit: name === 'weight' ? ('g' as const) : ('mm' as const), taking: TAKING[name].how };

@@ -1,4 +1,6 @@
-import { garmentProblems, garmentQuestions, resolveGarment, type Garment, type GarmentDimension } from '#garment';
+import type { BodyProfile } from '#body';
+import { garmentProblems, type Garment, type GarmentDimension } from '#garment';
+import { garmentBesideBody } from '#target-sheet';
 import type { Question } from '../body/Ask.tsx';
 import { say } from '../messages.ts';
 import type { GarmentNotes } from '../notebook/notebook.ts';
@@ -8,10 +10,10 @@ import { written } from './apply-remedy.ts';
 type Questions = Partial<Record<GarmentDimension, Question<GarmentDimension>>>;
 
 /** Measures of the sweater that fits that look like a slip; what she has confirmed is not asked again. */
-export function garmentDoubts(notes: GarmentNotes, garment: Garment | null, bodyChestMm: number | null): Questions {
+export function garmentDoubts(notes: GarmentNotes, garment: Garment | null, body: BodyProfile | null): Questions {
   if (garment === null || garmentProblems(garment).length > 0) return {};
   const questions: Questions = {};
-  for (const { name, slip, wouldBe } of garmentQuestions(resolveGarment(garment), bodyChestMm)) {
+  for (const { name, slip, wouldBe } of garmentBesideBody(garment, body)) {
     const typed = notes.measures[name];
     if (typed === undefined || notes.confirmed[name] === typed.text) continue;
     const repair = {

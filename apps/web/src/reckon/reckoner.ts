@@ -49,7 +49,7 @@ function reckonedOf(notebook: Notebook, model: BodyModel | null): Reckoned {
     profile,
     ...sheetOf(input, notebook, model),
     questions: sameQuestions(questionsOf(notes, toBody(notes), model)),
-    garmentQuestions: sameDoubts(garmentDoubts(garment, input.garment, profile?.values['chest-girth']?.value ?? null)),
+    garmentQuestions: sameDoubts(garmentDoubts(garment, input.garment, profile)),
   };
 }
 
