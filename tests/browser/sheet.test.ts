@@ -100,12 +100,12 @@ inBrowser('the sheet and what is done with it', () => {
     await choose(page, 'design', 'Long');
     const table = page.locator('.side-by-side table');
     await table.waitFor();
+    await soon(() => table.innerText()).toMatch(/Length\s+Long\s+Cropped/);
     const text = await table.innerText();
-    expect(text).toMatch(/Length\s+Long\s+Cropped/);
     expect(text).toMatch(/Sleeves\s+Drop shoulder\s+Set-in/);
     expect(text).toMatch(/Centre back length.*−\d/);
     await page.locator('#keep').getByRole('button', { name: 'Take up its wishes' }).click();
-    expect(await page.locator('#design').getByRole('radio', { name: 'Cropped' }).isChecked()).toBe(true);
+    await soon(() => page.locator('#design').getByRole('radio', { name: 'Cropped' }).isChecked()).toBe(true);
   });
 
   it('gives CSV, a drawing and a text', async () => {
