@@ -1,5 +1,5 @@
 import type { Advice, Collision, NoAdvice } from './advice.ts';
-import { advisedEase, easeLeeway } from './advised-ease.ts';
+import { advisedEase } from './advised-ease.ts';
 import { cautionsFor } from './cautions.ts';
 import { checkAll, type Checked } from './checking.ts';
 import type { Decisions } from './decisions.ts';
@@ -17,19 +17,18 @@ import { settle, workOut } from './work-out.ts';
  * are places in the request.
  */
 export function advise(request: FitRequest): Advice {
-  const { kappa, inputs, decisions, steps, plan, nudging } = workOut(request);
+  const { kappa, inputs, decisions, model, nudging, figures } = workOut(request);
   const missing = once(() => {
     const adult = Number.isNaN(kappa) ? settle(request, 1).inputs : inputs;
-    return new MissingMeasures(steps, inputs, adult, kappa, request.body);
+    return new MissingMeasures(model, inputs, adult, kappa, request.body);
   });
   const checked = checkAll(nudging, decisions, missing);
   const checks = checked.map(({ check }) => check);
   const writer = new DimensionWriter({
-    plan,
+    plan: model.plan,
     nudging,
     decisions,
-    checked,
-    band: easeLeeway(request, nudging, decisions),
+    figures,
     missing,
     growth: request.fabric.growth ?? { across: 0, along: 0 },
     seamAllowance: request.design.seamAllowanceMm,

@@ -21,34 +21,32 @@ function termOf(slope: number, label: string): string {
  * Why a number is what it is: one term per independent input, adding up to it in value and in u². Every input is a
  * length, so doubling them all doubles every length that follows, and slope × input sums to the number (Euler's
  * theorem on homogeneous functions). What is left is rounding, or a limit that the model keeps.
- * A number that is solved for, and not added up, is one term.
+ * A number that is solved for, and not added up, is one term. `u` is the number's own uncertainty.
  */
-export function because(slot: number, nudging: Nudging, d: Decisions): Because[] {
+export function because(slot: number, u: number, nudging: Nudging, d: Decisions): Because[] {
   const value = nudging.base[slot]!;
   const solved = solvedAs(slot, nudging.base, d);
-  if (solved !== null)
-    return [{ term: solved, value, u: nudging.uncertainty(slot), from: 'solved, u by central differences' }];
+  if (solved !== null) return [{ term: solved, value, u, from: 'solved, u by central differences' }];
   const terms: Because[] = [];
-  const ordinary = nudging.columns.find(({ input }) => input.slot === S.ordinaryThickness)!;
-  const thickness = nudging.columns.find(({ input }) => input.slot === S.thickness);
+  const thickness = nudging.slope(slot, S.thickness);
+  const ordinary = nudging.slope(slot, S.ordinaryThickness);
   // The fabric's two coefficients are one term; where the new fabric drops out, the ordinary one stands alone.
-  const merged = thickness !== undefined && thickness.moved.slope(slot) !== 0;
-  const ordinarySlope = merged ? ordinary.moved.slope(slot) : 0;
+  const merged = thickness !== 0 && ordinary !== 0;
   let rest = value;
-  for (const column of nudging.columns) {
-    const slope = column.moved.slope(slot);
-    if (slope === 0 || (merged && column === ordinary)) continue;
-    const { input } = column;
-    const u = Math.abs(slope) * input.u;
-    const withOrdinary = column === thickness && ordinarySlope !== 0;
-    const part = slope * column.value + (withOrdinary ? ordinarySlope * ordinary.value : 0);
-    if (withOrdinary) {
+  for (const input of nudging.inputs) {
+    const slope = nudging.slope(slot, input.slot);
+    if (slope === 0 || (merged && input.slot === S.ordinaryThickness)) continue;
+    const share = Math.abs(slope) * input.u;
+    const alone = slope * input.value;
+    if (merged && input.slot === S.thickness) {
+      const part = alone + ordinary * nudging.base[S.ordinaryThickness]!;
       const term = part < 0 ? 'thinner fabric than ordinary' : 'thicker fabric than ordinary';
-      terms.push({ term, value: part, u, from: fabricFrom(slope, ordinarySlope, input.from) });
+      terms.push({ term, value: part, u: share, from: fabricFrom(slope, ordinary, input.from) });
+      rest -= part;
     } else {
-      terms.push({ term: termOf(slope, input.label), value: part, u, from: input.from });
+      terms.push({ term: termOf(slope, input.label), value: alone, u: share, from: input.from });
+      rest -= alone;
     }
-    rest -= part;
   }
   return withRest(terms, rest);
 }

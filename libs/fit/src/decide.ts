@@ -1,14 +1,12 @@
 import { DomainError } from '#measure';
 import type { Construction, GarmentProfile, Layer } from '#garment';
-import { widthSteps } from './body-shape.ts';
 import type { Decisions, TakenOver } from './decisions.ts';
 import type { FitRequest } from './fit-request.ts';
 import type { Inputs } from './inputs.ts';
 import type { MadeRead } from './made.ts';
-import { girthSteps } from './girths.ts';
+import { type Model, modelOf } from './model.ts';
 import type { Rules } from './rules.ts';
-import { S } from './slots.ts';
-import { Steps } from './steps.ts';
+import { type Row, S } from './slots.ts';
 
 const NOTHING_TAKEN: TakenOver = {
   chest: false,
@@ -74,8 +72,15 @@ function hipReached(request: FitRequest, inputs: Inputs, taken: TakenOver, sized
   return Number.isNaN(waist) || length - waist >= below;
 }
 
+/** What was decided, the model for it, and every number of it. */
+export interface Decided {
+  readonly decisions: Decisions;
+  readonly model: Model;
+  readonly row: Row;
+}
+
 /** Everything that is a choice, decided once from the request; some of it by working the model out without it first. */
-export function decide(request: FitRequest, inputs: Inputs, kappa: number, sized: Rules, made: MadeRead): Decisions {
+export function decide(request: FitRequest, inputs: Inputs, kappa: number, sized: Rules, made: MadeRead): Decided {
   const { design, fabric, garment, rules, tape } = request;
   const useGarment = design.basis !== 'body' ? garment : null;
   if (design.basis !== 'body' && !useGarment?.values['chest-width'])
@@ -126,25 +131,20 @@ export function decide(request: FitRequest, inputs: Inputs, kappa: number, sized
  * The decisions that hang on the numbers: which region governs, whether it fits closely, whether a squared drop has an inset.
  * A hip that is not known governs nothing: its check says that it is not known.
  */
-function governed(first: Decisions, inputs: Inputs): Decisions {
-  const girths = new Steps();
-  girthSteps(girths, first);
-  const v = girths.workOut(inputs.values);
+function governed(first: Decisions, inputs: Inputs): Decided {
+  const without = workedOut(first, inputs);
+  const v = without.row;
   const wider = v[S.hipFlat]! > v[S.chestFlat]! + 1e-9;
   const straight = first.hem === 'straight' && first.hipReached;
-  const decided: Decisions = {
-    ...first,
-    hipGoverns: straight && wider,
-    closeFitting: v[S.ease]! < first.sized['close-ease'],
-  };
-  return decided.construction === 'squared-drop' && !hasInset(decided, inputs)
-    ? { ...decided, construction: 'drop-shoulder' }
+  const hipGoverns = straight && wider;
+  const closeFitting = v[S.ease]! < first.sized['close-ease'];
+  const decided = hipGoverns || closeFitting ? workedOut({ ...first, hipGoverns, closeFitting }, inputs) : without;
+  return first.construction === 'squared-drop' && decided.row[S.inset]! < first.sized['squared-inset-least']
+    ? workedOut({ ...decided.decisions, construction: 'drop-shoulder' }, inputs)
     : decided;
 }
 
-function hasInset(d: Decisions, inputs: Inputs): boolean {
-  const widths = new Steps();
-  girthSteps(widths, d);
-  widthSteps(widths, d);
-  return !(widths.workOut(inputs.values)[S.inset]! < d.sized['squared-inset-least']);
+function workedOut(decisions: Decisions, inputs: Inputs): Decided {
+  const model = modelOf(decisions);
+  return { decisions, model, row: model.steps.workOut(inputs.values) };
 }

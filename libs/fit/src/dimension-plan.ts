@@ -55,6 +55,8 @@ export interface Plan {
   readonly pieces: readonly PlannedPiece[];
   /** Places of the numbers that drive any, each once. */
   readonly drivers: readonly number[];
+  /** Each number once, as it is told first. */
+  readonly numbers: readonly Planned[];
   /** Every name once, with the place where its number is told first. */
   readonly names: readonly Pick<Planned, 'name' | 'slot'>[];
 }
@@ -74,6 +76,7 @@ export function planOf(d: Decisions): Plan {
     assembled,
     pieces,
     drivers: [...new Set(planned.map(({ driver }) => driver.slot))],
+    numbers: planned.filter(({ slot }, at) => planned.findIndex((each) => each.slot === slot) === at),
     names: planned.filter(({ name }, at) => planned.findIndex((each) => each.name === name) === at),
   };
   PLANS.set(kind, plan);

@@ -6,23 +6,23 @@ import { rulesAtSize } from './scale.ts';
 import { INPUT_COUNT, type InputName, S } from './slots.ts';
 
 function inputs(differs: Differs = {}, kappa = 1) {
-  const { values, described } = inputsOf(requestOf(differs), rulesAtSize(rulesWith({}), kappa), new Map());
+  const { values, told } = inputsOf(requestOf(differs), rulesAtSize(rulesWith({}), kappa), new Map());
   return {
     values,
     value: (name: InputName): number => values[S[name]]!,
-    input: (name: InputName): Input | undefined => described.find(({ slot }) => slot === S[name]),
+    input: (name: InputName): Input | undefined => told.find(({ slot }) => slot === S[name]),
   };
 }
 
 describe('the inputs of the model', () => {
-  it('have a place each; what is not known is NaN there, and is not described', () => {
-    const { values, described } = inputsOf(
+  it('have a place each; what is not known is NaN there, and is not told', () => {
+    const { values, told } = inputsOf(
       requestOf({ body: womanWith({ 'head-girth': undefined }) }),
       rulesWith({}),
       new Map(),
     );
     expect(values.slice(INPUT_COUNT).every(Number.isNaN)).toBe(true);
-    const places = described.map(({ slot }) => slot);
+    const places = told.map(({ slot }) => slot);
     expect(new Set(places).size).toBe(places.length);
     for (const slot of places) expect(values[slot]).not.toBeNaN();
     expect(values[S.head]).toBeNaN();
@@ -77,8 +77,8 @@ describe('the inputs of the model', () => {
 
   it('are the pieces already made', () => {
     const made = new Map([['madeBack' as const, { value: 520, label: 'the back as made' }]]);
-    const { values, described } = inputsOf(requestOf(), rulesWith({}), made);
+    const { values, told } = inputsOf(requestOf(), rulesWith({}), made);
     expect(values[S.madeBack]).toBe(520);
-    expect(described.at(-1)).toMatchObject({ label: 'the back as made', from: 'a piece already made', u: 0 });
+    expect(told.at(-1)).toMatchObject({ label: 'the back as made', from: 'a piece already made', u: 0 });
   });
 });

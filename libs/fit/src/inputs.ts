@@ -5,11 +5,12 @@ import type { FitRequest } from './fit-request.ts';
 import { ruleSource, type RuleName, type Rules } from './rules.ts';
 import { type InputName, type Row, S, unknownRow } from './slots.ts';
 
-/** One input of the model as a sheet tells of it. `body` names the dimension it is. */
+/** One input of the model as a sheet tells of it: its place in the row, and the body dimension it is. */
 export interface Input {
   readonly slot: number;
   readonly label: string;
   readonly from: string;
+  readonly value: number;
   readonly u: number;
   readonly body: BodyDimension | null;
 }
@@ -17,7 +18,7 @@ export interface Input {
 /** All that goes into the model: the numbers in their places of a row (NaN where not known), and what is known of each. */
 export interface Inputs {
   readonly values: Row;
-  readonly described: readonly Input[];
+  readonly told: readonly Input[];
 }
 
 /** Body dimensions that enter the model, by their place. */
@@ -60,7 +61,7 @@ const GARMENT_INPUTS: readonly (readonly [InputName, GarmentDimension])[] = [
 /** A table of inputs being filled. */
 class Filling {
   readonly values = unknownRow();
-  readonly described: Input[] = [];
+  readonly told: Input[] = [];
 
   set(name: InputName, value: number): void {
     this.values[S[name]] = value;
@@ -69,23 +70,28 @@ class Filling {
   add(name: InputName, value: number, label: string, from: string, u = 0, body: BodyDimension | null = null): void {
     const slot = S[name];
     this.set(name, value);
-    this.described.push({ slot, label, from, u, body });
+    this.told.push({ slot, label, from, value, u, body });
   }
 }
 
 const words = (name: string): string => name.replaceAll('-', ' ');
 
+const WORDS = Object.fromEntries(BODY_MEASURES.map((name) => [name, words(name)])) as Record<BodyDimension, string>;
+const OF_GARMENT = Object.fromEntries(
+  GARMENT_INPUTS.map(([, name]) => [name, `the garment's ${words(name)}`]),
+) as Record<GarmentDimension, string>;
+
 function addBody(filling: Filling, body: BodyProfile): void {
   for (const [name, dimension] of BODY_INPUTS) {
     const known = body.values[dimension];
-    if (known) filling.add(name, known.value, words(dimension), known.from, known.u, dimension);
+    if (known) filling.add(name, known.value, WORDS[dimension], known.from, known.u, dimension);
   }
 }
 
 function addGarment(filling: Filling, garment: GarmentProfile): void {
   for (const [name, dimension] of GARMENT_INPUTS) {
     const known = garment.values[dimension];
-    if (known) filling.add(name, known.value, `the garment's ${words(dimension)}`, known.from, known.u);
+    if (known) filling.add(name, known.value, OF_GARMENT[dimension], known.from, known.u);
   }
   filling.add('refThickness', garment.thicknessMm, "the garment's own fabric", 'given', garment.thicknessU);
   const layer = garment.layer;

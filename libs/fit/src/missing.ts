@@ -1,8 +1,8 @@
 import type { BodyDimension, BodyProfile } from '#body';
 import type { NoAdvice } from './advice.ts';
 import { BODY_INPUTS, type Inputs } from './inputs.ts';
-import { type Row, S } from './slots.ts';
-import type { Steps } from './steps.ts';
+import type { Model } from './model.ts';
+import { type InputName, type Row, S } from './slots.ts';
 
 /** Some number for each measure, only to see what hangs on what; it reaches no sheet. mm, an adult's, scaled by κ. */
 const STAND_INS: Readonly<Record<string, number>> = {
@@ -26,36 +26,48 @@ const STAND_INS: Readonly<Record<string, number>> = {
 
 /** Finds, for a number that could not be worked out, the measures whose lack is the cause. */
 export class MissingMeasures {
-  readonly #rows: readonly { readonly dimension: BodyDimension; readonly without: Row }[];
-  readonly #complete: Row;
+  readonly #model: Model;
+  readonly #lacking: readonly (readonly [InputName, BodyDimension])[];
+  readonly #inputs: Inputs;
+  readonly #adult: Inputs;
+  readonly #scale: number;
   readonly #body: BodyProfile | null;
+  readonly #rows = new Map<InputName | null, Row>();
 
   /** `adult` is the same request taken at an adult's scale: a child's rules hang on the chest, and are not known without it. */
-  constructor(steps: Steps, inputs: Inputs, adult: Inputs, kappa: number, body: BodyProfile | null) {
+  constructor(model: Model, inputs: Inputs, adult: Inputs, kappa: number, body: BodyProfile | null) {
+    this.#model = model;
+    this.#inputs = inputs;
+    this.#adult = adult;
+    this.#scale = Number.isNaN(kappa) ? 1 : kappa;
     this.#body = body;
-    const lacking = BODY_INPUTS.filter(([name]) => Number.isNaN(inputs.values[S[name]]!));
-    const scale = Number.isNaN(kappa) ? 1 : kappa;
-    const filled = ({ values }: Inputs): Row => {
-      const all = values.slice();
-      for (const [name] of lacking) all[S[name]] = STAND_INS[name]! * scale;
-      return all;
-    };
-    this.#complete = steps.workOut(filled(adult));
-    this.#rows = lacking.map(([name, dimension]) => {
-      const without = filled(name === 'chest' ? inputs : adult);
-      without[S[name]] = NaN;
-      return { dimension, without: steps.workOut(without) };
-    });
+    this.#lacking = BODY_INPUTS.filter(([name]) => Number.isNaN(inputs.values[S[name]]!));
   }
 
   /** Why the number in this place has no value. */
   reasonFor(slot: number): NoAdvice {
-    const needs = this.#rows.filter(({ without }) => Number.isNaN(without[slot]!)).map(({ dimension }) => dimension);
-    if (needs.length === 0 && !Number.isNaN(this.#complete[slot]!))
+    const { chain } = this.#model;
+    const needs = this.#lacking
+      .filter(
+        ([name]) => (chain.place(slot, S[name]) >= 0 || name === 'chest') && Number.isNaN(this.#without(name)[slot]!),
+      )
+      .map(([, dimension]) => dimension);
+    if (needs.length === 0 && !Number.isNaN(this.#without(null)[slot]!))
       return { needs, reason: 'A measure of the garment that fits is missing.' };
     if (needs.length === 0)
       return { needs, reason: 'No shape joins these edges; choose another construction or ease.' };
     return { needs, reason: this.#sentence(needs) };
+  }
+
+  /** Every number with all measures there but this one; null for none. Without the chest a child's rules are not known either. */
+  #without(lacking: InputName | null): Row {
+    const before = this.#rows.get(lacking);
+    if (before) return before;
+    const filled = (lacking === 'chest' ? this.#inputs : this.#adult).values.slice();
+    for (const [name] of this.#lacking) filled[S[name]] = name === lacking ? NaN : STAND_INS[name]! * this.#scale;
+    const row = this.#model.steps.workOut(filled);
+    this.#rows.set(lacking, row);
+    return row;
   }
 
   #sentence(needs: readonly BodyDimension[]): string {

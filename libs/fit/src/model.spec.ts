@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { plannedRequest } from '../../../tests/support/fit-requests.ts';
 import { requestOf, womanWith } from '../../../tests/support/fit-samples.ts';
+import type { Decisions } from './decisions.ts';
 import type { FitRequest } from './fit-request.ts';
 import { modelOf } from './model.ts';
-import { Nudge } from './nudging.ts';
+import { Moved, Nudge } from './nudging.ts';
 import { INPUT_COUNT, S } from './slots.ts';
 import { workOut } from './work-out.ts';
 
@@ -17,21 +18,54 @@ function settled(request: FitRequest) {
   return { values: inputs.values, decisions };
 }
 
+/** Another choice than this one. */
+function other(decided: unknown): unknown {
+  if (typeof decided === 'boolean') return !decided;
+  if (typeof decided === 'number') return decided + 1;
+  if (typeof decided === 'string') return `not ${decided}`;
+  return Object.fromEntries(
+    Object.entries(decided as object).map(([name, value]) => [name, typeof value === 'boolean' ? !value : value]),
+  );
+}
+
 describe('the model', () => {
   it('moves a number on the way, and all that comes after it', () => {
     const { values, decisions } = settled(requestOf());
     const model = modelOf(decisions);
-    const plain = model.workOut(values);
-    const wider = new Nudge(model, plain, S.mid).by(10);
-    expect(wider[S.panel]! - plain[S.panel]!).toBeCloseTo(5, 9);
-    expect(wider[S.sleeve]! - plain[S.sleeve]!).toBeCloseTo(-2.5, 9);
-    expect(wider[S.chestFlat]).toBe(plain[S.chestFlat]);
+    const plain = model.steps.workOut(values);
+    const wider = new Nudge(model.steps, plain, S.mid, model.hanging(S.mid).toChecks).by(10);
+    expect(wider[S.overHave]! - plain[S.overHave]!).toBeCloseTo(10, 9);
+    expect(wider[S.sleeveBelowHave]! - plain[S.sleeveBelowHave]!).toBeCloseTo(-2.5, 9);
+    expect(wider[S.headHave]).toBe(plain[S.headHave]);
     expect(values[S.chest]).toBe(940);
+  });
+
+  it('is laid out once for each set of decisions, whatever the size, and anew for any other', () => {
+    const { decisions } = settled(requestOf());
+    const model = modelOf(decisions);
+    expect(modelOf({ ...decisions, kappa: 0.6, sized: { ...decisions.sized }, tape: 'in' })).toBe(model);
+    for (const name of Object.keys(decisions) as (keyof Decisions)[]) {
+      if (['kappa', 'sized', 'tape'].includes(name)) continue;
+      expect(modelOf({ ...decisions, [name]: other(decisions[name]) }), name).not.toBe(model);
+    }
+    for (const name of ['taken', 'made'] as const)
+      for (const flag of Object.keys(decisions[name]))
+        expect(modelOf({ ...decisions, [name]: { ...decisions[name], [flag]: true } }), flag).not.toBe(model);
+  });
+
+  it('knows what hangs on a number, and which checks that draw it in move in proportion', () => {
+    const { reaches, straight, bent, toChecks, toBent } = modelOf(settled(requestOf()).decisions).hanging(S.mid);
+    expect([S.panel, S.sleeve, S.overHave].map(reaches)).toEqual([true, true, true]);
+    expect([S.chestFlat, S.neckBase].map(reaches)).toEqual([false, false]);
+    expect(straight.map(({ check }) => check)).toEqual(['hip', 'sleeve-below-underarm']);
+    expect(bent.map(({ check }) => check)).toContain('over-the-shoulders');
+    expect(bent.map(({ check }) => check)).not.toContain('sleeve-taper');
+    expect(toBent.every((step) => toChecks.includes(step))).toBe(true);
   });
 
   it('makes nothing of what is not known', () => {
     const { values, decisions } = settled(requestOf({ body: womanWith({ 'nape-to-cuff': undefined }) }));
-    const v = modelOf(decisions).workOut(values);
+    const v = modelOf(decisions).steps.workOut(values);
     expect([v[S.sleeve], v[S.underarmSeam], v[S.napeToCuff]]).toEqual([NaN, NaN, NaN]);
     expect(v[S.chestWidth]).toBe(507.5);
   });
@@ -42,8 +76,8 @@ describe('the model', () => {
     fc.assert(
       fc.property(shaped, (request) => {
         const { values, decisions } = settled(request);
-        const once = modelOf(decisions).workOut(values);
-        const twice = modelOf(decisions).workOut(values.map((x) => 2 * x));
+        const once = modelOf(decisions).steps.workOut(values);
+        const twice = modelOf(decisions).steps.workOut(values.map((x) => 2 * x));
         for (let slot = INPUT_COUNT; slot < S.headNeed; slot++) {
           if (slot === S.neckScale) continue;
           const [expected, got] = [2 * once[slot]!, twice[slot]!];
@@ -61,16 +95,16 @@ describe('the model', () => {
     fc.assert(
       fc.property(plannedRequest, fc.nat(), (request, pick) => {
         const { inputs, decisions } = workOut(request);
-        const model = modelOf(decisions);
-        const { slot } = inputs.described[pick % inputs.described.length]!;
-        const v = model.workOut(inputs.values);
-        const rates = model.rates([slot], model.partials(v));
-        const moved = (by: number) => model.workOut(inputs.values.map((x, at) => (at === slot ? x + by : x)));
+        const { steps, chain } = modelOf(decisions);
+        const { slot } = inputs.told[pick % inputs.told.length]!;
+        const v = steps.workOut(inputs.values);
+        const moves = new Moved(chain, chain.rates(steps.partials(v)), slot);
+        const moved = (by: number) => steps.workOut(inputs.values.map((x, at) => (at === slot ? x + by : x)));
         const [up, down] = [moved(STEP), moved(-STEP)];
         for (let at = INPUT_COUNT; at < v.length; at++) {
           const [right, left] = [(up[at]! - v[at]!) / STEP, (v[at]! - down[at]!) / STEP];
           if (Number.isNaN(v[at]!) || Number.isNaN(right - left)) continue;
-          const rate = rates[at]!;
+          const rate = moves.slope(at);
           const near = 1e-3 * (1 + Math.abs(rate));
           // Where a limit sets in the two sides differ.
           expect(rate, `${NAMES[at]} with ${NAMES[slot]}`).toBeGreaterThan(Math.min(right, left) - near);

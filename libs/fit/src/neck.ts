@@ -136,7 +136,8 @@ function scaleForHead(d: Decisions) {
     const unscaled = spare(1);
     if (Number.isNaN(unscaled)) return NaN;
     if (unscaled >= 0) return 1;
-    return spare(most) <= 0 ? most : crossing(1, most, spare);
+    const widened = spare(most);
+    return widened <= 0 ? most : crossing([1, unscaled], [most, widened], spare);
   };
 }
 

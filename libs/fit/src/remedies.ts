@@ -30,8 +30,9 @@ function stepsThatHelp(
   d: Decisions,
 ): number | null {
   const margin = nudging.base[rule.have]! - nudging.base[rule.need]!;
-  const nudge = nudging.nudge(slot);
-  if (!nudge.reaches(rule.have) && !nudge.reaches(rule.need)) return null;
+  const { reaches, toChecks } = nudging.hanging(slot);
+  if (!reaches(rule.have) && !reaches(rule.need)) return null;
+  const nudge = nudging.nudge(slot, toChecks);
   let holds: number | null = null;
   for (let by = step; Math.abs(by) <= most; by += step) {
     const v = nudge.by(by);

@@ -1,14 +1,15 @@
+/** A place on a line, and what a function makes of it. */
+export type Probe = readonly [x: number, y: number];
+
 /**
- * Where an increasing function crosses zero between `low` (negative) and `high` (not negative): regula falsi with the
- * Illinois step, to the last digits.
+ * Where a function crosses zero between `below`, where it is negative, and `above`, where it is not: regula falsi with
+ * the Illinois step, until it is within `near` of zero or to the last digits.
  * Source: M. Dowell and P. Jarratt, A modified regula falsi method, BIT 11 (1971); from memory.
  */
-export function crossing(low: number, high: number, f: (x: number) => number): number {
-  let a = low;
-  let b = high;
-  let fa = f(a);
-  let fb = f(b);
-  for (let step = 0; step < 100 && fb !== 0 && Math.abs(b - a) > 1e-13 * Math.abs(b); step++) {
+export function crossing(below: Probe, above: Probe, f: (x: number) => number, near = 0): number {
+  let [a, fa] = below;
+  let [b, fb] = above;
+  for (let step = 0; step < 100 && Math.abs(fb) > near && Math.abs(b - a) > 1e-13 * Math.abs(b); step++) {
     const x = b - (fb * (b - a)) / (fb - fa);
     const fx = f(x);
     if (fx * fb < 0) {

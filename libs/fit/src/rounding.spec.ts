@@ -104,6 +104,17 @@ describe('the range of the plain request', () => {
     expect([-10, 10]).toEqual(range('back-neck-depth'));
   });
 
+  /** A narrow back carries so wide a neck and no wider; a narrower one it carries too, until the head does not pass. */
+  it('of a neck kept at what the shoulders carry: down, and not up', () => {
+    const body = womanWith({ 'across-back': 250 });
+    const design = { construction: 'set-in', ease: { mm: 0 } } as const;
+    const { checks } = adviceOn({ body, design });
+    expect(checks.find(({ check }) => check === 'neck-on-shoulders')!.margin).toBeCloseTo(0, 9);
+    const { low, value, high } = dimension(adviceOn({ body, design }), 'neck-width');
+    expect(low! - value!).toBeLessThan(-4);
+    expect(high! - value!).toBeCloseTo(0, 6);
+  });
+
   it('of what is made: none', () => {
     const differs = { made: [made('back/width', 510)] };
     expect([0, 0]).toEqual(range('chest-width', differs));

@@ -13,12 +13,12 @@ export function sensitivities(
   request: FitRequest,
   names: readonly DimensionName[],
 ): Readonly<Partial<Record<BodyDimension, number>>>[] {
-  const { plan, nudging } = workOut(request);
+  const { model, nudging } = workOut(request);
   return names.map((name) => {
-    const slot = plan.assembled.find((planned) => planned.name === name)?.slot;
+    const slot = model.plan.assembled.find((planned) => planned.name === name)?.slot;
     const rates: Partial<Record<BodyDimension, number>> = {};
-    for (const { input, moved } of nudging.columns) {
-      const rate = slot === undefined ? 0 : moved.slope(slot);
+    for (const input of nudging.inputs) {
+      const rate = slot === undefined ? 0 : nudging.slope(slot, input.slot);
       if (input.body !== null && rate !== 0) rates[input.body] = rate;
     }
     return rates;

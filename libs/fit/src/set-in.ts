@@ -11,8 +11,10 @@ export function armholeSeam(armhole: number, inset: number, bindOff: number, rul
 /** The armhole depth whose half edge is `seam` long, mm; NaN where none is. */
 export function armholeForSeam(seam: number, inset: number, bindOff: number, rules: Rules): number {
   const spare = (armhole: number): number => armholeSeam(armhole, inset, bindOff, rules) - seam;
-  if (!(spare(1) < 0)) return NaN;
-  return crossing(1, seam + rules['armhole-curve-most'], spare);
+  const least = spare(1);
+  if (!(least < 0)) return NaN;
+  const most = seam + rules['armhole-curve-most'];
+  return crossing([1, least], [most, spare(most)], spare);
 }
 
 /** Half of a cap's top edge, mm. */

@@ -1,10 +1,13 @@
-import { emptyRow, type Row, SLOT_COUNT } from './slots.ts';
+import type { Row } from './slots.ts';
 
 /** A number taken so many times. */
 export type Term = readonly [times: number, slot: number];
 
 /** Works a number out from up to eight others; NaN where none comes of them. */
 type Solver = (...sources: [number, number, number, number, number, number, number, number]) => number;
+
+/** So many sources a solver takes. */
+const MOST_SOURCES = 8;
 
 const SUM = 0;
 const PRODUCT = 1;
@@ -20,8 +23,7 @@ const STEP = 2 ** -9;
 
 /**
  * The model as a row of steps. Each works out one number from numbers before it, and knows how it moves with them: what
- * is added up or limited exactly, what is solved for by central differences. From that follow every number, how each moves
- * with any other, and what becomes of all when one of them is moved.
+ * is added up or limited exactly, what is solved for by central differences.
  */
 export class Steps {
   readonly #slots: number[] = [];
@@ -32,8 +34,10 @@ export class Steps {
   /** Beside each source, how many times it is taken in a sum, or a bent number's slope. */
   readonly #times: number[] = [];
   readonly #solvers: (Solver | null)[] = [];
-  /** For each number, the first step after the one that works it out; 0 for those that are given. */
-  readonly #after = emptyRow();
+  /** All steps but the sums: how their numbers move hangs on where the row is. */
+  readonly #bending: number[] = [];
+  /** Where a solver's sources are laid side by side. */
+  readonly #gathered: number[] = Array.from({ length: MOST_SOURCES }, () => NaN);
 
   /** A sum of numbers, each so many times. What is taken no times is left out, known or not. */
   sum(slot: number, ...terms: readonly Term[]): void {
@@ -97,25 +101,39 @@ export class Steps {
   /** A row of all numbers: the inputs in their places, NaN where not known, and what the steps work out from them. */
   workOut(inputs: Row): Row {
     const v = inputs.slice();
-    for (let step = 0; step < this.#slots.length; step++) v[this.#slots[step]!] = this.#valueOf(step, v);
+    const slots = this.#slots;
+    for (let step = 0; step < slots.length; step++) v[slots[step]!] = this.#valueOf(step, v);
     return v;
   }
 
-  /** The steps whose numbers hang on the one in this place, in order. `reached` comes empty, and has 1 where a number does. */
-  following(slot: number, reached: Row): readonly number[] {
-    const steps: number[] = [];
-    reached[slot] = 1;
-    for (let step = this.#after[slot]!; step < this.#slots.length; step++) {
-      const end = this.#starts[step + 1]!;
-      for (let k = this.#starts[step]!; k < end; k++) {
-        if (reached[this.#sources[k]!] === 1) {
-          reached[this.#slots[step]!] = 1;
-          steps.push(step);
-          break;
-        }
-      }
-    }
-    return steps;
+  /** How many there are. */
+  get length(): number {
+    return this.#slots.length;
+  }
+
+  /** Where the number of a step stands. */
+  slotOf(step: number): number {
+    return this.#slots[step]!;
+  }
+
+  /** Whether a step's number moves in proportion with its sources, as far as they go. */
+  isStraight(step: number): boolean {
+    return this.#kinds[step] === SUM;
+  }
+
+  /** Where a step's sources begin, counted among those of all steps. */
+  startOf(step: number): number {
+    return this.#starts[step]!;
+  }
+
+  /** How many times a source is taken in a sum; counted among the sources of all steps. */
+  timesOf(source: number): number {
+    return this.#times[source]!;
+  }
+
+  /** Where the numbers stand that a step works its own out from. */
+  sourcesOf(step: number): readonly number[] {
+    return this.#sources.slice(this.#starts[step]!, this.#starts[step + 1]!);
   }
 
   /** Works out these steps again. */
@@ -123,47 +141,11 @@ export class Steps {
     for (const step of steps) v[this.#slots[step]!] = this.#valueOf(step, v);
   }
 
-  /** How each step's number moves with each of its sources, where the row is. */
+  /** How each step's number moves with each of its sources, where the row is: one for each source of all steps. */
   partials(v: Row): readonly number[] {
     const all = this.#times.slice();
-    for (let step = 0; step < this.#slots.length; step++) this.#partialsOf(step, v, all);
+    for (const step of this.#bending) this.#partialsOf(step, v, all);
     return all;
-  }
-
-  /**
-   * How every number moves with each of some: `of` are their places. Row by row, one entry for each of `of`; a number on the
-   * way is taken to move by itself, whatever it hangs on.
-   */
-  rates(of: readonly number[], partials: readonly number[]): Float64Array {
-    const width = of.length;
-    const rates = new Float64Array(SLOT_COUNT * width);
-    // Most numbers move with a few of `of` only: those are listed beside each, so that the rest need no work.
-    const moving: number[][] = [];
-    of.forEach((slot, column) => {
-      rates[slot * width + column] = 1;
-      (moving[slot] ??= []).push(column);
-    });
-    const listed = of.map(() => -1);
-    for (let step = 0; step < this.#slots.length; step++) {
-      const slot = this.#slots[step]!;
-      const own = (moving[slot] ??= []);
-      for (const column of own) listed[column] = step;
-      const end = this.#starts[step + 1]!;
-      for (let k = this.#starts[step]!; k < end; k++) {
-        const source = this.#sources[k]!;
-        const columns = moving[source];
-        // What is of no account adds nothing, known or not.
-        if (columns === undefined || partials[k] === 0) continue;
-        for (const column of columns) {
-          if (listed[column] !== step) {
-            listed[column] = step;
-            own.push(column);
-          }
-          rates[slot * width + column]! += partials[k]! * rates[source * width + column]!;
-        }
-      }
-    }
-    return rates;
   }
 
   #from(source: number, times: number): void {
@@ -178,9 +160,9 @@ export class Steps {
 
   #add(slot: number, kind: number, solver: Solver | null = null): void {
     this.#slots.push(slot);
-    this.#after[slot] = this.#slots.length;
     this.#kinds.push(kind);
     this.#solvers.push(solver);
+    if (kind !== SUM) this.#bending.push(this.#slots.length - 1);
     this.#starts.push(this.#sources.length);
   }
 
@@ -193,7 +175,10 @@ export class Steps {
       for (let k = start; k < end; k++) sum += this.#times[k]! * v[this.#sources[k]!]!;
       return sum;
     }
-    if (kind === SOLVED) return this.#solve(step, v, -1, 0);
+    if (kind === SOLVED) {
+      this.#gather(step, v);
+      return this.#solve(step);
+    }
     const a = v[this.#sources[start]!]!;
     const b = v[this.#sources[start + 1]!]!;
     switch (kind) {
@@ -214,21 +199,17 @@ export class Steps {
     }
   }
 
-  /** The solved number with one of its sources moved; −1 moves none. */
-  #solve(step: number, v: Row, moved: number, by: number): number {
+  /** The solved number of the sources that were gathered. */
+  #solve(step: number): number {
+    const of = this.#gathered;
+    return this.#solvers[step]!(of[0]!, of[1]!, of[2]!, of[3]!, of[4]!, of[5]!, of[6]!, of[7]!);
+  }
+
+  /** Lays a step's sources side by side, NaN past the last. */
+  #gather(step: number, v: Row): void {
     const start = this.#starts[step]!;
-    const end = this.#starts[step + 1]!;
-    const source = (k: number): number => (k < end ? v[this.#sources[k]!]! + (k === moved ? by : 0) : NaN);
-    return this.#solvers[step]!(
-      source(start),
-      source(start + 1),
-      source(start + 2),
-      source(start + 3),
-      source(start + 4),
-      source(start + 5),
-      source(start + 6),
-      source(start + 7),
-    );
+    const count = this.#starts[step + 1]! - start;
+    for (let k = 0; k < MOST_SOURCES; k++) this.#gathered[k] = k < count ? v[this.#sources[start + k]!]! : NaN;
   }
 
   #partialsOf(step: number, v: Row, into: number[]): void {
@@ -237,8 +218,6 @@ export class Steps {
     const a = v[this.#sources[start]!]!;
     const b = v[this.#sources[start + 1]!]!;
     switch (this.#kinds[step]!) {
-      case SUM:
-        break;
       case PRODUCT:
         into[start] = b;
         into[start + 1] = a;
@@ -256,15 +235,19 @@ export class Steps {
         into[a < 0 ? start + 1 : start] = 0;
         break;
       case SOLVED:
-        for (let k = start; k < end; k++) into[k] = this.#solvedPartial(step, v, k);
+        this.#gather(step, v);
+        for (let k = start; k < end; k++) into[k] = this.#solvedPartial(step, v[this.#slots[step]!]!, k - start);
     }
   }
 
   /** By central differences; to one side where the other has no solution, and not at all where neither has. */
-  #solvedPartial(step: number, v: Row, source: number): number {
-    const here = v[this.#slots[step]!]!;
-    const up = this.#solve(step, v, source, STEP);
-    const down = this.#solve(step, v, source, -STEP);
+  #solvedPartial(step: number, here: number, k: number): number {
+    const source = this.#gathered[k]!;
+    this.#gathered[k] = source + STEP;
+    const up = this.#solve(step);
+    this.#gathered[k] = source - STEP;
+    const down = this.#solve(step);
+    this.#gathered[k] = source;
     if (Number.isNaN(up)) return Number.isNaN(down) ? 0 : (here - down) / STEP;
     return Number.isNaN(down) ? (up - here) / STEP : (up - down) / (2 * STEP);
   }

@@ -1,42 +1,41 @@
-import { decide } from './decide.ts';
-import type { Decisions } from './decisions.ts';
-import { planOf, type Plan } from './dimension-plan.ts';
+import { decide, type Decided } from './decide.ts';
+import { type Figure, figuresOf } from './figures.ts';
 import type { FitRequest } from './fit-request.ts';
 import { type Inputs, inputsOf } from './inputs.ts';
 import { readMade } from './made.ts';
-import { modelOf } from './model.ts';
 import { Nudging } from './nudging.ts';
 import { kappaOf, rulesAtSize } from './scale.ts';
-import type { Steps } from './steps.ts';
 
-/** A request worked out: what goes in, what was decided, and every number with how it moves. */
-export interface WorkedOut {
+/** A request settled: what goes in, what was decided, the model for it, and every number. */
+export interface Settled extends Decided {
+  readonly inputs: Inputs;
+}
+
+/** A request worked out: besides every number, how it moves, how sure it is and how far it may be rounded. */
+export interface WorkedOut extends Settled {
   /** κ of the model; NaN for a child whose chest is not known. */
   readonly kappa: number;
-  readonly inputs: Inputs;
-  readonly decisions: Decisions;
-  readonly steps: Steps;
-  readonly plan: Plan;
   readonly nudging: Nudging;
+  readonly figures: ReadonlyMap<number, Figure>;
 }
 
 export function workOut(request: FitRequest): WorkedOut {
   const kappa = kappaOf(request.body, request.rules);
-  const { inputs, decisions } = settle(request, kappa);
-  const steps = modelOf(decisions);
-  const plan = planOf(decisions);
-  const nudging = new Nudging(steps, inputs, plan.drivers, request.body?.covariance ?? null);
-  return { kappa, inputs, decisions, steps, plan, nudging };
+  const { inputs, decisions, model, row } = settle(request, kappa);
+  const nudging = new Nudging(model, row, inputs, request.body?.covariance ?? null);
+  const figures = figuresOf(request, model.plan.numbers, nudging, decisions);
+  return { kappa, inputs, decisions, model, row, nudging, figures };
 }
 
 /** Inputs and decisions; a squared drop that turns out to have no inset is settled again as a drop shoulder. */
-export function settle(request: FitRequest, kappa: number): { inputs: Inputs; decisions: Decisions } {
+export function settle(request: FitRequest, kappa: number): Settled {
   const { design } = request;
   const sized = rulesAtSize(request.rules, kappa);
   const frontBand = design.frontBandMm ?? sized['front-band-width'];
   const made = readMade(request.made, design, frontBand, design.overlapMm ?? frontBand);
   const inputs = inputsOf(request, sized, made.inputs);
-  const decisions = decide(request, inputs, kappa, sized, made);
-  if (decisions.construction === design.construction) return { inputs, decisions };
-  return settle({ ...request, design: { ...design, construction: decisions.construction } }, kappa);
+  const { decisions, model, row } = decide(request, inputs, kappa, sized, made);
+  const { construction } = decisions;
+  if (construction === design.construction) return { inputs, decisions, model, row };
+  return settle({ ...request, design: { ...design, construction } }, kappa);
 }
