@@ -3,6 +3,9 @@ import type { Nudging } from './nudging.ts';
 import type { Decisions } from './decisions.ts';
 import { type Row, S } from './slots.ts';
 
+/** A term while it is made. */
+type Term = { -readonly [field in keyof Because]: Because[field] };
+
 function portionOf(size: number): string {
   if (size === 1) return '';
   if (size === 0.5) return 'half of ';
@@ -27,15 +30,16 @@ export function because(slot: number, u: number, nudging: Nudging, d: Decisions)
   const value = nudging.base[slot]!;
   const solved = solvedAs(slot, nudging.base, d);
   if (solved !== null) return [{ term: solved, value, u, from: 'solved, u by central differences' }];
-  const terms: Because[] = [];
+  const terms: Term[] = [];
   const thickness = nudging.slope(slot, S.thickness);
   const ordinary = nudging.slope(slot, S.ordinaryThickness);
   // The fabric's two coefficients are one term; where the new fabric drops out, the ordinary one stands alone.
   const merged = thickness !== 0 && ordinary !== 0;
   let rest = value;
-  for (const input of nudging.inputs) {
-    const slope = nudging.slope(slot, input.slot);
-    if (slope === 0 || (merged && input.slot === S.ordinaryThickness)) continue;
+  for (const column of nudging.columnsOf(slot)) {
+    const input = nudging.told(column);
+    const slope = nudging.slope(slot, column);
+    if (!input || slope === 0 || (merged && input.slot === S.ordinaryThickness)) continue;
     const share = Math.abs(slope) * input.u;
     const alone = slope * input.value;
     if (merged && input.slot === S.thickness) {
@@ -60,13 +64,10 @@ function fabricFrom(slope: number, ordinarySlope: number, from: string): string 
 }
 
 /** Rounding goes to the last term; more than that is a limit, said as a term of its own. */
-function withRest(terms: Because[], rest: number): Because[] {
+function withRest(terms: Term[], rest: number): Because[] {
   const last = terms[terms.length - 1];
-  if (!last || Math.abs(rest) > 1e-4) {
-    if (rest !== 0) terms.push({ term: 'kept within its limits', value: rest, u: 0, from: 'the model' });
-    return terms;
-  }
-  terms[terms.length - 1] = { ...last, value: last.value + rest };
+  if (last && Math.abs(rest) <= 1e-4) last.value += rest;
+  else if (rest !== 0) terms.push({ term: 'kept within its limits', value: rest, u: 0, from: 'the model' });
   return terms;
 }
 

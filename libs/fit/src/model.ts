@@ -61,10 +61,8 @@ function stepsOf(d: Decisions): Steps {
 
 /** What hangs on a number. */
 export interface Hanging {
-  /** Whether the number in this place does. */
-  readonly reaches: (slot: number) => boolean;
-  /** The steps that do and that a check hangs on in turn, in order. */
-  readonly toChecks: readonly number[];
+  /** The steps that do and that a check hangs on in turn, in order; none where the check does not. */
+  readonly to: (check: CheckRule) => readonly number[];
   /**
    * The checks that do and that may draw it in: those whose margin moves in proportion with it, and the others, with the
    * steps that lead to them.
@@ -121,12 +119,11 @@ export class Model {
       following.push(step);
       if (!steps.isStraight(step) || sources.some((source) => bends.has(source))) bends.add(own);
     }
-    const touched = CHECK_RULES.filter(({ need, have }) => reached.has(need) || reached.has(have));
-    const drawing = touched.filter((rule) => this.#drawing.includes(rule));
+    const drawing = this.#drawing.filter(({ need, have }) => reached.has(need) || reached.has(have));
     const bent = drawing.filter(({ need, have }) => bends.has(need) || bends.has(have));
+    const ways = new Map<CheckRule, readonly number[]>();
     return {
-      reaches: (of) => reached.has(of),
-      toChecks: this.#leadingTo(touched, following),
+      to: (check) => ways.get(check) ?? kept(ways, check, this.#leadingTo([check], following)),
       straight: drawing.filter((rule) => !bent.includes(rule)),
       bent,
       toBent: this.#leadingTo(bent, following),

@@ -60,8 +60,7 @@ export class Nudge {
 /** A worked-out model: every number as it is, and how all of them move with each other. */
 export class Nudging {
   readonly base: Row;
-  /** The inputs that numbers are told to come from: what is nothing and certain adds no term. */
-  readonly inputs: readonly Input[];
+  readonly #told: (Input | undefined)[] = [];
   readonly #model: Model;
   readonly #partials: readonly number[];
   readonly #rates: readonly number[];
@@ -74,9 +73,19 @@ export class Nudging {
     this.base = row;
     this.#partials = model.steps.partials(row);
     this.#rates = model.chain.rates(this.#partials);
-    this.inputs = inputs.told.filter(({ value, u }) => u !== 0 || value !== 0);
-    this.#uncertain = this.inputs.filter(({ u }) => u > 0);
+    for (const input of inputs.told) if (input.u !== 0 || input.value !== 0) this.#told[input.slot] = input;
+    this.#uncertain = inputs.told.filter(({ u }) => u > 0);
     this.#shared = covariance && sharedErrors(this.#uncertain, covariance);
+  }
+
+  /** Places of the inputs, and after them of columns, that the number in place `slot` may move with. */
+  columnsOf(slot: number): readonly number[] {
+    return this.#model.chain.columnsOf(slot);
+  }
+
+  /** The input in this place, where a number may be told to come from it: what is nothing and certain adds no term. */
+  told(column: number): Input | undefined {
+    return this.#told[column];
   }
 
   /** How the number in place `slot` moves with the input in place `input`, mm a mm. */

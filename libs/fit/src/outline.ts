@@ -13,14 +13,20 @@ export interface Drawn {
 /** Less than this is no length to draw, mm. */
 const LEAST = 1e-3;
 
-/** Straight pieces that a neck's curve is drawn with, over half an ellipse. */
-const CURVE_STEPS = 24;
+/** Straight pieces that a neck's curve is drawn with, over a quarter of an ellipse. */
+const CURVE_STEPS = 12;
+
+/** Places on a quarter of a circle of radius 1, from its right end to its lowest point. */
+const QUARTER: readonly Point[] = Array.from({ length: CURVE_STEPS + 1 }, (_, k): Point => {
+  const angle = (Math.PI / 2) * (k / CURVE_STEPS);
+  return [Math.cos(angle), Math.sin(angle)];
+});
+
+const distance = (a: Point, b: Point): number => Math.sqrt((a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2);
 
 const lengthOf = (path: readonly Point[]): number => {
   let sum = 0;
-  for (let i = 1; i < path.length; i++) {
-    sum += Math.hypot(path[i]![0] - path[i - 1]![0], path[i]![1] - path[i - 1]![1]);
-  }
+  for (let i = 1; i < path.length; i++) sum += distance(path[i - 1]!, path[i]!);
   return sum;
 };
 
@@ -29,7 +35,7 @@ const mirrored = (path: readonly Point[], about: number): Point[] =>
 
 /** Drops points that repeat the one before, and the last where it repeats the first. */
 function clean(path: readonly Point[]): Point[] {
-  const same = (a: Point, b: Point): boolean => Math.hypot(a[0] - b[0], a[1] - b[1]) < 1e-9;
+  const same = (a: Point, b: Point): boolean => distance(a, b) < 1e-9;
   const kept = path.filter((point, i) => i === 0 || !same(point, path[i - 1]!));
   if (kept.length > 1 && same(kept[0]!, kept[kept.length - 1]!)) kept.pop();
   return kept;
@@ -47,11 +53,7 @@ function rightNeck(middle: number, half: number, top: number, depth: number, str
       [middle + half, top],
       [middle, top - depth],
     ];
-  const quarter = CURVE_STEPS / 2;
-  return Array.from({ length: quarter + 1 }, (_, k): Point => {
-    const angle = (Math.PI / 2) * (k / quarter);
-    return [middle + half * Math.cos(angle), top - depth * Math.sin(angle)];
-  });
+  return QUARTER.map(([across, down]): Point => [middle + half * across, top - depth * down]);
 }
 
 /** From the underarm's corner up to the shoulder's tip, on the right. `side` is the corner's x. */

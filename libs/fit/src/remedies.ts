@@ -1,4 +1,4 @@
-import { normalCdf } from '#measure';
+import { normalQuantile } from '#measure';
 import type { Check } from './advice.ts';
 import { type CheckRule, makingOf } from './check-rules.ts';
 import type { Decisions } from './decisions.ts';
@@ -30,15 +30,16 @@ function stepsThatHelp(
   d: Decisions,
 ): number | null {
   const margin = nudging.base[rule.have]! - nudging.base[rule.need]!;
-  const { reaches, toChecks } = nudging.hanging(slot);
-  if (!reaches(rule.have) && !reaches(rule.need)) return null;
-  const nudge = nudging.nudge(slot, toChecks);
+  const following = nudging.hanging(slot).to(rule);
+  if (following.length === 0) return null;
+  const nudge = nudging.nudge(slot, following);
+  const sure = normalQuantile(1 - d.rules['tight-chance']);
   let holds: number | null = null;
   for (let by = step; Math.abs(by) <= most; by += step) {
     const v = nudge.by(by);
     const then = v[rule.have]! - v[rule.need]!;
     if (!(then > Math.max(margin + 1e-6, 0))) continue;
-    if (normalCdf(-then / Math.hypot(measured, makingOf(rule, v, d))) <= d.rules['tight-chance']) return by;
+    if (then >= sure * Math.hypot(measured, makingOf(rule, v, d))) return by;
     holds ??= by;
   }
   return holds;

@@ -15,11 +15,13 @@ export function sensitivities(
 ): Readonly<Partial<Record<BodyDimension, number>>>[] {
   const { model, nudging } = workOut(request);
   return names.map((name) => {
-    const slot = model.plan.assembled.find((planned) => planned.name === name)?.slot;
     const rates: Partial<Record<BodyDimension, number>> = {};
-    for (const input of nudging.inputs) {
-      const rate = slot === undefined ? 0 : nudging.slope(slot, input.slot);
-      if (input.body !== null && rate !== 0) rates[input.body] = rate;
+    const slot = model.plan.assembled.find((planned) => planned.name === name)?.slot;
+    if (slot === undefined) return rates;
+    for (const column of nudging.columnsOf(slot)) {
+      const body = nudging.told(column)?.body;
+      const rate = nudging.slope(slot, column);
+      if (body && rate !== 0) rates[body] = rate;
     }
     return rates;
   });

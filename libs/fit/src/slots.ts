@@ -1,7 +1,8 @@
 /**
- * Every number of the model has a place in one row of numbers, in the order in which it is worked out. Inputs come
- * first (what was measured, chosen, or ruled), then what follows from them, step by step. How they move with each other
- * gives the explanations, uncertainties, roundings and follow-ups of a sheet. Lengths in mm; the needs and haves of checks at the end, some of them ratios.
+ * Every number of the model has a place in one row of numbers, in the order in which it is worked out. Inputs come first
+ * (what was measured, ruled or chosen, in the order in which a sheet tells of them), then what follows from them, step by
+ * step. How they move with each other gives the explanations, uncertainties, roundings and follow-ups of a sheet. Lengths in
+ * mm; the needs and haves of checks at the end, some of them ratios.
  */
 const INPUTS = [
   // the body
@@ -35,40 +36,40 @@ const INPUTS = [
   'refCuff',
   'refThickness',
   'refLayer',
-  // the fabric and what is worn beneath
-  'thickness',
-  'layer',
-  // chosen
-  'chosenEase',
-  'easeChange',
-  'customLength',
-  'band',
-  'frontBand',
-  'overlap',
-  'rib',
-  'ownNeckWidth',
-  'ownFrontNeck',
-  'ownBackNeck',
   // ruled, in mm and already scaled
   'ordinaryThickness',
   'hipEaseMost',
   'wristRoom',
   'armholeRoom',
-  'armholeDeeper',
-  'refDeeper',
-  'lengthOffset',
   'hipBelowWaist',
-  'neckRoom',
-  'neckDeeper',
+  'neckFromShoulders',
   'boatShoulders',
   'boatDepth',
-  'neckFromShoulders',
   'squaredInsetMost',
   'setInInsetLeast',
   'shoulderLeast',
   'bodyBelow',
   'sleeveBelow',
   'bustLine',
+  'lengthOffset',
+  'neckRoom',
+  'neckDeeper',
+  'armholeDeeper',
+  'refDeeper',
+  // the fabric and what is worn beneath
+  'thickness',
+  'layer',
+  // chosen
+  'chosenEase',
+  'easeChange',
+  'band',
+  'frontBand',
+  'overlap',
+  'rib',
+  'customLength',
+  'ownNeckWidth',
+  'ownFrontNeck',
+  'ownBackNeck',
   // pieces already made
   'madeBack',
   'madeFront',
