@@ -28,9 +28,9 @@ export function estimatedProfile(
     if ('measureIt' in estimate) reasons.set(estimate.name, estimate.measureIt);
     else values[estimate.name] = { value: estimate.value, u: estimate.u, how: 'estimated', from };
   }
-  const all = { ...values, ...measured };
-  const missing = missingFrom(all, (name) => reasons.get(name) ?? 'It cannot be estimated: measure it.');
-  return { figure, ageYears, values: all, covariance, missing, notes: [] };
+  Object.assign(values, measured);
+  const missing = missingFrom(values, (name) => reasons.get(name) ?? 'It cannot be estimated: measure it.');
+  return { figure, ageYears, values, covariance, missing, notes: [] };
 }
 
 /**

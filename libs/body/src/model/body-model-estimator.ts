@@ -111,17 +111,15 @@ function covarianceOf(
   const given = estimates.flatMap((one, i) => ('value' in one ? [{ i, name: one.name, value: one.value }] : []));
   const names: BodyDimension[] = [...known.map(({ name }) => name), ...given.map(({ name }) => name)];
   const k = known.length;
-  const matrix = names.map(() => new Array<number>(names.length).fill(0));
-  known.forEach(({ value, u }, j) => {
-    matrix[j]![j] = u ** 2;
-    given.forEach((one, g) => {
-      const shared = (one.value * gain[one.i * k + j]! * u ** 2) / value;
-      matrix[k + g]![j] = matrix[j]![k + g] = shared;
-    });
-  });
-  given.forEach((a, g) =>
-    given.forEach((b, h) => (matrix[k + g]![k + h] = a.value * b.value * covariance[a.i * rest.length + b.i]!)),
-  );
+  const shared = (one: (typeof given)[number], j: number): number =>
+    (one.value * gain[one.i * k + j]! * known[j]!.u ** 2) / known[j]!.value;
+  const matrix = [
+    ...known.map(({ u }, j) => [...known.map((_, h) => (h === j ? u ** 2 : 0)), ...given.map((one) => shared(one, j))]),
+    ...given.map((a) => [
+      ...known.map((_, j) => shared(a, j)),
+      ...given.map((b) => a.value * b.value * covariance[a.i * rest.length + b.i]!),
+    ]),
+  ];
   return { names, matrix };
 }
 

@@ -19,14 +19,18 @@ export interface Explained {
   readonly away: Float64Array;
 }
 
-/** What some of the numbers say about the rest. */
-export interface Conditioned extends Pick<Explained, 'distance' | 'logDensity'> {
-  /** Which of the numbers are the rest, ascending; `mean` and `covariance` (m × m) are theirs. */
+/** What some of the numbers make the rest most probably be. */
+export interface Regressed extends Pick<Explained, 'distance' | 'logDensity'> {
+  /** Which of the numbers are the rest, ascending; `mean` are theirs. */
   readonly rest: readonly number[];
   readonly mean: Float64Array;
-  readonly covariance: Float64Array;
   /** m × k: how far each of the rest moves for each known value. */
   readonly gain: Float64Array;
+}
+
+/** What some of the numbers say about the rest: also how far those may lie off, m × m. */
+export interface Conditioned extends Regressed {
+  readonly covariance: Float64Array;
 }
 
 /**
@@ -63,8 +67,23 @@ export function explain(
 }
 
 /**
- * Conditions on the numbers at `known`, of which `values` were seen with error variances `noise`: the textbook formula with
- * Σ_kk + R in place of Σ_kk (e.g. Rasmussen & Williams, Gaussian Processes for Machine Learning, 2006, eq. 2.23–2.24).
+ * The rest most probably, given the numbers at `known`, of which `values` were seen with error variances `noise`: the textbook
+ * formula with Σ_kk + R in place of Σ_kk (e.g. Rasmussen & Williams, Gaussian Processes for Machine Learning, 2006, eq. 2.23).
+ *
+ * @throws DomainError as `explain` does.
+ */
+export function regress(
+  prior: Gaussian,
+  known: readonly number[],
+  values: ArrayLike<number>,
+  noise: ArrayLike<number>,
+): Regressed {
+  const { factor, ...halfway } = regressHalfway(prior, known, values, noise);
+  return { ...halfway, gain: whole(halfway.gain, factor, known.length) };
+}
+
+/**
+ * Conditions on the numbers at `known`: as `regress`, with the covariance of what is left (eq. 2.24 there).
  *
  * @throws DomainError as `explain` does.
  */
@@ -74,33 +93,54 @@ export function condition(
   values: ArrayLike<number>,
   noise: ArrayLike<number>,
 ): Conditioned {
+  const { n, covariance: sigma } = prior;
+  const { factor, ...halfway } = regressHalfway(prior, known, values, noise);
+  const { rest, gain } = halfway;
+  const k = known.length;
+  const m = rest.length;
+  const covariance = new Float64Array(m * m);
+  for (let i = 0; i < m; i++) {
+    for (let j = 0; j <= i; j++) {
+      let left = sigma[rest[i]! * n + rest[j]!]!;
+      for (let row = 0; row < k; row++) left -= gain[i * k + row]! * gain[j * k + row]!;
+      covariance[i * m + j] = left;
+      covariance[j * m + i] = left;
+    }
+  }
+  return { ...halfway, gain: whole(gain, factor, k), covariance };
+}
+
+/** All of a regression, but of the gain only L⁻¹·Σ_ku, row by row of the rest. */
+function regressHalfway(
+  prior: Gaussian,
+  known: readonly number[],
+  values: ArrayLike<number>,
+  noise: ArrayLike<number>,
+): Regressed & Pick<Explained, 'factor'> {
   const { n, mean: mu, covariance: sigma } = prior;
   const k = known.length;
   const isKnown = new Uint8Array(n);
   for (const index of known) isKnown[index] = 1;
   const rest: number[] = [];
   for (let index = 0; index < n; index++) if (isKnown[index] === 0) rest.push(index);
-  const m = rest.length;
 
-  const { factor: l, away, distance, logDensity } = explain(prior, known, values, noise);
-  const gain = new Float64Array(m * k);
-  const mean = new Float64Array(m);
-  const covariance = new Float64Array(m * m);
-  for (let i = 0; i < m; i++) {
+  const { factor, away, distance, logDensity } = explain(prior, known, values, noise);
+  const gain = new Float64Array(rest.length * k);
+  const mean = new Float64Array(rest.length);
+  for (let i = 0; i < rest.length; i++) {
     const at = rest[i]! * n;
     const half = i * k;
     for (let row = 0; row < k; row++) gain[half + row] = sigma[at + known[row]!]!;
-    solveLower(l, k, gain, half);
+    solveLower(factor, k, gain, half);
     let moved = mu[rest[i]!]!;
     for (let row = 0; row < k; row++) moved += gain[half + row]! * away[row]!;
     mean[i] = moved;
-    for (let j = 0; j <= i; j++) {
-      let left = sigma[at + rest[j]!]!;
-      for (let row = 0; row < k; row++) left -= gain[half + row]! * gain[j * k + row]!;
-      covariance[i * m + j] = left;
-      covariance[j * m + i] = left;
-    }
   }
-  for (let i = 0; i < m; i++) solveUpper(l, k, gain, i * k);
-  return { rest, mean, covariance, gain, distance, logDensity };
+  return { rest, mean, gain, distance, logDensity, factor };
+}
+
+/** The whole gain, from L⁻¹·Σ_ku in its place. */
+function whole(gain: Float64Array, factor: Float64Array, k: number): Float64Array {
+  for (let half = 0; half < gain.length; half += k) solveUpper(factor, k, gain, half);
+  return gain;
 }

@@ -1,7 +1,7 @@
 import type { EstimatorInput } from '../estimator.ts';
 import type { BodyModelCoefficients } from './coefficients.ts';
 import { errorCovariance } from './error-covariance.ts';
-import { condition, explain, type Conditioned } from './gaussian.ts';
+import { explain, regress, type Conditioned } from './gaussian.ts';
 import type { KnownLogs } from './known-logs.ts';
 import { priorOf, type Prior } from './prior.ts';
 
@@ -55,7 +55,7 @@ export function posteriorOf(
     const truth = priors[sex].truth(ageYears);
     const surveyed = { ...priors[sex].surveyed(ageYears), mean: truth.mean };
     const { distance, logDensity } = explain(truth, at, logs, noise);
-    const { rest, mean, gain } = condition(surveyed, at, logs, noise);
+    const { rest, mean, gain } = regress(surveyed, at, logs, noise);
     const covariance = errorCovariance({ rest, gain }, truth, at, noise);
     return { sex, priorMean: truth.mean, given: { rest, mean, gain, covariance, distance, logDensity } };
   });
