@@ -36,7 +36,7 @@ describe('the model', () => {
     const plain = model.steps.workOut(values);
     const every = Array.from({ length: model.steps.length }, (_, step) => step);
     const after = every.slice(every.findIndex((step) => model.steps.slotOf(step) === S.mid) + 1);
-    const wider = new Nudge(model.steps, plain, S.mid, after).by(10);
+    const wider = new Nudge(model.steps, plain, S.mid, after, plain.slice()).by(10);
     expect(wider[S.panel]! - plain[S.panel]!).toBeCloseTo(5, 9);
     expect(wider[S.sleeve]! - plain[S.sleeve]!).toBeCloseTo(-2.5, 9);
     expect(wider[S.chestFlat]).toBe(plain[S.chestFlat]);

@@ -40,13 +40,17 @@ export class Nudge {
   readonly #following: readonly number[];
   readonly #row: Row;
 
-  /** `following` are steps that hang on the number in place `slot`, in order, with all that lead to them. */
-  constructor(steps: Steps, base: Row, slot: number, following: readonly number[]) {
+  /**
+   * `following` are steps that hang on the number in place `slot`, in order, with all that lead to them. `scratch` is another
+   * row, to be written over.
+   */
+  constructor(steps: Steps, base: Row, slot: number, following: readonly number[], scratch: Row) {
     this.#steps = steps;
     this.#base = base;
     this.#slot = slot;
     this.#following = following;
-    this.#row = base.slice();
+    this.#row = scratch;
+    for (let at = 0; at < base.length; at++) scratch[at] = base[at]!;
   }
 
   /** The numbers with this one moved by `mm`, in their places. The row is reused: read it before the next call. */
@@ -60,6 +64,7 @@ export class Nudge {
 /** A worked-out model: every number as it is, and how all of them move with each other. */
 export class Nudging {
   readonly base: Row;
+  #scratch: Row | undefined;
   readonly #told: (Input | undefined)[] = [];
   readonly #model: Model;
   readonly #partials: readonly number[];
@@ -98,9 +103,9 @@ export class Nudging {
     return this.#model.hanging(slot);
   }
 
-  /** The number in place `slot`, to be moved by hand, with these of the steps that hang on it. */
+  /** The number in place `slot`, to be moved by hand, with these of the steps that hang on it; one number at a time. */
   nudge(slot: number, following: readonly number[]): Nudge {
-    return new Nudge(this.#model.steps, this.base, slot, following);
+    return new Nudge(this.#model.steps, this.base, slot, following, (this.#scratch ??= this.base.slice()));
   }
 
   /** How every number moves with the one in place `slot`. */

@@ -31,7 +31,7 @@ const lengthOf = (path: readonly Point[]): number => {
 };
 
 const mirrored = (path: readonly Point[], about: number): Point[] =>
-  path.map(([x, y]): Point => [2 * about - x, y]).reverse();
+  path.map((point): Point => [2 * about - point[0], point[1]]).reverse();
 
 /** Drops points that repeat the one before, and the last where it repeats the first. */
 function clean(path: readonly Point[]): Point[] {
@@ -43,7 +43,7 @@ function clean(path: readonly Point[]): Point[] {
 
 /** Whether a path is the right half of a shape: it keeps to the right of the middle and does not cross itself. */
 function makesHalf(path: readonly Point[], middle: number): boolean {
-  return path.every(([x]) => x >= middle - 1e-9) && !crossesItself(clean(path));
+  return path.every((point) => point[0] >= middle - 1e-9) && !crossesItself(clean(path));
 }
 
 /** Right half of a neck, from its high point down to the middle: a quarter ellipse, or a V's straight side. */
@@ -53,7 +53,7 @@ function rightNeck(middle: number, half: number, top: number, depth: number, str
       [middle + half, top],
       [middle, top - depth],
     ];
-  return QUARTER.map(([across, down]): Point => [middle + half * across, top - depth * down]);
+  return QUARTER.map((place): Point => [middle + half * place[0], top - depth * place[1]]);
 }
 
 /** From the underarm's corner up to the shoulder's tip, on the right. `side` is the corner's x. */
@@ -253,7 +253,7 @@ function drawableBody(v: Row, d: Decisions, piece: PieceName): boolean {
 export function drawPiece(piece: PieceName, v: Row, d: Decisions): Drawn | null {
   if (!drawable(v, d, piece)) return null;
   const drawn = drawAny(piece, v, d);
-  return drawn?.outline.every(([x, y]) => Number.isFinite(x) && Number.isFinite(y)) ? drawn : null;
+  return drawn?.outline.every((point) => Number.isFinite(point[0]) && Number.isFinite(point[1])) ? drawn : null;
 }
 
 function drawAny(piece: PieceName, v: Row, d: Decisions): Drawn | null {

@@ -7,8 +7,10 @@ export type Probe = readonly [x: number, y: number];
  * Source: M. Dowell and P. Jarratt, A modified regula falsi method, BIT 11 (1971); from memory.
  */
 export function crossing(below: Probe, above: Probe, f: (x: number) => number, near = 0): number {
-  let [a, fa] = below;
-  let [b, fb] = above;
+  let a = below[0];
+  let fa = below[1];
+  let b = above[0];
+  let fb = above[1];
   for (let step = 0; step < 100 && Math.abs(fb) > near && Math.abs(b - a) > 1e-13 * Math.abs(b); step++) {
     const x = b - (fb * (b - a)) / (fb - fa);
     const fx = f(x);
