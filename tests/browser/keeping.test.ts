@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
-import { choose, field, stored, strip, write } from './support/write.ts';
+import { choose, field, stored, strip, toSheet, turnTo, write } from './support/write.ts';
 
 inBrowser('what is written is kept', () => {
   let served: Served;
@@ -28,8 +28,10 @@ inBrowser('what is written is kept', () => {
     await write(page, 'body', { Name: 'Aunt', Chest: '94,5', Waist: 'about 80' });
     await choose(page, 'design', 'Raglan');
     await page.reload();
+    await turnTo(page, 'body');
     expect(await field(page, 'body', 'Chest').inputValue()).toBe('94,5');
     expect(await field(page, 'body', 'Waist').inputValue()).toBe('about 80');
+    await turnTo(page, 'design');
     expect(await page.locator('#design').getByRole('radio', { name: 'Raglan' }).isChecked()).toBe(true);
     await soon(() => strip(page).innerText()).toMatch(/\d cm/);
   });
@@ -59,14 +61,15 @@ inBrowser('what is written is kept', () => {
 
   it('stays whole where a later part cannot be fetched, and brings it when the connection is back', async () => {
     await page.context().setOffline(true);
-    await page.locator('#send').scrollIntoViewIfNeeded();
+    await turnTo(page, 'send');
     await write(page, 'body', { Chest: '94' });
     await soon(() => where('body')).toMatch(/The store cannot be reached/);
     expect(await field(page, 'body', 'Chest').inputValue()).toBe('94');
+    await turnTo(page, 'sheet');
     expect(await page.getByRole('heading', { name: 'How it comes out' }).isVisible()).toBe(true);
     await page.context().setOffline(false);
     await soon(() => strip(page).innerText()).toMatch(/\d cm/);
-    await page.locator('.piece').first().waitFor();
+    await toSheet(page);
   });
 
   it('survives a server that stops and comes back', async () => {
@@ -168,6 +171,7 @@ inBrowser('what is written is kept', () => {
     await stored(page, 'yarn');
     expect(await bodies()).toHaveLength(2);
     await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await turnTo(page, 'body');
     await page.getByRole('button', { name: 'Fill in the example' }).waitFor();
     await soon(async () => (await bodies()).length).toBe(0);
   });

@@ -6,7 +6,7 @@ import type { TargetSheet } from '#target-sheet';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
-import { choose, field, HER, stored, strip, toSheet, write } from './support/write.ts';
+import { choose, field, HER, stored, strip, toSheet, turnTo, write } from './support/write.ts';
 
 inBrowser('a newcomer’s whole road', () => {
   let served: Served;
@@ -27,7 +27,7 @@ inBrowser('a newcomer’s whole road', () => {
     await write(page, 'body', { Name: 'Me', ...HER });
     await page.locator('#body .pencilled').first().waitFor();
     const weight = page.locator('#body li', { has: page.locator('#measure-weight') });
-    expect(await weight.locator('.pencilled').innerText()).toMatch(/^about \d+, \d+ to \d+ lb$/);
+    expect(await weight.locator('.pencilled').textContent()).toMatch(/^about \d+, \d+ to \d+ lb$/);
     expect(await field(page, 'body', 'Chest').inputValue()).toBe('37 1/2');
     await stored(page, 'body');
   });
@@ -40,10 +40,10 @@ inBrowser('a newcomer’s whole road', () => {
       'J Sleeve': '18 3/4',
       'K Cuff, across': '3 1/2',
     });
-    await page.locator('#yarn').getByRole('radio', { name: 'crochet' }).check();
+    await stored(page, 'garment');
+    await choose(page, 'yarn', 'crochet');
     await page.locator('#yarn').getByLabel('Weight on the label').selectOption('5 bulky');
     await soon(() => page.locator('#yarn .taken').innerText()).toContain('Reckoned with');
-    await stored(page, 'garment');
     await stored(page, 'yarn');
   });
 
@@ -74,6 +74,7 @@ inBrowser('a newcomer’s whole road', () => {
 
   it('keeps the sheet, and the store has it', async () => {
     await write(page, 'design', { 'What you call it': 'Cropped, in bulky' });
+    await turnTo(page, 'keep');
     await page.getByRole('button', { name: 'Keep this sheet' }).click();
     const kept = page.locator('#keep .kept li', { hasText: 'Cropped, in bulky' });
     await kept.getByText('Stored.', { exact: true }).waitFor();
@@ -87,22 +88,32 @@ inBrowser('a newcomer’s whole road', () => {
       expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
       expect(pdf.toString('latin1').match(/\/Type \/Page\b/g)?.length).toBeLessThanOrEqual(6);
     }
+    await turnTo(page, 'body');
     await page.emulateMedia({ media: 'print' });
+    await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
     expect(await page.getByRole('heading', { level: 1, name: 'Cropped, in bulky' }).isVisible()).toBe(true);
     expect(await page.locator('#body').isVisible()).toBe(false);
     expect(await page.locator('.piece svg').first().isVisible()).toBe(true);
+    await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
     await page.emulateMedia({ media: 'screen' });
+    expect(await page.locator('#body').isVisible()).toBe(true);
   });
 
-  it('prints from the browser’s own menu too, without having been scrolled down', async () => {
+  it('prints from the browser’s own menu too, without the sheet’s leaf having been open', async () => {
     const again = await page.context().newPage();
     await again.goto(served.address);
-    await again.locator('.piece').first().waitFor({ state: 'attached' });
-    expect(await again.evaluate(() => window.scrollY)).toBe(0);
+    await again.emulateMedia({ media: 'print' });
+    await soon(async () => {
+      await again.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
+      const pieces = await again.locator('.piece svg').count();
+      await again.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+      return pieces;
+    }).toBe(4);
     await again.close();
   });
 
   it('downloads a JSON that the published schema accepts, in her inches', async () => {
+    await turnTo(page, 'keep');
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Download JSON' }).first().click(),

@@ -7,6 +7,7 @@ import { axeFindings } from './support/axe.ts';
 import { inBrowser } from './support/chromium.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
 import { soon } from './support/soon.ts';
+import { turnTo } from './support/write.ts';
 
 inBrowser('a sheet is sent on', () => {
   let served: Served;
@@ -37,7 +38,7 @@ inBrowser('a sheet is sent on', () => {
   const open = async (body: object = exampleBody) => {
     const { id } = await keepExampleSheet(served.app, body);
     page = await served.visit();
-    await part().scrollIntoViewIfNeeded();
+    await turnTo(page, 'send');
     await button('Set up a planner').click();
     return id;
   };
@@ -81,7 +82,6 @@ inBrowser('a sheet is sent on', () => {
     expect(await part().getByRole('row').nth(1).innerText()).toMatch(/answered 200/);
     expect(await axeFindings(page)).toEqual([]);
     await page.reload();
-    await part().scrollIntoViewIfNeeded();
     await part().getByText('arrived').waitFor();
     expect(await part().innerText()).not.toContain(secret);
   });
@@ -98,7 +98,6 @@ inBrowser('a sheet is sent on', () => {
     expect(await part().getByRole('row').nth(1).innerText()).toMatch(/answered 410/);
     // The planner wanted nothing more: it is asked to go on, then the same hand-off is sent again.
     await page.reload();
-    await part().scrollIntoViewIfNeeded();
     await button('Go on').click();
     await button('Send again').click();
     await part().getByText('arrived').waitFor();
@@ -131,7 +130,6 @@ inBrowser('a sheet is sent on', () => {
       .getByText(/must start with a slash/)
       .waitFor();
     await page.reload();
-    await part().scrollIntoViewIfNeeded();
     await button('Set up a planner').click();
     expect(await part().getByRole('textbox', { name: 'Name of the planner' }).inputValue()).toBe('Row by row');
     expect(await part().getByRole('textbox', { name: 'Its address' }).inputValue()).toBe('http://planner.example/');

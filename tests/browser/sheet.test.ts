@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
-import { choose, field, strip, toSheet, write } from './support/write.ts';
+import { choose, field, strip, toSheet, turnTo, write } from './support/write.ts';
 
 inBrowser('the sheet and what is done with it', () => {
   let served: Served;
@@ -20,13 +20,14 @@ inBrowser('the sheet and what is done with it', () => {
 
   const measures = (title: string) =>
     page.locator('#sheet .group', { has: page.getByRole('heading', { name: title }) });
-  const valueOf = (title: string, name: string) =>
-    measures(title)
+  const valueOf = async (title: string, name: string): Promise<string> =>
+    (await measures(title)
       .locator('summary')
       .filter({ has: page.locator('.name', { hasText: new RegExp(`^${name}$`) }) })
       .locator('.value')
-      .innerText();
+      .textContent()) ?? '';
   const save = async (button: string): Promise<string> => {
+    await turnTo(page, 'keep');
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: button }).first().click(),
@@ -36,6 +37,7 @@ inBrowser('the sheet and what is done with it', () => {
 
   it('is the API’s own answer to what is written', async () => {
     await choose(page, 'design', 'Set-in');
+    await turnTo(page, 'keep');
     await page.getByRole('button', { name: 'Keep this sheet' }).click();
     const kept = page.locator('#keep .kept li').first();
     const before = JSON.parse(await save('Download JSON'));
@@ -54,13 +56,17 @@ inBrowser('the sheet and what is done with it', () => {
   it('follows the yarn: a thicker one is to be made wider', async () => {
     const width = async () =>
       Number((await valueOf('The finished sweater, laid flat', 'Chest width')).replace(' cm', ''));
+    await turnTo(page, 'sheet');
     const before = await width();
     const layers = field(page, 'yarn', 'Four layers, how high');
+    await turnTo(page, 'yarn');
     const text = await layers.inputValue();
     await layers.fill('42');
+    await turnTo(page, 'sheet');
     // From t = 6.5 to 10.5 mm: 2 × 4 mm on the flat width, shown to half a centimetre.
     await soon(width).toBeGreaterThanOrEqual(before + 0.5);
-    await layers.fill(text);
+    await write(page, 'yarn', { 'Four layers, how high': text });
+    await turnTo(page, 'sheet');
     await soon(width).toBe(before);
   });
 
@@ -74,9 +80,7 @@ inBrowser('the sheet and what is done with it', () => {
 
   it('takes a finished back as it is and says what the rest should be now', async () => {
     await choose(page, 'design', 'Drop shoulder');
-    // The rest of the page follows what is written; its title tells when it has.
-    await write(page, 'design', { 'What you call it': 'One back done' });
-    await soon(() => page.locator('#sheet h1').textContent()).toBe('One back done');
+    await turnTo(page, 'made');
     const planned = await page.locator('#made fieldset', { hasText: 'Back' }).locator('.below').first().innerText();
     const width = Number(/[\d.]+/.exec(planned)?.[0]);
     await page
@@ -98,6 +102,7 @@ inBrowser('the sheet and what is done with it', () => {
 
   it('shows two sheets side by side', async () => {
     await choose(page, 'design', 'Long');
+    await turnTo(page, 'keep');
     const table = page.locator('.side-by-side table');
     await table.waitFor();
     await soon(() => table.innerText()).toMatch(/Length\s+Long\s+Cropped/);
@@ -105,6 +110,7 @@ inBrowser('the sheet and what is done with it', () => {
     expect(text).toMatch(/Sleeves\s+Drop shoulder\s+Set-in/);
     expect(text).toMatch(/Centre back length.*−\d/);
     await page.locator('#keep').getByRole('button', { name: 'Take up its wishes' }).click();
+    await turnTo(page, 'design');
     await soon(() => page.locator('#design').getByRole('radio', { name: 'Cropped' }).isChecked()).toBe(true);
   });
 
@@ -118,6 +124,7 @@ inBrowser('the sheet and what is done with it', () => {
     expect(new Set(rows.map(({ unit }) => unit))).toEqual(new Set(['cm']));
     const drawing = await save('Download drawing (SVG)');
     expect(drawing).toMatch(/^<svg xmlns="http:\/\/www.w3.org\/2000\/svg"/);
+    await turnTo(page, 'keep');
     await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
     await page.getByRole('button', { name: 'Copy as text' }).first().click();
     await page.getByText('Copied.', { exact: true }).waitFor();
@@ -133,6 +140,7 @@ inBrowser('the sheet and what is done with it', () => {
   });
 
   it('lets her overrule a rule, shows that she did, and puts it back', async () => {
+    await turnTo(page, 'design');
     const before = await strip(page).innerText();
     await page.locator('#design summary', { hasText: 'The rules behind the numbers' }).click();
     const rule = page
@@ -148,13 +156,17 @@ inBrowser('the sheet and what is done with it', () => {
   });
 
   it('shows a child’s cautions, and needs no measure but the chest', async () => {
+    await turnTo(page, 'body');
     await page.locator('#body').getByLabel('Which one').selectOption('The niece');
+    await turnTo(page, 'sheet');
     await soon(() => page.locator('.cautions').innerText()).toMatch(/cord/i);
     quiet(served);
   });
 
   it('says nothing of a body that is not written', async () => {
+    await turnTo(page, 'body');
     await page.locator('#body').getByRole('button', { name: 'Another one' }).click();
+    await turnTo(page, 'sheet');
     await page.getByText('Write a chest, or a width of a sweater that fits').waitFor();
     await write(page, 'body', { Chest: '94' });
     await soon(() => strip(page).innerText()).toMatch(/\d cm/);

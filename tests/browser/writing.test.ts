@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
-import { choose, field, HER, stored, strip, toSheet, write } from './support/write.ts';
+import { choose, field, HER, stored, strip, toSheet, turnTo, wayTo, write } from './support/write.ts';
 
 inBrowser('writing on the page', () => {
   let served: Served;
@@ -35,8 +35,9 @@ inBrowser('writing on the page', () => {
     await toSheet(page);
     const width = await strip(page).innerText();
     await page.getByRole('radio', { name: 'inches' }).check();
-    expect(await field(page, 'body', 'Chest').inputValue()).toBe('94,5');
     expect(await strip(page).innerText()).toMatch(/ in\n/);
+    await turnTo(page, 'body');
+    expect(await field(page, 'body', 'Chest').inputValue()).toBe('94,5');
     await field(page, 'body', 'Waist').fill('30 1/2');
     expect(await beneath('measure-waist-girth')).toBe('= 77.5 cm');
     await page.getByRole('radio', { name: 'centimetres' }).check();
@@ -128,6 +129,7 @@ inBrowser('writing on the page', () => {
   it('tells more room from less as the four layers grow', async () => {
     await write(page, 'body', { Chest: '94', Hip: '98' });
     const rows = async (): Promise<string[]> => page.locator('#yarn .room-drawing tbody tr').allTextContents();
+    await turnTo(page, 'yarn');
     await page.locator('#yarn .room-drawing summary').click();
     await field(page, 'yarn', 'Four layers, how high').fill('28');
     await soon(async () => (await rows())[1]).toMatch(/^yours7 mm/);
@@ -144,7 +146,12 @@ inBrowser('writing on the page', () => {
     for (let i = 0; i < 80 && (await active()) !== 'measure-chest-girth'; i++) await page.keyboard.press('Tab');
     expect(await active()).toBe('measure-chest-girth');
     await page.keyboard.type('94');
+    await soon(() => strip(page).innerText()).toMatch(/\d cm/);
+    await wayTo(page, 'design').focus();
+    await page.keyboard.press('Enter');
+    // The way leads into the leaf: the next stop is its first field.
     await page.keyboard.press('Tab');
+    expect(await field(page, 'design', 'What you call it').evaluate((it) => it === document.activeElement)).toBe(true);
     await toSheet(page);
     const radio = page.locator('#design').getByRole('radio', { name: 'Drop shoulder' });
     await radio.focus();
@@ -153,7 +160,7 @@ inBrowser('writing on the page', () => {
     const first = page.locator('#sheet details.one > summary').first();
     await first.focus();
     await page.keyboard.press('Enter');
-    expect(await page.locator('#sheet details.one[open] .sum').count()).toBe(1);
+    await page.locator('#sheet details.one[open] .sum').waitFor();
   });
 
   it('shows for a measure the terms it is the sum of, and they add up', async () => {

@@ -5,7 +5,11 @@ export const en = {
   name: 'Easewright',
   motto: 'Finished measurements that will fit, before the first stitch.',
   skip: 'Straight to the sheet',
-  contents: 'On this page',
+  leaves: {
+    title: 'Leaves of the notebook',
+    short: { body: 'Body', garment: 'Sweater', yarn: 'Yarn', design: 'Sheet', keep: 'Keep', made: 'Made' },
+    next: (title: string) => `Next: ${title}`,
+  },
   tape: { legend: 'The tape in your hand', cm: 'centimetres', in: 'inches' },
   demo: {
     text: 'Begin below, or look at an example first.',

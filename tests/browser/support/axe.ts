@@ -23,6 +23,8 @@ export async function axeFindings(
 ): Promise<readonly string[]> {
   const client = await page.context().newCDPSession(page);
   await client.send('Runtime.evaluate', { expression: source });
+  // What lies beneath the way to the leaves comes out from under it by scrolling; it is not too small a target.
+  await page.evaluate(() => window.scrollTo(0, 0));
   const run = `axe.run(document, { runOnly: ${JSON.stringify(RULES[only])}, resultTypes: ['violations'] })`;
   const { result } = await client.send('Runtime.evaluate', {
     expression: run,

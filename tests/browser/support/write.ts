@@ -6,16 +6,33 @@ export const field = (page: Page, part: string, label: string | RegExp): Locator
     .locator(`#${part}`)
     .getByRole('textbox', typeof label === 'string' ? { name: label, exact: true } : { name: label });
 
+/** Parts that are not the first of their leaf. */
+const ON_LEAF: Readonly<Record<string, string>> = { sheet: 'design', send: 'keep' };
+
+/** The way to the leaf that a part of the page is on. */
+export const wayTo = (page: Page, part: string): Locator =>
+  page.getByRole('navigation', { name: 'Leaves of the notebook' }).locator(`a[href="#${ON_LEAF[part] ?? part}"]`);
+
+/** Turns to the leaf that a part of the page is on, where it does not lie open. */
+export async function turnTo(page: Page, part: string): Promise<void> {
+  if (!(await page.locator(`#${part}`).isVisible())) await wayTo(page, part).click();
+}
+
 export async function write(page: Page, part: string, values: Readonly<Record<string, string>>): Promise<void> {
+  await turnTo(page, part);
   for (const [label, text] of Object.entries(values)) await field(page, part, label).fill(text);
 }
 
-export const choose = (page: Page, part: string, label: string): Promise<void> =>
-  page.locator(`#${part}`).getByRole('radio', { name: label, exact: true }).check();
+export async function choose(page: Page, part: string, label: string): Promise<void> {
+  await turnTo(page, part);
+  await page.locator(`#${part}`).getByRole('radio', { name: label, exact: true }).check();
+}
 
 /** Waits until what is written in a part lies at the store. */
-export const stored = (page: Page, part: string): Promise<void> =>
-  page.locator(`#${part} .whereabouts`).getByText('Stored.', { exact: true }).waitFor();
+export async function stored(page: Page, part: string): Promise<void> {
+  await turnTo(page, part);
+  await page.locator(`#${part} .whereabouts`).getByText('Stored.', { exact: true }).waitFor();
+}
 
 /** A grown woman, measured by herself, in inches with fractions; invented. */
 export const HER = {
@@ -36,8 +53,9 @@ export const HER = {
 
 export const strip = (page: Page): Locator => page.locator('.glance dl, .strip dl').filter({ visible: true });
 
-/** Goes down to the sheet: it is drawn when she comes near it. */
+/** Turns to the sheet and goes down to its pieces: it is fetched when it is first wanted. */
 export async function toSheet(page: Page): Promise<void> {
-  await page.locator('.outcome-parts').scrollIntoViewIfNeeded();
+  await turnTo(page, 'sheet');
+  await page.locator('.pieces').scrollIntoViewIfNeeded();
   await page.locator('.piece').first().waitFor();
 }

@@ -5,17 +5,24 @@ import { Choice } from '../field/Choice.tsx';
 import { TextField } from '../field/TextField.tsx';
 import { say } from '../messages.ts';
 import type { DesignNotes } from '../notebook/notebook.ts';
-import type { Tape } from '../notebook/typed.ts';
+import type { Tape, Typed } from '../notebook/typed.ts';
 import { DesignLengthField } from './DesignLengthField.tsx';
 import { Sketch } from './Sketch.tsx';
 import { writeDesign } from './write-design.ts';
 
 /** The choices of the design, each with its picture where a picture says it better. */
 export const DesignChoices = memo(function DesignChoices({
-  notes,
+  title,
+  silhouette,
+  construction,
+  neckline,
+  length,
+  customLength,
+  hem,
+  basis,
   tape,
-}: {
-  readonly notes: DesignNotes;
+}: Pick<DesignNotes, 'title' | 'silhouette' | 'construction' | 'neckline' | 'length' | 'hem' | 'basis'> & {
+  readonly customLength: Typed | undefined;
   readonly tape: Tape;
 }) {
   const words = say.design;
@@ -23,65 +30,65 @@ export const DesignChoices = memo(function DesignChoices({
     <>
       <TextField
         label={words.name}
-        value={notes.title}
-        onValue={(title) => writeDesign((it) => ({ ...it, title: title.slice(0, 120) }))}
+        value={title}
+        onValue={(to) => writeDesign((it) => ({ ...it, title: to.slice(0, 120) }))}
       />
       <Choice
         legend={words.silhouette.legend}
-        value={notes.silhouette}
+        value={silhouette}
         options={SILHOUETTES.map((value) => ({
           value,
           label: words.silhouette[value],
           drawing: <Sketch silhouette={value} />,
         }))}
-        onValue={(silhouette) => writeDesign((it) => ({ ...it, silhouette }))}
+        onValue={(to) => writeDesign((it) => ({ ...it, silhouette: to }))}
       />
       <Choice
         legend={words.construction}
-        value={notes.construction}
+        value={construction}
         options={CONSTRUCTIONS.map((value) => ({
           value,
           label: say.construction[value],
           drawing: <Sketch construction={value} />,
         }))}
-        onValue={(construction) => writeDesign((it) => ({ ...it, construction }))}
+        onValue={(to) => writeDesign((it) => ({ ...it, construction: to }))}
       />
       <Choice
         legend={words.neckline.legend}
-        value={notes.neckline}
+        value={neckline}
         options={NECKLINES.map((value) => ({
           value,
           label: words.neckline[value],
           drawing: <Sketch neckline={value} />,
         }))}
-        onValue={(neckline) => writeDesign((it) => ({ ...it, neckline }))}
+        onValue={(to) => writeDesign((it) => ({ ...it, neckline: to }))}
       />
       <Choice
         legend={words.length.legend}
-        value={notes.length}
+        value={length}
         options={LENGTHS.map((value) => ({ value, label: words.length[value] }))}
-        onValue={(length) => writeDesign((it) => ({ ...it, length }))}
+        onValue={(to) => writeDesign((it) => ({ ...it, length: to }))}
       />
-      {notes.length === 'custom' && (
+      {length === 'custom' && (
         <DesignLengthField
           name="customLength"
           label={words.customLength}
-          typed={notes.lengths.customLength}
+          typed={customLength}
           tape={tape}
           whenEmpty=" "
         />
       )}
       <Choice
         legend={words.hem.legend}
-        value={notes.hem}
+        value={hem}
         options={HEMS.map((value) => ({ value, label: words.hem[value] }))}
-        onValue={(hem) => writeDesign((it) => ({ ...it, hem }))}
+        onValue={(to) => writeDesign((it) => ({ ...it, hem: to }))}
       />
       <Choice
         legend={words.basis.legend}
-        value={notes.basis}
+        value={basis}
         options={BASES.map((value) => ({ value, label: words.basis[value] }))}
-        onValue={(basis) => writeDesign((it) => ({ ...it, basis }))}
+        onValue={(to) => writeDesign((it) => ({ ...it, basis: to }))}
       />
     </>
   );

@@ -27,7 +27,17 @@ export const DesignFields = memo(function DesignFields({
   return (
     <>
       <p className="lead">{words.lead}</p>
-      <DesignChoices notes={notes} tape={tape} />
+      <DesignChoices
+        title={notes.title}
+        silhouette={notes.silhouette}
+        construction={notes.construction}
+        neckline={notes.neckline}
+        length={notes.length}
+        customLength={notes.lengths.customLength}
+        hem={notes.hem}
+        basis={notes.basis}
+        tape={tape}
+      />
       <p className="hint">{notes.basis !== 'body' && !hasGarment ? words.noGarment : words.basisHint}</p>
       <EaseFields notes={notes} tape={tape} outcome={outcome} categories={EASE_CATEGORIES} />
       <LayerFields

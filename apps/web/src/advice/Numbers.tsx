@@ -1,10 +1,11 @@
-import { memo } from 'react';
+import { memo, useRef } from 'react';
 import type { AssembledDimension, Because, PieceDimension } from '#fit';
 import type { TargetSheet } from '#target-sheet';
 import { Wide } from '../drawing/Wide.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { Folded } from '../page/Folded.tsx';
+import { useWhileSeen } from '../page/use-while-seen.ts';
 import { showExactly, showLength } from '../reading/numbers.ts';
 
 type Dimension = AssembledDimension | PieceDimension;
@@ -38,19 +39,32 @@ function Group({
   readonly dimensions: readonly Dimension[];
   readonly tape: Tape;
 }) {
+  const place = useRef<HTMLElement>(null);
   return (
-    <section className="group">
+    <section ref={place} className="group">
       <h4>{title}</h4>
-      <ul>
-        {dimensions.map((dimension) => (
-          <li key={dimension.name}>
-            <One dimension={dimension} tape={tape} />
-          </li>
-        ))}
-      </ul>
+      <Listed dimensions={useWhileSeen(place, dimensions)} tape={tape} />
     </section>
   );
 }
+
+const Listed = memo(function Listed({
+  dimensions,
+  tape,
+}: {
+  readonly dimensions: readonly Dimension[];
+  readonly tape: Tape;
+}) {
+  return (
+    <ul>
+      {dimensions.map((dimension) => (
+        <li key={dimension.name}>
+          <One dimension={dimension} tape={tape} />
+        </li>
+      ))}
+    </ul>
+  );
+});
 
 function One({ dimension, tape }: { readonly dimension: Dimension; readonly tape: Tape }) {
   const words = say.sheet.numbers;

@@ -1,4 +1,4 @@
-import { memo, useMemo } from 'react';
+import { memo, useDeferredValue, useMemo } from 'react';
 import { BODY_DIMENSIONS, type BodyDimension, type BodyProfile } from '#body';
 import type { NextToTake } from '#target-sheet';
 import { say } from '../messages.ts';
@@ -27,14 +27,17 @@ export const BodySection = memo(function BodySection({
   readonly tape: Tape;
   readonly profile: BodyProfile | null;
   readonly questions: Readonly<Partial<Record<BodyDimension, Question<BodyDimension>>>>;
-  readonly next: NextToTake | null;
+  readonly next: () => NextToTake | null;
 }) {
   const words = say.body;
   const { notes } = openEntry(shelf);
   const groups = useMemo(() => measureGroups(notes.figure), [notes.figure]);
+  // In the frame after her key: first what she wrote, and the sheet.
+  const said = useDeferredValue(profile);
+  const asked = useDeferredValue(questions);
   const estimates = useMemo(
-    () => new Map(BODY_DIMENSIONS.map((name) => [name, pencilled(profile, name, tape)])),
-    [profile, tape],
+    () => new Map(BODY_DIMENSIONS.map((name) => [name, pencilled(said, name, tape)])),
+    [said, tape],
   );
   const row = (dimension: BodyDimension) => (
     <MeasureRow
@@ -44,7 +47,7 @@ export const BodySection = memo(function BodySection({
       written={notes.measures[dimension]}
       tape={tape}
       pencilled={estimates.get(dimension) ?? null}
-      question={questions[dimension] ?? null}
+      question={asked[dimension] ?? null}
     />
   );
   return (
@@ -53,7 +56,7 @@ export const BodySection = memo(function BodySection({
       <ModelFigure figure={notes.figure} />
       <ShelfBar kind="bodies" shelf={shelf} nameLabel={words.name} />
       <AboutBody figure={notes.figure} age={notes.age} takenBy={notes.takenBy} skipped={notes.skipped} />
-      <NextMeasure next={next} tape={tape} />
+      <NextMeasure ask={next} tape={tape} />
       {groups.map(({ title, dimensions }) => (
         <section key={title} className="measures">
           <h3>{title}</h3>
@@ -64,7 +67,7 @@ export const BodySection = memo(function BodySection({
         <summary>{words.more}</summary>
         <ul>{seldomNeeded(notes.figure).map(row)}</ul>
       </details>
-      <BodyTable notes={notes} profile={profile} tape={tape} />
+      <BodyTable notes={notes} profile={said} tape={tape} />
     </>
   );
 });

@@ -1,19 +1,22 @@
+import { memo, useMemo } from 'react';
 import type { NextToTake } from '#target-sheet';
-import { memo } from 'react';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
+import { useLater } from '../page/use-later.ts';
 import { showLength } from '../reading/numbers.ts';
 import { fieldId } from './field-id.ts';
 
-/** The one measure that would help most. Its place is kept when there is none. */
+/** The one measure that would help most, asked for once everything else is on the screen. Its place is kept when there is none. */
 export const NextMeasure = memo(function NextMeasure({
-  next,
+  ask,
   tape,
 }: {
-  readonly next: NextToTake | null;
+  readonly ask: () => NextToTake | null;
   readonly tape: Tape;
 }) {
   const words = say.body.next;
+  const later = useLater(ask);
+  const next = useMemo(() => later(), [later]);
   if (next === null)
     return (
       <aside className="next" aria-label={words.title}>

@@ -5,6 +5,7 @@ import { showLength, showNumber, showSmall } from '../reading/numbers.ts';
 import { namesUnit, read, unitOf, type Quantity } from '../reading/read.ts';
 import { shortened } from './shortened.ts';
 import { TextField } from './TextField.tsx';
+import { Written } from './Written.tsx';
 
 const other = (tape: Tape): Tape => (tape === 'cm' ? 'in' : 'cm');
 const POUND_GRAMS = 453.59237;
@@ -61,7 +62,7 @@ export function LengthField({
       </span>
     );
   return (
-    <div className="length" onFocus={() => setWriting(true)} onBlur={() => setWriting(false)}>
+    <Written className="length" onFocus={() => setWriting(true)} onBlur={() => setWriting(false)}>
       <TextField
         label={label}
         value={typed?.text ?? ''}
@@ -75,6 +76,6 @@ export function LengthField({
         {...(mark === undefined ? {} : { mark })}
         {...(describedBy === undefined ? {} : { describedBy })}
       />
-    </div>
+    </Written>
   );
 }

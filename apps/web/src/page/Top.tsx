@@ -4,18 +4,7 @@ import { say } from '../messages.ts';
 import { TAPES, type Tape } from '../notebook/typed.ts';
 import { change, useBrowserKeeps } from '../notebook/use-notebook.ts';
 
-const PARTS = [
-  ['body', say.body.title],
-  ['garment', say.garment.title],
-  ['yarn', say.yarn.title],
-  ['design', say.design.title],
-  ['sheet', say.sheet.title],
-  ['made', say.made.title],
-  ['keep', say.keep.title],
-  ['send', say.send.title],
-] as const;
-
-/** The name, the tape in her hand, and the way to each part. */
+/** The name, and the tape in her hand. */
 export const Top = memo(function Top({ tape }: { readonly tape: Tape }) {
   const browserKeeps = useBrowserKeeps();
   return (
@@ -28,15 +17,6 @@ export const Top = memo(function Top({ tape }: { readonly tape: Tape }) {
         options={TAPES.map((value) => ({ value, label: say.tape[value] }))}
         onValue={(value) => change((it) => ({ ...it, tape: value }))}
       />
-      <nav aria-label={say.contents}>
-        <ol>
-          {PARTS.map(([id, title]) => (
-            <li key={id}>
-              <a href={`#${id}`}>{title}</a>
-            </li>
-          ))}
-        </ol>
-      </nav>
       {!browserKeeps && <p className="wrong">{say.shelf.state.browserFull}</p>}
     </header>
   );

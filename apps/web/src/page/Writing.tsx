@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { NextToTake } from '#target-sheet';
 import { DesignFields } from '../advice/DesignFields.tsx';
 import { easeOutcome } from '../advice/ease-outcome.ts';
@@ -8,8 +9,11 @@ import type { Notebook } from '../notebook/notebook.ts';
 import type { Reckoned } from '../reckon/reckoned.ts';
 import { finished } from '../reckon/worn-measures.ts';
 import { YarnSection } from '../yarn/YarnSection.tsx';
+import { Beginning } from './Beginning.tsx';
+import { Leaf } from './Leaf.tsx';
+import type { LeafName } from './leaves.ts';
+import { Onward } from './Onward.tsx';
 import { Section } from './Section.tsx';
-import { Written } from './Written.tsx';
 
 /** A sweater of ordinary width, for the drawing of the room while nothing is known. */
 const ORDINARY_FLAT_MM = 1000;
@@ -17,23 +21,30 @@ const NONE = {};
 
 /** What she writes: the body, a sweater that fits, the yarn, her wishes. */
 export function Writing({
+  open,
   notebook,
+  empty,
   reckoned,
   next,
 }: {
+  readonly open: LeafName;
   readonly notebook: Notebook;
+  readonly empty: boolean;
   readonly reckoned: Reckoned | null;
-  readonly next: NextToTake | null;
+  /** Asks which measure would help most. */
+  readonly next: () => NextToTake | null;
 }) {
   const { tape } = notebook;
+  // The offer stays where it is for this visit: nothing moves when she begins to write.
+  const [offered] = useState(empty);
   const profile = reckoned?.profile ?? null;
   const sheet = reckoned?.sheet ?? null;
   const width = sheet && finished(sheet, 'chest-width');
   return (
     <>
-      <Section id="body" title={say.body.title}>
-        <Written>
-          {' '}
+      <Leaf name="body" open={open === 'body'}>
+        {offered && <Beginning />}
+        <Section id="body" title={say.body.title}>
           <BodySection
             shelf={notebook.bodies}
             tape={tape}
@@ -41,36 +52,36 @@ export function Writing({
             questions={reckoned?.questions ?? NONE}
             next={next}
           />
-        </Written>{' '}
-      </Section>
-      <Section id="garment" title={say.garment.title}>
-        <Written>
-          {' '}
+        </Section>
+        <Onward to="garment" />
+      </Leaf>
+      <Leaf name="garment" open={open === 'garment'}>
+        <Section id="garment" title={say.garment.title}>
           <GarmentSection shelf={notebook.garments} tape={tape} questions={reckoned?.garmentQuestions ?? NONE} />
-        </Written>{' '}
-      </Section>
-      <Section id="yarn" title={say.yarn.title}>
-        <Written>
-          {' '}
+        </Section>
+        <Onward to="yarn" />
+      </Leaf>
+      <Leaf name="yarn" open={open === 'yarn'}>
+        <Section id="yarn" title={say.yarn.title}>
           <YarnSection
             shelf={notebook.yarns}
             tape={tape}
             flatMm={width === null ? ORDINARY_FLAT_MM : width * 2}
             bodyMm={profile?.values['chest-girth']?.value ?? null}
           />
-        </Written>{' '}
-      </Section>
-      <Section id="design" title={say.design.title}>
-        <Written>
-          {' '}
+        </Section>
+        <Onward to="design" />
+      </Leaf>
+      <Leaf name="design" open={open === 'design'}>
+        <Section id="design" title={say.design.title}>
           <DesignFields
             notes={notebook.design}
             tape={tape}
             hasGarment={reckoned?.input.garment != null}
             outcome={easeOutcome(sheet?.design.ease ?? null, tape)}
           />
-        </Written>{' '}
-      </Section>
+        </Section>
+      </Leaf>
     </>
   );
 }

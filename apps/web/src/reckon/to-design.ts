@@ -1,12 +1,13 @@
 import type { Design, EaseChoice } from '#fit';
 import type { DesignLength, DesignNotes } from '../notebook/notebook.ts';
 import { valueIn } from '../reading/read.ts';
+import { remembering } from './remembering.ts';
 import { toLayer } from './to-garment.ts';
 
 /** Classic ease, where her own number cannot be read yet. */
 const MEANWHILE: EaseChoice = { category: 'classic', place: 0.5 };
 
-export function toDesign(notes: DesignNotes): Design {
+export const toDesign = remembering((notes: DesignNotes): Design => {
   const length = (name: DesignLength): number | null => valueIn(notes.lengths[name]);
   const customLengthMm = length('customLength');
   return {
@@ -30,7 +31,7 @@ export function toDesign(notes: DesignNotes): Design {
     backNeckDepthMm: length('backNeckDepth'),
     seamAllowanceMm: length('seamAllowance') ?? 0,
   };
-}
+});
 
 function toEase({ ease, place, ownEase }: DesignNotes): EaseChoice {
   if (ease !== 'own') return { category: ease, place };

@@ -2,6 +2,7 @@ import { resolveFabric, YARN_WEIGHTS, type Directions, type Fabric, type FabricI
 import { DomainError } from '#measure';
 import type { Pair, YarnNotes } from '../notebook/notebook.ts';
 import { plainNumber, valueIn } from '../reading/read.ts';
+import { remembering } from './remembering.ts';
 
 /** An ordinary fabric stands in until something is known of the yarn (mm; assumed: worsted stockinette). */
 const ORDINARY = { thicknessMm: 3, thicknessU: 1 };
@@ -14,7 +15,7 @@ export interface ReadFabric {
   readonly wrong: string | null;
 }
 
-export function toFabric(notes: YarnNotes): ReadFabric {
+export const toFabric = remembering((notes: YarnNotes): ReadFabric => {
   const written = asWritten(notes);
   try {
     return { input: written, fabric: resolveFabric(written), wrong: null };
@@ -24,7 +25,7 @@ export function toFabric(notes: YarnNotes): ReadFabric {
     const wrong = error.code === 'thickness-unknown' ? null : error.message;
     return { input: { ...(wrong === null ? written : plain), ...ORDINARY }, fabric: null, wrong };
   }
-}
+});
 
 function asWritten(notes: YarnNotes): FabricInput {
   const four = valueIn(notes.fourLayers, 'small');

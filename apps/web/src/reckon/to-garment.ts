@@ -2,6 +2,7 @@ import { DEFAULT_THICKNESS_U, GARMENT_DIMENSIONS, type Garment, type GarmentMeas
 import type { FlatMeasures } from '../drawing/flat-garment.ts';
 import type { GarmentNotes, LayerNotes } from '../notebook/notebook.ts';
 import { valueIn } from '../reading/read.ts';
+import { remembering } from './remembering.ts';
 
 /** An ordinary fabric, where its thickness is not written (mm; assumed: worsted stockinette), and how little that is known. */
 const ORDINARY = { thicknessMm: 3, thicknessU: 1 };
@@ -25,7 +26,7 @@ export function toLayer(layer: LayerNotes | null): Layer | null {
 }
 
 /** The garment for the reckoning; null while no width is written. */
-export function toGarment(notes: GarmentNotes): Garment | null {
+export const toGarment = remembering((notes: GarmentNotes): Garment | null => {
   const measures = Object.entries(flatMeasures(notes)).map(([name, value]): GarmentMeasure => ({
     name: name as GarmentMeasure['name'],
     value,
@@ -42,4 +43,4 @@ export function toGarment(notes: GarmentNotes): Garment | null {
     wornStretched: notes.wornStretched,
     wears: notes.wears,
   };
-}
+});

@@ -1,10 +1,9 @@
-import { useDeferredValue, useMemo } from 'react';
+import { useCallback, useMemo } from 'react';
 import type { BodyModel } from '#body';
 import type { NextToTake } from '#target-sheet';
 import type { Notebook } from '../notebook/notebook.ts';
 import { openEntry } from '../notebook/shelf.ts';
 import { lazyModule } from '../page/lazy-module.ts';
-import { useLater } from '../page/use-later.ts';
 import type { Reckoned } from './reckoned.ts';
 
 const useReckoner = lazyModule(() => import('./reckoner.ts'));
@@ -14,22 +13,21 @@ const useBodyModel = lazyModule(async () => (await import('./reckoner.ts')).load
 export interface Everything {
   /** Null until there is something to reckon with and the reckoner has come. */
   readonly reckoned: Reckoned | null;
-  readonly next: NextToTake | null;
+  /** Asks which measure would help most; who shows it asks. */
+  readonly next: () => NextToTake | null;
   readonly model: BodyModel | null;
 }
 
-/** What comes of the notebook, after what she writes is on the screen. */
+/** What comes of the notebook, in the same frame as what she writes. */
 export function useReckoned(notebook: Notebook, wanted: boolean): Everything {
   const { figure, measures } = openEntry(notebook.bodies).notes;
   const adult = figure !== 'child' && figure !== 'baby' && Object.keys(measures).length > 0;
   const reckoner = useReckoner(wanted);
   const model = useBodyModel(adult);
-  const written = useDeferredValue(notebook);
   const reckoned = useMemo(
-    () => (wanted && reckoner ? reckoner.reckon(written, model) : null),
-    [wanted, reckoner, written, model],
+    () => (wanted && reckoner ? reckoner.reckon(notebook, model) : null),
+    [wanted, reckoner, notebook, model],
   );
-  const later = useLater(reckoned);
-  const next = useMemo(() => (later && reckoner ? reckoner.next(later) : null), [later, reckoner]);
+  const next = useCallback(() => (reckoned && reckoner ? reckoner.next(reckoned) : null), [reckoned, reckoner]);
   return { reckoned, next, model };
 }

@@ -1,0 +1,38 @@
+import { memo, useDeferredValue, useEffect, useLayoutEffect, useRef, type ReactNode } from 'react';
+import type { LeafName } from './leaves.ts';
+import { foundOn } from './use-leaf.ts';
+
+/**
+ * One leaf of the notebook. A closed one costs nothing: it is not drawn anew, has no style and no layout. The browser's own
+ * search still finds what is on it and opens it.
+ */
+export const Leaf = memo(
+  function Leaf({
+    name,
+    open,
+    children,
+  }: {
+    readonly name: LeafName;
+    readonly open: boolean;
+    readonly children: ReactNode;
+  }) {
+    const place = useRef<HTMLDivElement>(null);
+    // The open leaf is on the screen first; the others are drawn after it.
+    const drawn = useDeferredValue(true, open);
+    useLayoutEffect(() => {
+      if (place.current) place.current.hidden = open ? false : 'until-found';
+    }, [open]);
+    useEffect(() => {
+      const element = place.current;
+      const found = (): void => foundOn(name);
+      element?.addEventListener('beforematch', found);
+      return () => element?.removeEventListener('beforematch', found);
+    }, [name]);
+    return (
+      <div ref={place} className="leaf">
+        {(drawn || open) && children}
+      </div>
+    );
+  },
+  (before, after) => !before.open && !after.open,
+);

@@ -1,0 +1,159 @@
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { inBrowser } from './support/chromium.ts';
+import { soon } from './support/soon.ts';
+import { quiet, servePage, type Served } from './support/open-page.ts';
+import { choose, field, HER, strip, toSheet, turnTo, wayTo, write } from './support/write.ts';
+
+const PARTS = ['body', 'garment', 'yarn', 'design', 'sheet', 'keep', 'send', 'made'];
+
+inBrowser('the leaves of the notebook', () => {
+  let served: Served;
+  let page: Page;
+  beforeAll(async () => {
+    served = await servePage();
+  });
+  beforeEach(async () => {
+    await served.empty();
+    page = await served.visit({ viewport: { width: 360, height: 740 } });
+  });
+  afterEach(async () => {
+    quiet(served);
+    await page.context().close();
+  });
+  afterAll(() => served.stop());
+
+  const open = async (): Promise<string> => {
+    const seen = await Promise.all(PARTS.map((part) => page.locator(`#${part}`).isVisible()));
+    return PARTS.filter((_, i) => seen[i]).join(' ');
+  };
+  const active = (): Promise<string> => page.evaluate(() => document.activeElement?.id ?? '');
+  /** How far the top of a part is from the top of the screen. */
+  const topOf = async (part: string): Promise<number> => (await page.locator(`#${part}`).boundingBox())?.y ?? NaN;
+  const atTheEnd = (): Promise<boolean> =>
+    page.evaluate(() => scrollY + innerHeight >= document.documentElement.scrollHeight - 1);
+
+  it('are reached with one tap each, from anywhere, and the wishes lie open with the sheet', async () => {
+    expect(await open()).toBe('body');
+    await page.locator('#measure-scye-depth').scrollIntoViewIfNeeded();
+    for (const [leaf, parts] of [
+      ['garment', 'garment'],
+      ['keep', 'keep send'],
+      ['design', 'design sheet'],
+      ['made', 'made'],
+      ['yarn', 'yarn'],
+      ['body', 'body'],
+    ] as const) {
+      await wayTo(page, leaf).click();
+      expect(await open()).toBe(parts);
+      expect(await wayTo(page, leaf).getAttribute('aria-current')).toBe('page');
+      // What was turned to begins right below the way to the leaves, where it is long enough.
+      expect((await topOf(leaf)) < 120 || (await atTheEnd())).toBe(true);
+    }
+  });
+
+  it('go back and forth as the browser does', async () => {
+    await wayTo(page, 'yarn').click();
+    await wayTo(page, 'design').click();
+    await page.goBack();
+    await soon(open).toBe('yarn');
+    await page.goBack();
+    await soon(open).toBe('body');
+    await page.goForward();
+    await soon(open).toBe('yarn');
+  });
+
+  it('stay open over a reload, and an address names one', async () => {
+    await wayTo(page, 'keep').click();
+    await page.reload();
+    await soon(open).toBe('keep send');
+    await page.goto(`${served.address}#sheet`);
+    await soon(open).toBe('design sheet');
+    await page.goto('about:blank');
+    await page.goto(`${served.address}#measure-wrist-girth`);
+    await soon(open).toBe('body');
+  });
+
+  it('are each followed by a way to the next', async () => {
+    for (const parts of ['garment', 'yarn', 'design sheet', 'keep send', 'made']) {
+      await page.locator('.onward a').filter({ visible: true }).click();
+      expect(await open()).toBe(parts);
+    }
+  });
+
+  it('open where a check asks for a measure, and the measure has the focus', async () => {
+    const { Hand: _, ...rest } = HER;
+    await write(page, 'body', rest);
+    await choose(page, 'body', 'stays open');
+    await toSheet(page);
+    const asks = page.locator('.check').getByRole('link', { name: 'Measure: Hand' }).first();
+    await asks.click();
+    expect(await open()).toBe('body');
+    await soon(active).toBe('measure-hand-girth');
+    await soon(() => topOf('body')).toBeLessThan(0);
+    await page.goBack();
+    await soon(open).toBe('design sheet');
+  });
+
+  it('open where the browser finds what is searched for', async () => {
+    // As the browser’s own search does it, before it shows what it has found.
+    await page
+      .locator('#garment')
+      .evaluate((it) => it.parentElement?.dispatchEvent(new Event('beforematch', { bubbles: true })));
+    expect(await open()).toBe('garment');
+    expect(new URL(page.url()).hash).toBe('#garment');
+    await page.goBack();
+    await soon(open).toBe('body');
+  });
+
+  it('closed cost nothing, and say the newest once they are opened', async () => {
+    await write(page, 'body', HER);
+    await toSheet(page);
+    await turnTo(page, 'body');
+    await page.evaluate(() => {
+      const count = { changes: 0 };
+      Object.assign(window, { count });
+      const watch = new MutationObserver((records) => (count.changes += records.length));
+      const all = { subtree: true, childList: true, characterData: true, attributes: true };
+      for (const leaf of document.querySelectorAll('.leaf[hidden]')) watch.observe(leaf, all);
+    });
+    const before = await strip(page).innerText();
+    await field(page, 'body', 'Chest').fill('41 in');
+    await soon(() => strip(page).innerText()).not.toBe(before);
+    expect(await page.evaluate(() => (window as unknown as { count: { changes: number } }).count.changes)).toBe(0);
+    await wayTo(page, 'design').click();
+    const width = /Chest, flat\n(.*)/.exec(await strip(page).innerText())?.[1];
+    const told = page.locator('#sheet .group summary', { hasText: 'Chest width' }).first().locator('.value');
+    await soon(() => told.textContent()).toBe(width);
+  });
+
+  it('tell the sheet as she changes a wish, in the frame of her tap', async () => {
+    await write(page, 'body', HER);
+    await turnTo(page, 'design');
+    await soon(() => strip(page).innerText()).toMatch(/\d cm/);
+    const [before, after] = await page.evaluate(() => {
+      const said = (): string => document.querySelector('.strip .headline')?.textContent ?? '';
+      const loose = [...document.querySelectorAll<HTMLElement>('#design .option')].find(
+        (it) => it.innerText === 'Loose',
+      );
+      const before = said();
+      loose?.click();
+      return [before, said()];
+    });
+    expect(after).not.toBe(before);
+  });
+
+  it('can be turned with keys alone', async () => {
+    const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.textContent ?? '');
+    await page.keyboard.press('Tab');
+    expect(await focused()).toBe('Straight to the sheet');
+    await page.keyboard.press('Enter');
+    expect(await open()).toBe('design sheet');
+    await page.goBack();
+    for (let i = 0; i < 8 && (await focused()) !== 'Yarn'; i++) await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    expect(await open()).toBe('yarn');
+    await page.keyboard.press('Tab');
+    expect(await field(page, 'yarn', 'Yarn or swatch').evaluate((it) => it === document.activeElement)).toBe(true);
+  });
+});
