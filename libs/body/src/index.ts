@@ -26,6 +26,6 @@ export { loadBodyModel, type BodyModel } from './model/load-body-model.ts';
 export { mappingNotes, WHOM_IT_WAS_MADE_FROM } from './model/model-notes.ts';
 export { nextMeasure, type NextMeasure, type NextMeasureInput, type Sensitivity } from './model/next-measure.ts';
 export type { Spread } from './model/posterior.ts';
-export { questionsOf, type Question, type QuestionsInput } from './model/questions.ts';
+export { bodyQuestioner, type Question, type QuestionsInput } from './model/questions.ts';
 export type { SlipCode } from './model/repairs.ts';
 export { TAKING, type Taking } from './model/taking.ts';

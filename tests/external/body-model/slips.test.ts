@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { defaultU, questionsOf, type BodyDimension, type Question } from '#body';
+import { bodyQuestioner, defaultU, type BodyDimension, type Question } from '#body';
 import { buildModel } from '../../../scripts/body-model/build-model.ts';
 import type { Sex } from '../../../scripts/body-model/names.ts';
 import { civilians, SEXES, soldiers1988, type Person } from './people.ts';
@@ -80,10 +80,10 @@ const isRight = (repair: Values, truth: Values) =>
 
 describeWithRows('questions about slips', (rows) => {
   const { made, tried } = halves(rows);
-  const model = buildModel(made);
+  const questionsOf = bodyQuestioner(buildModel(made));
 
   const ask = (sex: Sex, ageYears: number | null, values: Values) =>
-    questionsOf(model, {
+    questionsOf({
       figure: sex,
       ageYears,
       known: (Object.entries(values) as [BodyDimension, number][]).map(([name, value]) => ({

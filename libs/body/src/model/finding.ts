@@ -20,7 +20,9 @@ export function findingOf(
   typed: readonly Typed[],
   asked: (index: number) => boolean,
 ): Finding | null {
-  const falls = repairsOf(typed)
+  // However one value alone is changed, the squared distance falls by its z² at most.
+  const alone = [...plausibility.z.keys()].filter((index) => plausibility.z[index]! ** 2 > ENOUGH.fall);
+  const falls = repairsOf(typed, alone)
     .filter(({ changes }) => !changes.some(({ index }) => asked(index)))
     .map((repair) => ({ repair, ...afterRepair(plausibility, typed, repair) }))
     .filter(({ z }) => z <= ENOUGH.z);

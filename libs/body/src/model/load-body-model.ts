@@ -1,7 +1,7 @@
 import type { Estimator } from '../estimator.ts';
 import { bodyModelEstimator } from './body-model-estimator.ts';
 import type { BodyModelCoefficients } from './coefficients.ts';
-import { questionsOf, type Question, type QuestionsInput } from './questions.ts';
+import { bodyQuestioner, type Question, type QuestionsInput } from './questions.ts';
 
 /** The body model ready for use: estimates, questions, and the coefficients they rest on. */
 export interface BodyModel extends Estimator {
@@ -16,6 +16,6 @@ export async function loadBodyModel(): Promise<BodyModel> {
   return {
     coefficients,
     estimate: bodyModelEstimator(coefficients).estimate,
-    questionsOf: (input) => questionsOf(coefficients, input),
+    questionsOf: bodyQuestioner(coefficients),
   };
 }

@@ -3,12 +3,12 @@ import type { Figure } from '../body.ts';
 import type { KnownValue } from '../estimator.ts';
 import type { BodyModelCoefficients } from './coefficients.ts';
 import { findingOf, type Finding } from './finding.ts';
+import type { Gaussian } from './gaussian.ts';
 import { knownLogs } from './known-logs.ts';
 import { plausibilityOf } from './plausibility.ts';
-import { priorOf } from './prior.ts';
 import { questionText } from './question-text.ts';
 import type { SlipCode } from './repairs.ts';
-import { sexesOf, type Sex } from './posterior.ts';
+import { priorsOf, sexesOf } from './posterior.ts';
 
 /** What was typed for a body. */
 export interface QuestionsInput {
@@ -29,25 +29,21 @@ export interface Question {
 }
 
 /**
- * At most one question per suspicious value: each value against what the others lead to expect, with the widened spread; of the known slips, the one whose
- * undoing leaves the smallest Mahalanobis distance. Where the sex is not said, only what neither sex explains. Children and babies: none, for the model is of
- * adults.
- *
- * @throws DomainError from `knownLogs` for values no measure can have.
+ * Who asks: at most one question per suspicious value: each value against what the others lead to expect, with the widened spread; of the known slips, the
+ * one whose undoing leaves the smallest Mahalanobis distance. Where the sex is not said, only what neither sex explains. Children and babies: none, for the
+ * model is of adults. What it asks throws DomainError from `knownLogs` for values no measure can have.
  */
-export function questionsOf(
-  coefficients: BodyModelCoefficients,
-  { figure, ageYears, known }: QuestionsInput,
-): readonly Question[] {
-  if (figure === 'child' || figure === 'baby' || known.length === 0) return [];
-  const asked = sexesOf(figure).map((sex) => askedOf(coefficients, sex, ageYears, known));
-  asked.sort((a, b) => a.questions.length - b.questions.length || a.distance - b.distance);
-  return asked[0]!.questions;
+export function bodyQuestioner(coefficients: BodyModelCoefficients): (input: QuestionsInput) => readonly Question[] {
+  const priors = priorsOf(coefficients, 'anyone');
+  return ({ figure, ageYears, known }) => {
+    if (figure === 'child' || figure === 'baby' || known.length === 0) return [];
+    const asked = sexesOf(figure).map((sex) => askedOf(coefficients.dimensions, priors[sex].truth(ageYears), known));
+    asked.sort((a, b) => a.questions.length - b.questions.length || a.distance - b.distance);
+    return asked[0]!.questions;
+  };
 }
 
-function askedOf(coefficients: BodyModelCoefficients, sex: Sex, ageYears: number | null, known: readonly KnownValue[]) {
-  const { dimensions } = coefficients;
-  const prior = priorOf(coefficients, sex, { others: true, doubts: true })(ageYears);
+function askedOf(dimensions: readonly BodyDimension[], prior: Gaussian, known: readonly KnownValue[]) {
   const expected = known.map(({ name }) => Math.exp(prior.mean[dimensions.indexOf(name)]!));
   const values = [...known];
   const questions: Question[] = [];

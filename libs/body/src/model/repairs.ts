@@ -32,18 +32,22 @@ const FACTORS = [
   { code: 'pounds-as-kilograms', factor: 0.45359237, of: (name: string) => name === 'weight' },
 ] as const;
 
-/** Every known slip undone: of one value, of two that changed places, and of all values together that were typed or measured in the same wrong way. */
-export function repairsOf(typed: readonly Typed[]): readonly Repair[] {
-  return [...digitSwaps(typed), ...fieldSwaps(typed), ...FACTORS.flatMap((slip) => scaled(typed, slip))];
+/**
+ * Every known slip undone: of one value alone, of two that changed places, and of all values together that were typed or measured in the same wrong way.
+ * @param alone the places of values that changing one of them could help
+ */
+export function repairsOf(typed: readonly Typed[], alone: readonly number[]): readonly Repair[] {
+  return [...digitSwaps(typed, alone), ...fieldSwaps(typed), ...FACTORS.flatMap((slip) => scaled(typed, alone, slip))];
 }
 
-function digitSwaps(typed: readonly Typed[]): Repair[] {
-  return typed.flatMap(({ name, value }, index) =>
-    swappedDigits(value, name === 'weight' ? 'weight' : 'length').map((other): Repair => ({
+function digitSwaps(typed: readonly Typed[], alone: readonly number[]): Repair[] {
+  return alone.flatMap((index) => {
+    const { name, value } = typed[index]!;
+    return swappedDigits(value, name === 'weight' ? 'weight' : 'length').map((other): Repair => ({
       code: 'swapped-digits',
       changes: [{ index, value: other }],
-    })),
-  );
+    }));
+  });
 }
 
 function fieldSwaps(typed: readonly Typed[]): Repair[] {
@@ -61,11 +65,16 @@ function fieldSwaps(typed: readonly Typed[]): Repair[] {
   );
 }
 
-function scaled(typed: readonly Typed[], { code, factor, of }: (typeof FACTORS)[number]): Repair[] {
+function scaled(
+  typed: readonly Typed[],
+  alone: readonly number[],
+  { code, factor, of }: (typeof FACTORS)[number],
+): Repair[] {
   const change = (index: number) => ({ index, value: typed[index]!.value * factor });
   const may = typed.flatMap(({ name }, index) => (of(name) ? [index] : []));
   const off = (index: number, by: number) => Math.abs(Math.log((typed[index]!.value * by) / typed[index]!.expected));
   const alike = may.filter((index) => off(index, factor) < off(index, 1));
   const together: Repair[] = alike.length < 2 ? [] : [{ code, changes: alike.map(change) }];
-  return [...may.map((index): Repair => ({ code, changes: [change(index)] })), ...together];
+  const single = alone.filter((index) => may.includes(index));
+  return [...single.map((index): Repair => ({ code, changes: [change(index)] })), ...together];
 }
