@@ -6,12 +6,16 @@ import type { Tape } from '../notebook/typed.ts';
 import { openEntry } from '../notebook/shelf.ts';
 import { garmentDoubts } from './garment-doubts.ts';
 import { questionsAbout } from './questions.ts';
+import { rehearse } from './rehearse.ts';
 import { remembering, steady } from './remembering.ts';
 import type { Reckoned } from './reckoned.ts';
 import { toBody } from './to-body.ts';
 import { toSheetInput } from './to-sheet-input.ts';
 
 export { loadBodyModel } from '#body';
+
+/** Goes through it some dozen times while the browser rests. */
+export const rehearsed = (model: BodyModel | null): void => rehearse(reckonedOf, model);
 
 /** The preview is the computation; only a sheet that is kept has an id and a time. */
 const PREVIEW = { id: '', createdAt: '' };

@@ -1,4 +1,4 @@
-import { useCallback, useMemo } from 'react';
+import { useCallback, useEffect, useMemo } from 'react';
 import type { BodyModel } from '#body';
 import type { NextToTake } from '#target-sheet';
 import type { Notebook } from '../notebook/notebook.ts';
@@ -24,6 +24,7 @@ export function useReckoned(notebook: Notebook, wanted: boolean): Everything {
   const adult = figure !== 'child' && figure !== 'baby' && Object.keys(measures).length > 0;
   const reckoner = useReckoner(wanted);
   const model = useBodyModel(adult);
+  useEffect(() => reckoner?.rehearsed(model), [reckoner, model]);
   const reckoned = useMemo(
     () => (wanted && reckoner ? reckoner.reckon(notebook, model) : null),
     [wanted, reckoner, notebook, model],
