@@ -1,8 +1,11 @@
 import { Injectable, type ArgumentMetadata, type PipeTransform } from '@nestjs/common';
 import { plainToInstance } from 'class-transformer';
 import { getMetadataStorage, validateSync, type ValidationError, type ValidatorOptions } from 'class-validator';
+import { rememberMetadata } from './remember-metadata.ts';
 import { problemsOfWhole } from './whole-checked.ts';
 import { HttpProblem, type FieldError } from './problem.ts';
+
+rememberMetadata();
 
 const OPTIONS: ValidatorOptions = {
   whitelist: true,
