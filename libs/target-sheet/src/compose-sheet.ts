@@ -9,10 +9,16 @@ import type { SheetInput } from './sheet-input.ts';
 import { sheetNotes } from './sheet-notes.ts';
 import { FORMAT, VERSION, type TargetSheet } from './target-sheet.ts';
 
+export interface ComposeOptions {
+  readonly estimator?: Estimator;
+  readonly profile?: BodyProfile | null;
+  readonly tape?: Tape;
+}
+
 /**
  * Makes a target sheet: what the maker knows in, the finished measurements out, in the unit she asked for. `createdAt`
- * is RFC 3339 in UTC. `estimator` fills in what was not measured of an adult, where the body allows it. `tape` is what
- * lengths in texts are told in, else that of the sheet's unit.
+ * is RFC 3339 in UTC. `estimator` fills in what was not measured of an adult, where the body allows it; `profile` is the
+ * input's body where it was resolved already. `tape` is what lengths in texts are told in, else that of the sheet's unit.
  *
  * @throws DomainError of the body, garment, fabric, rules and design given, with a JSON Pointer into the input;
  * `title-too-long` above 200 characters.
@@ -20,13 +26,13 @@ import { FORMAT, VERSION, type TargetSheet } from './target-sheet.ts';
 export function composeSheet(
   input: SheetInput,
   meta: { readonly id: string; readonly createdAt: string },
-  { estimator, tape = tapeOf(input.unit) }: { readonly estimator?: Estimator | undefined; readonly tape?: Tape } = {},
+  { estimator, profile, tape = tapeOf(input.unit) }: ComposeOptions = {},
 ): TargetSheet {
   const { title, design, made, unit } = input;
   if ([...title].length > MAX_TITLE)
     throw new DomainError('title-too-long', `A title has at most ${MAX_TITLE} characters.`, '/title');
   const fabric = at('/fabric', () => resolveFabric(input.fabric));
-  const body = at('/body', () => bodyOf(input.body, estimator));
+  const body = profile ?? at('/body', () => bodyOf(input.body, estimator));
   const garment = at('/garment', () => input.garment && resolveGarment(input.garment));
   const rules = at('/rules', () => rulesWith(input.rules));
   const advice = advise({ body, garment, fabric, design, made, rules, tape });

@@ -1,13 +1,12 @@
 import { memo, useDeferredValue, useMemo } from 'react';
 import { BODY_DIMENSIONS, type BodyDimension, type BodyProfile } from '#body';
-import type { NextToTake } from '#target-sheet';
 import { say } from '../messages.ts';
 import type { BodyNotes } from '../notebook/notebook.ts';
 import { openEntry, type Shelf } from '../notebook/shelf.ts';
 import { ShelfBar } from '../notebook/ShelfBar.tsx';
 import type { Tape } from '../notebook/typed.ts';
+import type { Asking } from '../reckon/reckoned.ts';
 import { AboutBody } from './AboutBody.tsx';
-import type { Question } from './Ask.tsx';
 import { BodyTable } from './BodyTable.tsx';
 import { MeasureRow } from './MeasureRow.tsx';
 import { NextMeasure } from './NextMeasure.tsx';
@@ -20,21 +19,20 @@ export const BodySection = memo(function BodySection({
   shelf,
   tape,
   profile,
-  questions,
-  next,
+  asking,
 }: {
   readonly shelf: Shelf<BodyNotes>;
   readonly tape: Tape;
   readonly profile: BodyProfile | null;
-  readonly questions: Readonly<Partial<Record<BodyDimension, Question<BodyDimension>>>>;
-  readonly next: () => NextToTake | null;
+  readonly asking: Asking;
 }) {
   const words = say.body;
   const { notes } = openEntry(shelf);
   const groups = useMemo(() => measureGroups(notes.figure), [notes.figure]);
   // In the frame after her key: first what she wrote, and the sheet.
   const said = useDeferredValue(profile);
-  const asked = useDeferredValue(questions);
+  const ask = useDeferredValue(asking);
+  const questions = useMemo(() => ask.ofBody(), [ask]);
   const estimates = useMemo(
     () => new Map(BODY_DIMENSIONS.map((name) => [name, pencilled(said, name, tape)])),
     [said, tape],
@@ -47,7 +45,7 @@ export const BodySection = memo(function BodySection({
       written={notes.measures[dimension]}
       tape={tape}
       pencilled={estimates.get(dimension) ?? null}
-      question={asked[dimension] ?? null}
+      question={questions[dimension] ?? null}
     />
   );
   return (
@@ -56,7 +54,7 @@ export const BodySection = memo(function BodySection({
       <ModelFigure figure={notes.figure} />
       <ShelfBar kind="bodies" shelf={shelf} nameLabel={words.name} />
       <AboutBody figure={notes.figure} age={notes.age} takenBy={notes.takenBy} skipped={notes.skipped} />
-      <NextMeasure ask={next} tape={tape} />
+      <NextMeasure asking={asking} tape={tape} />
       {groups.map(({ title, dimensions }) => (
         <section key={title} className="measures">
           <h3>{title}</h3>

@@ -1,22 +1,22 @@
 import { memo, useMemo } from 'react';
-import type { NextToTake } from '#target-sheet';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { useLater } from '../page/use-later.ts';
 import { showLength } from '../reading/numbers.ts';
+import type { Asking } from '../reckon/reckoned.ts';
 import { fieldId } from './field-id.ts';
 
 /** The one measure that would help most, asked for once everything else is on the screen. Its place is kept when there is none. */
 export const NextMeasure = memo(function NextMeasure({
-  ask,
+  asking,
   tape,
 }: {
-  readonly ask: () => NextToTake | null;
+  readonly asking: Asking;
   readonly tape: Tape;
 }) {
   const words = say.body.next;
-  const later = useLater(ask);
-  const next = useMemo(() => later(), [later]);
+  const later = useLater(asking);
+  const next = useMemo(() => later.next(), [later]);
   if (next === null)
     return (
       <aside className="next" aria-label={words.title}>

@@ -1,12 +1,12 @@
 import { memo, useDeferredValue, useMemo, useState } from 'react';
 import { CONSTRUCTIONS, GARMENT_DIMENSIONS, type GarmentDimension } from '#garment';
-import type { Question } from '../body/Ask.tsx';
 import { Choice } from '../field/Choice.tsx';
 import { say } from '../messages.ts';
 import type { GarmentNotes } from '../notebook/notebook.ts';
 import { openEntry, type Shelf } from '../notebook/shelf.ts';
 import { ShelfBar } from '../notebook/ShelfBar.tsx';
 import type { Tape } from '../notebook/typed.ts';
+import type { Asking } from '../reckon/reckoned.ts';
 import { flatMeasures } from '../reckon/to-garment.ts';
 import { AboutGarment } from './AboutGarment.tsx';
 import { FlatDrawing } from './FlatDrawing.tsx';
@@ -17,14 +17,16 @@ import { writeGarment } from './write-garment.ts';
 export const GarmentSection = memo(function GarmentSection({
   shelf,
   tape,
-  questions,
+  asking,
 }: {
   readonly shelf: Shelf<GarmentNotes>;
   readonly tape: Tape;
-  readonly questions: Readonly<Partial<Record<GarmentDimension, Question<GarmentDimension>>>>;
+  readonly asking: Asking;
 }) {
   const [active, setActive] = useState<GarmentDimension | null>(null);
   const { notes } = openEntry(shelf);
+  const ask = useDeferredValue(asking);
+  const questions = useMemo(() => ask.ofGarment(), [ask]);
   const { construction, measures, sleeveFrom, thickness, layer, wornStretched, wears } = notes;
   const drawn = useDeferredValue(useMemo(() => flatMeasures({ measures }), [measures]));
   return (

@@ -17,7 +17,7 @@ export function Page() {
   const open = useLeaf();
   const { tape } = notebook;
   const empty = isEmpty(notebook);
-  const { reckoned, next, model } = useReckoned(notebook, !empty);
+  const { reckoned, asking, model } = useReckoned(notebook, !empty);
   return (
     <>
       <a className="skip" href="#sheet">
@@ -26,7 +26,7 @@ export function Page() {
       <Top tape={tape} />
       <Contents open={open} />
       <main className="page" data-leaf={open}>
-        <Writing open={open} notebook={notebook} empty={empty} reckoned={reckoned} next={next} />
+        <Writing open={open} notebook={notebook} empty={empty} reckoned={reckoned} asking={asking} />
         <Result open={open} notebook={notebook} reckoned={reckoned} />
         <After open={open} notebook={notebook} reckoned={reckoned} model={model} />
       </main>

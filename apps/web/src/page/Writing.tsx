@@ -1,12 +1,11 @@
 import { useState } from 'react';
-import type { NextToTake } from '#target-sheet';
 import { DesignFields } from '../advice/DesignFields.tsx';
 import { easeOutcome } from '../advice/ease-outcome.ts';
 import { BodySection } from '../body/BodySection.tsx';
 import { GarmentSection } from '../garment/GarmentSection.tsx';
 import { say } from '../messages.ts';
 import type { Notebook } from '../notebook/notebook.ts';
-import type { Reckoned } from '../reckon/reckoned.ts';
+import type { Asking, Reckoned } from '../reckon/reckoned.ts';
 import { finished } from '../reckon/worn-measures.ts';
 import { YarnSection } from '../yarn/YarnSection.tsx';
 import { Beginning } from './Beginning.tsx';
@@ -17,7 +16,6 @@ import { Section } from './Section.tsx';
 
 /** A sweater of ordinary width, for the drawing of the room while nothing is known. */
 const ORDINARY_FLAT_MM = 1000;
-const NONE = {};
 
 /** What she writes: the body, a sweater that fits, the yarn, her wishes. */
 export function Writing({
@@ -25,14 +23,13 @@ export function Writing({
   notebook,
   empty,
   reckoned,
-  next,
+  asking,
 }: {
   readonly open: LeafName;
   readonly notebook: Notebook;
   readonly empty: boolean;
   readonly reckoned: Reckoned | null;
-  /** Asks which measure would help most. */
-  readonly next: () => NextToTake | null;
+  readonly asking: Asking;
 }) {
   const { tape } = notebook;
   // The offer stays where it is for this visit: nothing moves when she begins to write.
@@ -45,19 +42,13 @@ export function Writing({
       <Leaf name="body" open={open === 'body'}>
         {offered && <Beginning />}
         <Section id="body" title={say.body.title}>
-          <BodySection
-            shelf={notebook.bodies}
-            tape={tape}
-            profile={profile}
-            questions={reckoned?.questions ?? NONE}
-            next={next}
-          />
+          <BodySection shelf={notebook.bodies} tape={tape} profile={profile} asking={asking} />
         </Section>
         <Onward to="garment" />
       </Leaf>
       <Leaf name="garment" open={open === 'garment'}>
         <Section id="garment" title={say.garment.title}>
-          <GarmentSection shelf={notebook.garments} tape={tape} questions={reckoned?.garmentQuestions ?? NONE} />
+          <GarmentSection shelf={notebook.garments} tape={tape} asking={asking} />
         </Section>
         <Onward to="yarn" />
       </Leaf>

@@ -1,6 +1,6 @@
 import type { BodyDimension, BodyProfile } from '#body';
 import type { GarmentDimension } from '#garment';
-import type { SheetInput, TargetSheet } from '#target-sheet';
+import type { NextToTake, SheetInput, TargetSheet } from '#target-sheet';
 import type { Question } from '../body/Ask.tsx';
 
 /** What the page shows of a notebook. `cannot` says why there is no sheet; null while simply too little is written. */
@@ -9,6 +9,13 @@ export interface Reckoned {
   readonly profile: BodyProfile | null;
   readonly sheet: TargetSheet | null;
   readonly cannot: string | null;
-  readonly questions: Readonly<Partial<Record<BodyDimension, Question<BodyDimension>>>>;
-  readonly garmentQuestions: Readonly<Partial<Record<GarmentDimension, Question<GarmentDimension>>>>;
+}
+
+/** What is asked of her about a notebook. Nobody waits for it, so it is worked out when a part of the page comes to show it. */
+export interface Asking {
+  /** The measure that would help most. */
+  readonly next: () => NextToTake | null;
+  /** What looks like a slip, of her body and of the sweater that fits. */
+  readonly ofBody: () => Readonly<Partial<Record<BodyDimension, Question<BodyDimension>>>>;
+  readonly ofGarment: () => Readonly<Partial<Record<GarmentDimension, Question<GarmentDimension>>>>;
 }

@@ -1,4 +1,3 @@
-import type { BodyModel } from '#body';
 import { blankNotebook } from '../notebook/blank.ts';
 import type { Notebook } from '../notebook/notebook.ts';
 import { withNotes } from '../notebook/shelf.ts';
@@ -20,14 +19,11 @@ function example(time: number): Notebook {
  * Reckons what nobody asked for while the browser rests: it makes code fast only once it has run some dozen times, and her
  * first keys should not be those.
  */
-export function rehearse(
-  reckon: (notebook: Notebook, model: BodyModel | null) => unknown,
-  model: BodyModel | null,
-): void {
+export function rehearse(reckon: (notebook: Notebook) => void): void {
   if (!('requestIdleCallback' in window)) return;
   let time = 0;
   const go = (rest: IdleDeadline): void => {
-    while (time < TIMES && rest.timeRemaining() > ONE_MS) reckon(example(time++), model);
+    while (time < TIMES && rest.timeRemaining() > ONE_MS) reckon(example(time++));
     if (time < TIMES) requestIdleCallback(go);
   };
   requestIdleCallback(go);

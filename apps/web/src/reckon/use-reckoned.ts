@@ -1,10 +1,9 @@
-import { useCallback, useEffect, useMemo } from 'react';
+import { useEffect, useMemo } from 'react';
 import type { BodyModel } from '#body';
-import type { NextToTake } from '#target-sheet';
 import type { Notebook } from '../notebook/notebook.ts';
 import { openEntry } from '../notebook/shelf.ts';
 import { lazyModule } from '../page/lazy-module.ts';
-import type { Reckoned } from './reckoned.ts';
+import type { Asking, Reckoned } from './reckoned.ts';
 
 const useReckoner = lazyModule(() => import('./reckoner.ts'));
 /** A file of its own; fetched when there is a first adult measure to guess the others from. */
@@ -13,10 +12,12 @@ const useBodyModel = lazyModule(async () => (await import('./reckoner.ts')).load
 export interface Everything {
   /** Null until there is something to reckon with and the reckoner has come. */
   readonly reckoned: Reckoned | null;
-  /** Asks which measure would help most; who shows it asks. */
-  readonly next: () => NextToTake | null;
+  readonly asking: Asking;
   readonly model: BodyModel | null;
 }
+
+const NONE = {};
+const NOTHING: Asking = { next: () => null, ofBody: () => NONE, ofGarment: () => NONE };
 
 /** What comes of the notebook, in the same frame as what she writes. */
 export function useReckoned(notebook: Notebook, wanted: boolean): Everything {
@@ -29,6 +30,9 @@ export function useReckoned(notebook: Notebook, wanted: boolean): Everything {
     () => (wanted && reckoner ? reckoner.reckon(notebook, model) : null),
     [wanted, reckoner, notebook, model],
   );
-  const next = useCallback(() => (reckoned && reckoner ? reckoner.next(reckoned) : null), [reckoned, reckoner]);
-  return { reckoned, next, model };
+  const asking = useMemo(
+    () => (reckoned && reckoner ? reckoner.asking(reckoned, notebook, model) : NOTHING),
+    [reckoned, reckoner, notebook, model],
+  );
+  return { reckoned, asking, model };
 }
