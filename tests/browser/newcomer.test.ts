@@ -53,7 +53,7 @@ inBrowser('a newcomer’s whole road', () => {
     await choose(page, 'design', 'Loose');
     await soon(() => strip(page).innerText()).not.toBe(before);
     await toSheet(page);
-    expect(await page.locator('.piece figcaption strong').allInnerTexts()).toEqual([
+    await soon(() => page.locator('.piece figcaption strong').allTextContents()).toEqual([
       'Back, make one',
       'Front, make one',
       'Sleeve, make 2',

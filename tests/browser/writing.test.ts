@@ -170,8 +170,8 @@ inBrowser('writing on the page', () => {
     const measure = page.locator('#sheet .group').first().locator('details.one', { hasText: 'Chest width' });
     await measure.locator('summary').click();
     const number = (text: string): number => Number(text.replace('−', '-').replace(' cm', ''));
-    const terms = await measure.locator('tbody td:nth-child(2)').allInnerTexts();
-    const total = number(await measure.locator('tfoot td').first().innerText());
+    const terms = await measure.locator('tbody td:nth-child(2)').allTextContents();
+    const total = number((await measure.locator('tfoot td').first().textContent())!);
     // Each is shown to a tenth of a millimetre.
     expect(terms.map(number).reduce((sum, term) => sum + term, 0)).toBeCloseTo(total, 1);
     expect(terms.length).toBeGreaterThan(1);
