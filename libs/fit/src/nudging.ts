@@ -69,8 +69,9 @@ export class Nudging {
   readonly #model: Model;
   readonly #partials: readonly number[];
   readonly #rates: readonly number[];
-  readonly #uncertain: readonly Input[];
-  readonly #shared: readonly (readonly number[])[] | null;
+  /** Places of the inputs that are uncertain. */
+  readonly #uncertain: readonly number[];
+  readonly #covariance: ProfileCovariance | null;
 
   /** `row` are the model's numbers for the inputs. */
   constructor(model: Model, row: Row, inputs: Inputs, covariance: ProfileCovariance | null) {
@@ -79,8 +80,8 @@ export class Nudging {
     this.#partials = model.steps.partials(row);
     this.#rates = model.chain.rates(this.#partials);
     for (const input of inputs.told) if (input.u !== 0 || input.value !== 0) this.#told[input.slot] = input;
-    this.#uncertain = inputs.told.filter(({ u }) => u > 0);
-    this.#shared = covariance && sharedErrors(this.#uncertain, covariance);
+    this.#uncertain = inputs.told.filter(({ u }) => u > 0).map(({ slot }) => slot);
+    this.#covariance = covariance;
   }
 
   /** Places of the inputs, and after them of columns, that the number in place `slot` may move with. */
@@ -122,27 +123,25 @@ export class Nudging {
    * Source: JCGM 100:2008 (GUM), equation 13.
    */
   uncertainty(plus: number, minus = -1): number {
+    // Of one number, only what it moves with is looked through.
+    const columns = minus < 0 ? this.columnsOf(plus) : this.#uncertain;
+    const sharing: number[] = [];
+    const slopes: number[] = [];
     let variance = 0;
-    for (let i = 0; i < this.#uncertain.length; i++) {
-      const slope = this.#slopeBetween(plus, minus, i);
+    for (let i = 0; i < columns.length; i++) {
+      const input = this.#told[columns[i]!];
+      if (!input || input.u === 0) continue;
+      const slope = this.slope(plus, input.slot) - (minus < 0 ? 0 : this.slope(minus, input.slot));
       if (slope === 0) continue;
-      variance += (slope * this.#uncertain[i]!.u) ** 2;
-      const shared = this.#shared?.[i];
-      if (!shared) continue;
-      for (let k = 0; k < i; k++)
-        if (shared[k] !== 0) variance += 2 * slope * this.#slopeBetween(plus, minus, k) * shared[k]!;
+      variance += (slope * input.u) ** 2;
+      if (this.#covariance === null || input.body === null) continue;
+      const at = this.#covariance.names.indexOf(input.body);
+      if (at < 0) continue;
+      const errors = this.#covariance.matrix[at]!;
+      for (let k = 0; k < sharing.length; k++) variance += 2 * slope * slopes[k]! * errors[sharing[k]!]!;
+      sharing.push(at);
+      slopes.push(slope);
     }
     return Math.sqrt(Math.max(variance, 0));
   }
-
-  #slopeBetween(plus: number, minus: number, uncertain: number): number {
-    const { slot } = this.#uncertain[uncertain]!;
-    return this.slope(plus, slot) - (minus < 0 ? 0 : this.slope(minus, slot));
-  }
-}
-
-/** Covariance of each input with every other, 0 where they share no error. */
-function sharedErrors(inputs: readonly Input[], { names, matrix }: ProfileCovariance): number[][] {
-  const places = inputs.map(({ body }) => (body === null ? -1 : names.indexOf(body)));
-  return places.map((i) => places.map((j) => (i < 0 || j < 0 ? 0 : matrix[i]![j]!)));
 }
