@@ -40,7 +40,6 @@ const NOTHING_LEFT: NoAdvice = { needs: [], reason: 'Nothing is left here; the c
 export class DimensionWriter {
   readonly #w: Writing;
   readonly #told = new Map<number, Given | NoAdvice>();
-  #missing: MissingMeasures | undefined;
 
   constructor(writing: Writing) {
     this.#w = writing;
@@ -98,11 +97,10 @@ export class DimensionWriter {
   }
 
   #tell(planned: Planned): Given | NoAdvice {
-    const { nudging, decisions, figures } = this.#w;
+    const { nudging, decisions, figures, missing } = this.#w;
     const { name, slot } = planned;
     const figure = figures.get(slot);
-    if (!figure)
-      return Number.isNaN(nudging.base[slot]!) ? (this.#missing ??= this.#w.missing()).reasonFor(slot) : NOTHING_LEFT;
+    if (!figure) return Number.isNaN(nudging.base[slot]!) ? missing().reasonFor(slot) : NOTHING_LEFT;
     const { value, u, low, high } = figure;
     return {
       value,
