@@ -36,9 +36,9 @@ export function because(slot: number, u: number, nudging: Nudging, d: Decisions)
   // The fabric's two coefficients are one term; where the new fabric drops out, the ordinary one stands alone.
   const merged = thickness !== 0 && ordinary !== 0;
   let rest = value;
-  for (const column of nudging.columnsOf(slot)) {
-    const input = nudging.told(column);
-    const slope = nudging.slope(slot, column);
+  for (const place of nudging.inputsOf(slot)) {
+    const input = nudging.told(place);
+    const slope = nudging.slope(slot, place);
     if (!input || slope === 0 || (merged && input.slot === S.ordinaryThickness)) continue;
     const share = Math.abs(slope) * input.u;
     const alone = slope * input.value;

@@ -13,8 +13,6 @@ export class Chain {
   readonly #width: number;
   /** Number by number, a place for each column. */
   readonly #places: Int16Array;
-  /** For each number, the columns it can move with. */
-  readonly #columns: readonly (readonly number[])[];
   /** The rates that are the same wherever the row is; 0 for the others. */
   readonly #always: readonly number[];
   /** What the others are added up from, in order: which source's partial, times the rate in which place, goes to which. */
@@ -55,15 +53,6 @@ export class Chain {
     this.#from = Int16Array.from(links, ([, from]) => from);
     this.#to = Int16Array.from(links, ([, , to]) => to);
     this.#always = always;
-    const columns = Array.from(of.keys());
-    this.#columns = Array.from({ length: SLOT_COUNT }, (_, slot) =>
-      columns.filter((column) => this.place(slot, column) !== NOWHERE),
-    );
-  }
-
-  /** The columns that a number can move with. */
-  columnsOf(slot: number): readonly number[] {
-    return this.#columns[slot]!;
   }
 
   /** Where among the rates is how a number moves with a column; −1 where it cannot. */

@@ -6,5 +6,5 @@ export type Tape = 'cm' | 'in';
 /** A length in a sentence, without its sign: to the millimetre, or to ⅛ in. */
 export function lengthWords(mm: number, tape: Tape): string {
   const size = Math.abs(mm);
-  return tape === 'in' ? `${inchesText(size)} in` : `${Number((size / 10).toFixed(1))} cm`;
+  return tape === 'in' ? `${inchesText(size)} in` : `${Math.round(size) / 10} cm`;
 }

@@ -85,6 +85,7 @@ export class Model {
   /** Checks that may apply, and that draw a rounding in. */
   readonly #drawing: readonly CheckRule[];
   #whole: Chain | undefined;
+  readonly #inputs: (readonly number[])[] = [];
 
   constructor(d: Decisions) {
     this.steps = stepsOf(d);
@@ -95,6 +96,12 @@ export class Model {
   /** How all numbers move with each input, in its place as a column, and after them with each of the plan's drivers. */
   get chain(): Chain {
     return (this.#whole ??= new Chain(this.steps, [...INPUTS, ...this.plan.drivers]));
+  }
+
+  /** Places of the inputs that the number in this place can move with. */
+  inputsOf(slot: number): readonly number[] {
+    const { chain } = this;
+    return (this.#inputs[slot] ??= INPUTS.filter((input) => chain.place(slot, input) >= 0));
   }
 
   /** How all numbers move with the one in this place, its only column. */

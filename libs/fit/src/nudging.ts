@@ -41,16 +41,15 @@ export class Nudge {
   readonly #row: Row;
 
   /**
-   * `following` are steps that hang on the number in place `slot`, in order, with all that lead to them. `scratch` is another
-   * row, to be written over.
+   * `following` are steps that hang on the number in place `slot`, in order, with all that lead to them. `row` is another with
+   * the numbers of `base`, to be written over.
    */
-  constructor(steps: Steps, base: Row, slot: number, following: readonly number[], scratch: Row) {
+  constructor(steps: Steps, base: Row, slot: number, following: readonly number[], row: Row) {
     this.#steps = steps;
     this.#base = base;
     this.#slot = slot;
     this.#following = following;
-    this.#row = scratch;
-    for (let at = 0; at < base.length; at++) scratch[at] = base[at]!;
+    this.#row = row;
   }
 
   /** The numbers with this one moved by `mm`, in their places. The row is reused: read it before the next call. */
@@ -59,19 +58,39 @@ export class Nudge {
     this.#steps.workOutAgain(this.#row, this.#following);
     return this.#row;
   }
+
+  /** Leaves the row as it was. */
+  undo(): void {
+    this.#row[this.#slot] = this.#base[this.#slot]!;
+    for (const step of this.#following) {
+      const slot = this.#steps.slotOf(step);
+      this.#row[slot] = this.#base[slot]!;
+    }
+  }
 }
+
+const UNTOLD: readonly (Input | undefined)[] = Array.from({ length: INPUT_COUNT }, () => undefined);
+const CERTAIN: readonly number[] = Array.from({ length: INPUT_COUNT }, () => 0);
+const ALONE: readonly number[] = Array.from({ length: INPUT_COUNT }, () => -1);
 
 /** A worked-out model: every number as it is, and how all of them move with each other. */
 export class Nudging {
   readonly base: Row;
-  #scratch: Row | undefined;
-  readonly #told: (Input | undefined)[] = [];
   readonly #model: Model;
   readonly #partials: readonly number[];
   readonly #rates: readonly number[];
+  readonly #told: (Input | undefined)[] = UNTOLD.slice();
   /** Places of the inputs that are uncertain. */
-  readonly #uncertain: readonly number[];
-  readonly #covariance: ProfileCovariance | null;
+  readonly #uncertain: number[] = [];
+  /** By their places, the inputs' standard uncertainties, and which row of the covariance is theirs; −1 where none is. */
+  readonly #u: number[] = CERTAIN.slice();
+  readonly #sharing: number[] = ALONE.slice();
+  readonly #covariance: ProfileCovariance['matrix'];
+  /** Of the inputs that share errors, while an uncertainty is added up: their rows of the covariance, and the slopes. */
+  readonly #places: number[] = [];
+  readonly #slopes: number[] = [];
+  #nudge: Nudge | undefined;
+  #nudged: Row | undefined;
 
   /** `row` are the model's numbers for the inputs. */
   constructor(model: Model, row: Row, inputs: Inputs, covariance: ProfileCovariance | null) {
@@ -79,19 +98,25 @@ export class Nudging {
     this.base = row;
     this.#partials = model.steps.partials(row);
     this.#rates = model.chain.rates(this.#partials);
-    for (const input of inputs.told) if (input.u !== 0 || input.value !== 0) this.#told[input.slot] = input;
-    this.#uncertain = inputs.told.filter(({ u }) => u > 0).map(({ slot }) => slot);
-    this.#covariance = covariance;
+    this.#covariance = covariance?.matrix ?? [];
+    for (const input of inputs.told) {
+      const { slot, value, u, body } = input;
+      if (u !== 0 || value !== 0) this.#told[slot] = input;
+      if (u === 0) continue;
+      this.#uncertain.push(slot);
+      this.#u[slot] = u;
+      if (covariance !== null && body !== null) this.#sharing[slot] = covariance.names.indexOf(body);
+    }
   }
 
-  /** Places of the inputs, and after them of columns, that the number in place `slot` may move with. */
-  columnsOf(slot: number): readonly number[] {
-    return this.#model.chain.columnsOf(slot);
+  /** Places of the inputs that the number in place `slot` may move with. */
+  inputsOf(slot: number): readonly number[] {
+    return this.#model.inputsOf(slot);
   }
 
   /** The input in this place, where a number may be told to come from it: what is nothing and certain adds no term. */
-  told(column: number): Input | undefined {
-    return this.#told[column];
+  told(input: number): Input | undefined {
+    return this.#told[input];
   }
 
   /** How the number in place `slot` moves with the input in place `input`, mm a mm. */
@@ -104,9 +129,11 @@ export class Nudging {
     return this.#model.hanging(slot);
   }
 
-  /** The number in place `slot`, to be moved by hand, with these of the steps that hang on it; one number at a time. */
+  /** The number in place `slot`, to be moved by hand, with these of the steps that hang on it; the one before is undone. */
   nudge(slot: number, following: readonly number[]): Nudge {
-    return new Nudge(this.#model.steps, this.base, slot, following, (this.#scratch ??= this.base.slice()));
+    this.#nudge?.undo();
+    this.#nudged ??= this.base.slice();
+    return (this.#nudge = new Nudge(this.#model.steps, this.base, slot, following, this.#nudged));
   }
 
   /** How every number moves with the one in place `slot`. */
@@ -124,23 +151,25 @@ export class Nudging {
    */
   uncertainty(plus: number, minus = -1): number {
     // Of one number, only what it moves with is looked through.
-    const columns = minus < 0 ? this.columnsOf(plus) : this.#uncertain;
-    const sharing: number[] = [];
-    const slopes: number[] = [];
+    const columns = minus < 0 ? this.inputsOf(plus) : this.#uncertain;
+    const places = this.#places;
+    const slopes = this.#slopes;
+    let sharing = 0;
     let variance = 0;
     for (let i = 0; i < columns.length; i++) {
-      const input = this.#told[columns[i]!];
-      if (!input || input.u === 0) continue;
-      const slope = this.slope(plus, input.slot) - (minus < 0 ? 0 : this.slope(minus, input.slot));
+      const input = columns[i]!;
+      const u = this.#u[input]!;
+      if (u === 0) continue;
+      const slope = this.slope(plus, input) - (minus < 0 ? 0 : this.slope(minus, input));
       if (slope === 0) continue;
-      variance += (slope * input.u) ** 2;
-      if (this.#covariance === null || input.body === null) continue;
-      const at = this.#covariance.names.indexOf(input.body);
-      if (at < 0) continue;
-      const errors = this.#covariance.matrix[at]!;
-      for (let k = 0; k < sharing.length; k++) variance += 2 * slope * slopes[k]! * errors[sharing[k]!]!;
-      sharing.push(at);
-      slopes.push(slope);
+      variance += (slope * u) ** 2;
+      const place = this.#sharing[input]!;
+      if (place < 0) continue;
+      const errors = this.#covariance[place]!;
+      for (let k = 0; k < sharing; k++) variance += 2 * slope * slopes[k]! * errors[places[k]!]!;
+      places[sharing] = place;
+      slopes[sharing] = slope;
+      sharing++;
     }
     return Math.sqrt(Math.max(variance, 0));
   }

@@ -18,9 +18,9 @@ export function sensitivities(
     const rates: Partial<Record<BodyDimension, number>> = {};
     const slot = model.plan.assembled.find((planned) => planned.name === name)?.slot;
     if (slot === undefined) return rates;
-    for (const column of nudging.columnsOf(slot)) {
-      const body = nudging.told(column)?.body;
-      const rate = nudging.slope(slot, column);
+    for (const place of nudging.inputsOf(slot)) {
+      const body = nudging.told(place)?.body;
+      const rate = nudging.slope(slot, place);
       if (body && rate !== 0) rates[body] = rate;
     }
     return rates;

@@ -4,7 +4,7 @@ import type { Row } from './slots.ts';
 export type Term = readonly [times: number, slot: number];
 
 /** Works a number out from up to eight others; NaN where none comes of them. */
-type Solver = (...sources: [number, number, number, number, number, number, number, number]) => number;
+type Solver = (...sources: readonly number[]) => number;
 
 /** So many sources a solver takes. */
 const MOST_SOURCES = 8;
@@ -199,10 +199,14 @@ export class Steps {
     }
   }
 
-  /** The solved number of the sources that were gathered. */
+  /** The solved number of the sources that were gathered; what a solver does not take is not handed over. */
   #solve(step: number): number {
     const of = this.#gathered;
-    return this.#solvers[step]!(of[0]!, of[1]!, of[2]!, of[3]!, of[4]!, of[5]!, of[6]!, of[7]!);
+    const solver = this.#solvers[step]!;
+    const count = this.#starts[step + 1]! - this.#starts[step]!;
+    if (count <= 3) return solver(of[0]!, of[1]!, of[2]!);
+    if (count <= 5) return solver(of[0]!, of[1]!, of[2]!, of[3]!, of[4]!);
+    return solver(of[0]!, of[1]!, of[2]!, of[3]!, of[4]!, of[5]!, of[6]!, of[7]!);
   }
 
   /** Lays a step's sources side by side, NaN past the last. */

@@ -30,39 +30,44 @@ export function guardBody(_request: IncomingMessage, _response: ServerResponse, 
 
 /** Whether at a glance nothing is wrong with a text. Where it is not plain, a closer look tells what is wrong, if anything is. */
 function isPlain(text: string): boolean {
-  if (text.includes('\\')) return false;
-  // Without a backslash, every other part between quotes lies outside of texts.
-  const outside = text
-    .split('"')
-    .filter((_, part) => part % 2 === 0)
-    .join('');
-  if (depthOf(outside) > DEEPEST) return false;
+  const names = namesIn(text);
+  if (names === null) return false;
   try {
     // Of a key given twice one is lost.
-    return keysIn(JSON.parse(text)) === outside.split(':').length - 1;
+    return keysIn(JSON.parse(text)) === names;
   } catch {
     return false;
   }
 }
 
-function depthOf(brackets: string): number {
+/** How many keys a JSON text gives, by the colons outside of its texts; null with a backslash, or nested too deep. */
+function namesIn(text: string): number | null {
+  let names = 0;
   let depth = 0;
-  let deepest = 0;
-  for (const character of brackets) {
-    if (character === '{' || character === '[') deepest = Math.max(deepest, ++depth);
+  let inside = false;
+  for (let at = 0; at < text.length; at++) {
+    const character = text[at];
+    if (character === '\\') return null;
+    // Without a backslash, every quote begins or ends a text.
+    if (character === '"') inside = !inside;
+    else if (inside) continue;
+    else if (character === ':') names++;
     else if (character === '}' || character === ']') depth--;
+    else if ((character === '{' || character === '[') && ++depth > DEEPEST) return null;
   }
-  return deepest;
+  return names;
 }
 
 /** How many keys all objects in a value have; NaN with one that cannot be a name. */
 function keysIn(value: unknown): number {
   if (typeof value !== 'object' || value === null) return 0;
-  if (Array.isArray(value)) return value.reduce((sum: number, item) => sum + keysIn(item), 0);
-  return Object.entries(value).reduce(
-    (sum, [key, item]) => sum + (FORBIDDEN_KEYS.has(key) ? NaN : 1 + keysIn(item)),
-    0,
-  );
+  let keys = 0;
+  if (Array.isArray(value)) for (const item of value) keys += keysIn(item);
+  else
+    for (const key of Object.keys(value)) {
+      keys += FORBIDDEN_KEYS.has(key) ? NaN : 1 + keysIn((value as Record<string, unknown>)[key]);
+    }
+  return keys;
 }
 
 function decode(bytes: Buffer): string {

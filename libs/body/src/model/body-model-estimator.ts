@@ -108,18 +108,29 @@ function covarianceOf(
   { rest, covariance, gain }: Posterior,
   estimates: readonly Estimate[],
 ): Estimates['covariance'] {
-  const given = estimates.flatMap((one, i) => ('value' in one ? [{ i, name: one.name, value: one.value }] : []));
-  const names: BodyDimension[] = [...known.map(({ name }) => name), ...given.map(({ name }) => name)];
   const k = known.length;
-  const shared = (one: (typeof given)[number], j: number): number =>
-    (one.value * gain[one.i * k + j]! * known[j]!.u ** 2) / known[j]!.value;
-  const matrix = [
-    ...known.map(({ u }, j) => [...known.map((_, h) => (h === j ? u ** 2 : 0)), ...given.map((one) => shared(one, j))]),
-    ...given.map((a) => [
-      ...known.map((_, j) => shared(a, j)),
-      ...given.map((b) => a.value * b.value * covariance[a.i * rest.length + b.i]!),
-    ]),
-  ];
+  const m = rest.length;
+  const names = known.map(({ name }) => name);
+  /** Places of the estimates among the rest, and how many mm each moves for its logarithm. */
+  const places: number[] = [];
+  const scales: number[] = [];
+  estimates.forEach((one, i) => {
+    if (!('value' in one)) return;
+    names.push(one.name);
+    places.push(i);
+    scales.push(one.value);
+  });
+  const matrix = names.map(() => new Array<number>(names.length).fill(0));
+  for (let j = 0; j < k; j++) matrix[j]![j] = known[j]!.u ** 2;
+  for (let a = 0; a < places.length; a++) {
+    const row = matrix[k + a]!;
+    for (let j = 0; j < k; j++) {
+      const { u, value } = known[j]!;
+      row[j] = matrix[j]![k + a] = (scales[a]! * gain[places[a]! * k + j]! * u ** 2) / value;
+    }
+    for (let b = 0; b <= a; b++)
+      row[k + b] = matrix[k + b]![k + a] = scales[a]! * scales[b]! * covariance[places[a]! * m + places[b]!]!;
+  }
   return { names, matrix };
 }
 

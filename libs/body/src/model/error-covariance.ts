@@ -1,4 +1,4 @@
-import type { Conditioned, Gaussian } from './gaussian.ts';
+import { type Conditioned, type Gaussian, seenSpread } from './gaussian.ts';
 
 /**
  * The covariance of the errors of a linear estimate (its `gain` over the values at `known`, seen with variances `noise`) where the truth is spread like `truth`:
@@ -13,22 +13,25 @@ export function errorCovariance(
   const { n, covariance: sigma } = truth;
   const m = rest.length;
   const k = known.length;
-  const spread = (row: number, column: number) => sigma[row * n + column]!;
+  const seen = seenSpread(truth, known, noise);
   const carried = new Float64Array(m * k);
   for (let i = 0; i < m; i++) {
+    const own = i * k;
+    const across = rest[i]! * n;
     for (let b = 0; b < k; b++) {
-      let sum = gain[i * k + b]! * noise[b]!;
-      for (let a = 0; a < k; a++) sum += gain[i * k + a]! * spread(known[a]!, known[b]!);
-      carried[i * k + b] = sum - 2 * spread(rest[i]!, known[b]!);
+      let sum = -2 * sigma[across + known[b]!]!;
+      for (let a = 0; a < k; a++) sum += gain[own + a]! * seen[b * k + a]!;
+      carried[own + b] = sum;
     }
   }
   const errors = new Float64Array(m * m);
   for (let i = 0; i < m; i++) {
+    const own = i * k;
     for (let j = 0; j <= i; j++) {
-      let sum = spread(rest[i]!, rest[j]!);
-      for (let b = 0; b < k; b++)
-        sum += (carried[i * k + b]! * gain[j * k + b]! + carried[j * k + b]! * gain[i * k + b]!) / 2;
-      errors[i * m + j] = errors[j * m + i] = sum;
+      const other = j * k;
+      let twice = 2 * sigma[rest[i]! * n + rest[j]!]!;
+      for (let b = 0; b < k; b++) twice += carried[own + b]! * gain[other + b]! + carried[other + b]! * gain[own + b]!;
+      errors[i * m + j] = errors[j * m + i] = twice / 2;
     }
   }
   return errors;

@@ -33,26 +33,37 @@ export interface Conditioned extends Regressed {
   readonly covariance: Float64Array;
 }
 
+/** Σ_kk + R, row by row: how the numbers at `known` are spread as they are seen, with error variances `noise`. */
+export function seenSpread(
+  { n, covariance: sigma }: Gaussian,
+  known: readonly number[],
+  noise: ArrayLike<number>,
+): Float64Array {
+  const k = known.length;
+  const seen = new Float64Array(k * k);
+  for (let row = 0; row < k; row++) {
+    const at = known[row]! * n;
+    for (let column = 0; column < k; column++) seen[row * k + column] = sigma[at + known[column]!]!;
+    seen[row * k + row]! += noise[row]!;
+  }
+  return seen;
+}
+
 /**
  * What the numbers at `known`, of which `values` were seen with error variances `noise`, are in a distribution.
  *
  * @throws DomainError `singular-covariance` where Σ_kk + R is not positive definite.
  */
 export function explain(
-  { n, mean: mu, covariance: sigma }: Gaussian,
+  prior: Gaussian,
   known: readonly number[],
   values: ArrayLike<number>,
   noise: ArrayLike<number>,
 ): Explained {
   const k = known.length;
-  const l = new Float64Array(k * k);
+  const l = seenSpread(prior, known, noise);
   const away = new Float64Array(k);
-  for (let row = 0; row < k; row++) {
-    const at = known[row]! * n;
-    for (let column = 0; column < row; column++) l[row * k + column] = sigma[at + known[column]!]!;
-    l[row * k + row] = sigma[at + known[row]!]! + noise[row]!;
-    away[row] = values[row]! - mu[known[row]!]!;
-  }
+  for (let row = 0; row < k; row++) away[row] = values[row]! - prior.mean[known[row]!]!;
   if (!factorInPlace(l, k)) {
     throw new DomainError('singular-covariance', 'These values cannot be told apart: their covariance is singular.');
   }

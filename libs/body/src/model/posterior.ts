@@ -1,7 +1,7 @@
 import type { EstimatorInput } from '../estimator.ts';
 import type { BodyModelCoefficients } from './coefficients.ts';
 import { errorCovariance } from './error-covariance.ts';
-import { explain, regress, type Conditioned } from './gaussian.ts';
+import { explain, regress } from './gaussian.ts';
 import type { KnownLogs } from './known-logs.ts';
 import { priorOf, type Prior } from './prior.ts';
 
@@ -50,57 +50,55 @@ export function posteriorOf(
   { figure, ageYears }: Pick<EstimatorInput, 'figure' | 'ageYears'>,
   known: KnownLogs,
 ): Posterior {
-  const { at, logs, noise } = known;
-  const parts = sexesOf(figure).map((sex) => {
-    const truth = priors[sex].truth(ageYears);
-    const surveyed = { ...priors[sex].surveyed(ageYears), mean: truth.mean };
-    const { distance, logDensity } = explain(truth, at, logs, noise);
-    const { rest, mean, gain } = regress(surveyed, at, logs, noise);
-    const covariance = errorCovariance({ rest, gain }, truth, at, noise);
-    return { sex, priorMean: truth.mean, given: { rest, mean, gain, covariance, distance, logDensity } };
-  });
-  const best = Math.max(...parts.map(({ given }) => given.logDensity));
-  const density = parts.map(({ given }) => Math.exp(given.logDensity - best));
-  const total = density.reduce((sum, value) => sum + value, 0);
-  const weighted = parts.map((part, index) => ({ ...part, weight: density[index]! / total }));
-  return mix(weighted, at.length);
+  const [only, other] = sexesOf(figure).map((sex) => posteriorOfSex(sex, priors[sex], ageYears, known));
+  return other === undefined ? only! : mixed([only!, other]);
 }
 
 export const sexesOf = (figure: EstimatorInput['figure']): readonly Sex[] =>
   figure === 'unsaid' ? ['woman', 'man'] : [figure];
 
-interface Part {
+/** What one sex's model makes of the known values, and the logarithm of their density in it. */
+interface PosteriorOfSex extends Posterior {
   readonly sex: Sex;
-  readonly weight: number;
-  readonly priorMean: Float64Array;
-  readonly given: Conditioned;
+  readonly logDensity: number;
 }
 
-function mix(parts: readonly Part[], k: number): Posterior {
-  const { rest } = parts[0]!.given;
+function posteriorOfSex(
+  sex: Sex,
+  prior: Priors[Sex],
+  ageYears: number | null,
+  { at, logs, noise }: KnownLogs,
+): PosteriorOfSex {
+  const truth = prior.truth(ageYears);
+  const { distance, logDensity } = explain(truth, at, logs, noise);
+  const { rest, mean, gain } = regress({ ...prior.surveyed(ageYears), mean: truth.mean }, at, logs, noise);
+  const covariance = errorCovariance({ rest, gain }, truth, at, noise);
+  const times = contradiction(distance, at.length);
+  if (times > 1) for (let cell = 0; cell < covariance.length; cell++) covariance[cell]! *= times;
+  const weights = { woman: 0, man: 0, [sex]: 1 };
+  return { sex, logDensity, rest, mean, covariance, gain, weights, priorMean: truth.mean };
+}
+
+/** The moments of a mixture. */
+function mixed(parts: readonly PosteriorOfSex[]): Posterior {
+  const best = Math.max(...parts.map(({ logDensity }) => logDensity));
+  const densities = parts.map(({ logDensity }) => Math.exp(logDensity - best));
+  const total = densities.reduce((sum, density) => sum + density, 0);
+  const shares = densities.map((density) => density / total);
+  const sum = (of: (part: PosteriorOfSex) => Float64Array): Float64Array =>
+    of(parts[0]!).map((_, at) => parts.reduce((all, part, index) => all + shares[index]! * of(part)[at]!, 0));
+  const { rest } = parts[0]!;
   const m = rest.length;
+  const mean = sum((part) => part.mean);
+  const covariance = sum((part) => part.covariance);
+  parts.forEach((part, index) => {
+    const off = part.mean.map((value, at) => value - mean[at]!);
+    for (let i = 0; i < m; i++)
+      for (let j = 0; j < m; j++) covariance[i * m + j]! += shares[index]! * off[i]! * off[j]!;
+  });
   const weights = { woman: 0, man: 0 };
-  const mean = new Float64Array(m);
-  const gain = new Float64Array(m * k);
-  const covariance = new Float64Array(m * m);
-  const priorMean = new Float64Array(parts[0]!.priorMean.length);
-  for (const { sex, weight, priorMean: own, given } of parts) {
-    weights[sex] = weight;
-    own.forEach((value, index) => (priorMean[index]! += weight * value));
-    given.mean.forEach((value, index) => (mean[index]! += weight * value));
-    given.gain.forEach((value, index) => (gain[index]! += weight * value));
-  }
-  for (const { weight, given } of parts) {
-    const stretch = weight * contradiction(given.distance, k);
-    for (let i = 0; i < m; i++) {
-      const off = weight * (given.mean[i]! - mean[i]!);
-      for (let j = 0; j <= i; j++) {
-        covariance[i * m + j]! += stretch * given.covariance[i * m + j]! + off * (given.mean[j]! - mean[j]!);
-        covariance[j * m + i] = covariance[i * m + j]!;
-      }
-    }
-  }
-  return { rest, mean, covariance, gain, weights, priorMean };
+  parts.forEach(({ sex }, index) => (weights[sex] = shares[index]!));
+  return { rest, mean, covariance, gain: sum((part) => part.gain), weights, priorMean: sum((part) => part.priorMean) };
 }
 
 /**

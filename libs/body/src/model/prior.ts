@@ -71,8 +71,8 @@ function aged(
   ageYears: number | null,
 ): Gaussian {
   const { n } = prior;
-  const mean = prior.mean.slice();
-  const covariance = prior.covariance.slice();
+  const mean = new Float64Array(prior.mean);
+  const covariance = new Float64Array(prior.covariance);
   for (const girth of AGED_GIRTHS) {
     const index = dimensions.indexOf(girth);
     if (index === -1) continue;
