@@ -3,6 +3,7 @@ import { createParamDecorator, type ExecutionContext } from '@nestjs/common';
 import type { Request, Response } from 'express';
 import { inUnit, toCsv, toSvg, toText, type SheetUnit, type TargetSheet } from '#target-sheet';
 import { HttpProblem } from '../http/problem.ts';
+import { utf8 } from '../http/utf8.ts';
 
 /** The forms a sheet is given in, by media type; the first where the request does not mind. */
 const FORMATS: Readonly<Record<SheetFormat, (sheet: TargetSheet) => string>> = {
@@ -27,13 +28,13 @@ export const AcceptedFormat = createParamDecorator((_: unknown, context: Executi
 
 /** Answers with a sheet. */
 export function sendSheet(response: Response, format: SheetFormat, sheet: TargetSheet): void {
-  response.vary('Accept').type(format).send(FORMATS[format](sheet));
+  response.vary('Accept').type(format).send(utf8(FORMATS[format](sheet)));
 }
 
 /** Answers with a kept sheet, in another unit where one is asked for. Every form has an ETag of its own: the sheet never changes. */
 export function sendKeptSheet(response: Response, format: SheetFormat, json: string, unit?: SheetUnit): void {
   const text = keptSheetText(json, format, unit);
-  response.set('ETag', etagOfText(text)).vary('Accept').type(format).send(text);
+  response.set('ETag', etagOfText(text)).vary('Accept').type(format).send(utf8(text));
 }
 
 /** A kept sheet in one of its forms, in its own unit or another. */
