@@ -1,21 +1,37 @@
-import { json, type NextFunction, type Request, type RequestHandler, type Response } from 'express';
-import { BODY_LIMIT, guardBody, SHEET_LIMIT } from './body-guard.ts';
+import { raw, type NextFunction, type Request, type RequestHandler, type Response } from 'express';
 import { HttpProblem } from './problem.ts';
+import { readJson } from './read-json.ts';
 
-/** Refuses a body that is not JSON: nothing else is understood, and a plain form of another site cannot write here. */
-function onlyJson(request: Request, _response: Response, next: NextFunction): void {
-  const hasBody =
-    request.headers['transfer-encoding'] !== undefined || Number(request.headers['content-length'] ?? 0) > 0;
-  if (!hasBody || request.is('application/json')) return next();
-  next(new HttpProblem(415, 'not-json', 'Send JSON, with the header Content-Type: application/json.'));
-}
-
+const BODY_LIMIT = '64kb';
 /** A sheet that is read in is larger than anything a maker enters. */
+const SHEET_LIMIT = '512kb';
 const SHEET_PATH = '/v1/target-sheets/import';
+
+const JSON_TYPE = 'application/json';
 
 /** The handlers that read a request's body. */
 export function readBody(): RequestHandler[] {
-  const entered = json({ limit: BODY_LIMIT, verify: guardBody });
-  const sheet = json({ limit: SHEET_LIMIT, verify: guardBody });
-  return [onlyJson, (request, ...rest) => (request.path === SHEET_PATH ? sheet : entered)(request, ...rest)];
+  const entered = raw({ type: JSON_TYPE, limit: BODY_LIMIT });
+  const sheet = raw({ type: JSON_TYPE, limit: SHEET_LIMIT });
+  return [onlyJson, (request, ...rest) => (request.path === SHEET_PATH ? sheet : entered)(request, ...rest), asJson];
+}
+
+/** Refuses a body that is not JSON: nothing else is understood, and a plain form of another site cannot write here. */
+function onlyJson(request: Request, _response: Response, next: NextFunction): void {
+  const { headers } = request;
+  const hasBody = headers['transfer-encoding'] !== undefined || Number(headers['content-length'] ?? 0) > 0;
+  if (!hasBody) return next();
+  if (!request.is(JSON_TYPE)) {
+    return next(new HttpProblem(415, 'not-json', 'Send JSON, with the header Content-Type: application/json.'));
+  }
+  const charset = /;\s*charset\s*=\s*"?([^";\s]*)/i.exec(headers['content-type'] ?? '')?.[1] ?? 'utf-8';
+  if (/^utf-?8$/i.test(charset)) return next();
+  next(new HttpProblem(415, 'not-utf-8', `JSON is read in UTF-8, not in ${charset}.`));
+}
+
+/** Puts what the body says in the place of its bytes. */
+function asJson(request: Request, _response: Response, next: NextFunction): void {
+  const body: unknown = request.body;
+  if (Buffer.isBuffer(body)) request.body = readJson(body);
+  next();
 }

@@ -1,10 +1,5 @@
-import type { IncomingMessage, ServerResponse } from 'node:http';
 import { printParseErrorCode, visit } from 'jsonc-parser';
 import { HttpProblem } from './problem.ts';
-
-export const BODY_LIMIT = '64kb';
-/** For a target sheet that is read in. */
-export const SHEET_LIMIT = '512kb';
 
 /** Deeper than any document here (a sheet request has 5 levels), and far from the depth at which recursion overflows. */
 const DEEPEST = 20;
@@ -15,28 +10,34 @@ const FORBIDDEN_KEYS = new Set(['__proto__', 'constructor', 'prototype']);
 const UTF8 = new TextDecoder('utf-8', { fatal: true });
 
 /**
- * Reads a JSON body for what `JSON.parse` passes in silence: broken UTF-8, nesting that overflows the stack, a key given twice,
- * keys of prototypes, characters that no database text holds. For express's `json({ verify })`.
+ * What a JSON body says. Refuses what `JSON.parse` passes in silence: broken UTF-8, nesting that overflows the stack, a key given
+ * twice, keys of prototypes, characters that no database text holds.
  *
  * @throws HttpProblem 400, with line and column
  */
-export function guardBody(_request: IncomingMessage, _response: ServerResponse, bytes: Buffer, encoding: string): void {
-  if (!/^utf-?8$/i.test(encoding))
-    throw new HttpProblem(415, 'not-utf-8', `JSON is read in UTF-8, not in ${encoding}.`);
+export function readJson(bytes: Buffer): object {
   const text = decode(bytes);
   if (!/^\s*\{/.test(text)) throw unreadable('Line 1, column 1: the body must be a JSON object: { … }.');
-  if (!isPlain(text)) checkContent(text);
+  const plain = readPlain(text);
+  if (plain !== null) return plain;
+  checkContent(text);
+  try {
+    return JSON.parse(text) as object;
+  } catch {
+    throw unreadable('The body is not JSON.');
+  }
 }
 
-/** Whether at a glance nothing is wrong with a text. Where it is not plain, a closer look tells what is wrong, if anything is. */
-function isPlain(text: string): boolean {
+/** What a text says, where at a glance nothing is wrong with it; null where a closer look must tell what is wrong, if anything is. */
+function readPlain(text: string): object | null {
   const names = namesIn(text);
-  if (names === null) return false;
+  if (names === null) return null;
   try {
+    const value = JSON.parse(text) as object;
     // Of a key given twice one is lost.
-    return keysIn(JSON.parse(text)) === names;
+    return keysIn(value) === names ? value : null;
   } catch {
-    return false;
+    return null;
   }
 }
 
