@@ -84,7 +84,7 @@ const computing = (i) => {
   kept += advise(requests[i % requests.length]).pieces.length;
 };
 const numbers = (i) => {
-  kept += workOut(requests[i % requests.length]).figures.size;
+  kept += workOut(requests[i % requests.length]).figures.length;
 };
 const constant = (i) => {
   kept += JSON.stringify(structuredClone(ready[i % ready.length])).length;

@@ -7,14 +7,15 @@ import type { Figure } from './figures.ts';
 import type { MissingMeasures } from './missing.ts';
 import type { Nudging } from './nudging.ts';
 import { drawPiece } from './outline.ts';
-import { S } from './slots.ts';
+import { S, SLOT_COUNT } from './slots.ts';
 
 /** What the writing of dimensions needs to know besides the numbers. */
 export interface Writing {
   readonly plan: Plan;
   readonly nudging: Nudging;
   readonly decisions: Decisions;
-  readonly figures: ReadonlyMap<number, Figure>;
+  /** By their places in the row. */
+  readonly figures: readonly (Figure | undefined)[];
   /** Made only where a number is missing. */
   readonly missing: () => MissingMeasures;
   readonly growth: { readonly across: number; readonly along: number };
@@ -39,7 +40,8 @@ const NOTHING_LEFT: NoAdvice = { needs: [], reason: 'Nothing is left here; the c
 /** Writes the dimensions of a sheet. */
 export class DimensionWriter {
   readonly #w: Writing;
-  readonly #told = new Map<number, Given | NoAdvice>();
+  /** By the places of their numbers in the row. */
+  readonly #told = new Array<Given | NoAdvice | undefined>(SLOT_COUNT);
 
   constructor(writing: Writing) {
     this.#w = writing;
@@ -89,17 +91,13 @@ export class DimensionWriter {
   #given(planned: Planned, ofSleeve: boolean): Given | NoAdvice {
     const { noSleeve } = this.#w;
     if (ofSleeve && noSleeve) return noSleeve;
-    const before = this.#told.get(planned.slot);
-    if (before) return before;
-    const told = this.#tell(planned);
-    this.#told.set(planned.slot, told);
-    return told;
+    return (this.#told[planned.slot] ??= this.#tell(planned));
   }
 
   #tell(planned: Planned): Given | NoAdvice {
     const { nudging, decisions, figures, missing } = this.#w;
     const { name, slot } = planned;
-    const figure = figures.get(slot);
+    const figure = figures[slot];
     if (!figure) return Number.isNaN(nudging.base[slot]!) ? missing().reasonFor(slot) : NOTHING_LEFT;
     const { value, u, low, high } = figure;
     return {

@@ -5,7 +5,7 @@ import type { Driver, Planned } from './dimension-plan.ts';
 import type { FitRequest } from './fit-request.ts';
 import type { Moved, Nudging } from './nudging.ts';
 import { drawnIn, type Leeway } from './rounding.ts';
-import { type Row, S } from './slots.ts';
+import { type Row, S, SLOT_COUNT } from './slots.ts';
 
 /** The number of a dimension, mm: how sure it is, how far it may be rounded, and how it and all others move as it is. */
 export interface Figure {
@@ -34,23 +34,23 @@ export function figuresOf(
   planned: readonly Planned[],
   nudging: Nudging,
   d: Decisions,
-): ReadonlyMap<number, Figure> {
+): readonly (Figure | undefined)[] {
   const drivers = new Drivers(nudging, d, easeLeeway(request, nudging, d));
-  const figures = new Map<number, Figure>();
+  const figures = new Array<Figure | undefined>(SLOT_COUNT);
   for (const { slot, driver } of planned) {
     const value = nudging.base[slot]!;
     if (!(value >= 0)) continue;
     const { slope, driven } = drivers.of(driver, slot);
     const a = slope * driven.leeway.down;
     const b = slope * driven.leeway.up;
-    figures.set(slot, {
+    figures[slot] = {
       value,
       u: nudging.uncertainty(slot),
       low: Math.max(value + Math.min(a, b), 0),
       high: value + Math.max(a, b),
       slope,
       moved: driven.moved,
-    });
+    };
   }
   return figures;
 }

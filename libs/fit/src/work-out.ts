@@ -16,7 +16,8 @@ export interface WorkedOut extends Settled {
   /** κ of the model; NaN for a child whose chest is not known. */
   readonly kappa: number;
   readonly nudging: Nudging;
-  readonly figures: ReadonlyMap<number, Figure>;
+  /** By their places in the row. */
+  readonly figures: readonly (Figure | undefined)[];
 }
 
 export function workOut(request: FitRequest): WorkedOut {

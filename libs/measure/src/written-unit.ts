@@ -33,6 +33,7 @@ export function writtenUnit<U extends string>(spelling: string, kind: Kind<U>): 
 
 /** The code of the unit that a text names, by any spelling. @throws DomainError `unit-unknown` */
 export function unitCode<U extends string>(text: string, kind: Kind<U>): U {
+  if (Object.hasOwn(kind.sizes, text)) return text as U;
   const unit = writtenUnit(text.trim().toLowerCase(), kind);
   if (unit !== undefined && unit.size === kind.sizes[unit.shownIn]) return unit.shownIn;
   throw new DomainError(

@@ -29,7 +29,8 @@ export function bodyInput({ figure, age, measures }: BodyEntered): Body {
     ageYears: age ?? null,
     measures: measures.map((measure) => {
       const { size, u } = readMeasured(measure, readingOfBody(measure).kind);
-      return { name: measure.name, value: size, how: measure.how ?? HOW_DEFAULT, ...(u !== undefined && { u }) };
+      const read = { name: measure.name, value: size, how: measure.how ?? HOW_DEFAULT };
+      return u === undefined ? read : { ...read, u };
     }),
   };
 }
