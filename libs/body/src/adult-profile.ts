@@ -16,19 +16,17 @@ export function estimatedProfile(
   measured: ProfileValues,
   estimator: Estimator,
 ): BodyProfile {
-  const known = (Object.entries(measured) as [BodyDimension, ProfileValue][]).map(([name, { value, u }]) => ({
-    name,
-    value,
-    u,
-  }));
+  const known = (Object.keys(measured) as BodyDimension[]).map((name) => {
+    const { value, u } = measured[name]!;
+    return { name, value, u };
+  });
   const { estimates, covariance, from } = estimator.estimate({ figure, ageYears, known });
-  const values: Partial<Record<BodyDimension, ProfileValue>> = {};
+  const values: Partial<Record<BodyDimension, ProfileValue>> = { ...measured };
   const reasons = new Map<BodyDimension, string>();
   for (const estimate of estimates) {
     if ('measureIt' in estimate) reasons.set(estimate.name, estimate.measureIt);
     else values[estimate.name] = { value: estimate.value, u: estimate.u, how: 'estimated', from };
   }
-  Object.assign(values, measured);
   const missing = missingFrom(values, (name) => reasons.get(name) ?? 'It cannot be estimated: measure it.');
   return { figure, ageYears, values, covariance, missing, notes: [] };
 }

@@ -17,7 +17,7 @@ export function measuredValues({ measures }: Body): ProfileValues {
 
 /** A reason for every dimension that has no value. */
 export function missingFrom(values: ProfileValues, reason: (name: BodyDimension) => string): BodyProfile['missing'] {
-  return Object.fromEntries(
-    BODY_DIMENSIONS.filter((name) => values[name] === undefined).map((name) => [name, reason(name)]),
-  );
+  const missing: Partial<Record<BodyDimension, string>> = {};
+  for (const name of BODY_DIMENSIONS) if (values[name] === undefined) missing[name] = reason(name);
+  return missing;
 }

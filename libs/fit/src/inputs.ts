@@ -1,4 +1,4 @@
-import type { BodyDimension, BodyProfile } from '#body';
+import { dimensionText, type BodyDimension, type BodyProfile } from '#body';
 import type { GarmentDimension, GarmentProfile } from '#garment';
 import { easeBands, chosenEase, easeWords } from './ease.ts';
 import type { FitRequest } from './fit-request.ts';
@@ -76,7 +76,6 @@ class Filling {
 
 const words = (name: string): string => name.replaceAll('-', ' ');
 
-const WORDS = Object.fromEntries(BODY_MEASURES.map((name) => [name, words(name)])) as Record<BodyDimension, string>;
 const OF_GARMENT = Object.fromEntries(
   GARMENT_INPUTS.map(([, name]) => [name, `the garment's ${words(name)}`]),
 ) as Record<GarmentDimension, string>;
@@ -84,7 +83,7 @@ const OF_GARMENT = Object.fromEntries(
 function addBody(filling: Filling, body: BodyProfile): void {
   for (const [name, dimension] of BODY_INPUTS) {
     const known = body.values[dimension];
-    if (known) filling.add(name, known.value, WORDS[dimension], known.from, known.u, dimension);
+    if (known) filling.add(name, known.value, dimensionText(dimension), known.from, known.u, dimension);
   }
 }
 

@@ -1,4 +1,4 @@
-import type { BodyDimension, BodyProfile } from '#body';
+import { dimensionText, type BodyDimension, type BodyProfile } from '#body';
 import type { NoAdvice } from './advice.ts';
 import { BODY_INPUTS, type Inputs } from './inputs.ts';
 import type { Model } from './model.ts';
@@ -72,7 +72,7 @@ export class MissingMeasures {
 
   #sentence(needs: readonly BodyDimension[]): string {
     const why = needs.map((name) => this.#body?.missing[name]).find((reason) => reason);
-    const names = needs.map((name) => name.replaceAll('-', ' ')).join(', ');
+    const names = needs.map(dimensionText).join(', ');
     return `Take ${names}.${why ? ` ${why}` : ''}`;
   }
 }

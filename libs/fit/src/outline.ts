@@ -119,11 +119,13 @@ function bodyJoins(
   d: Decisions,
   sides: readonly ('left' | 'right')[],
 ): Join[] {
-  return sides.flatMap((side) => [
-    { edge: `${side} side`, with: withs[side], length: edges.side },
-    ...(edges.shoulder > 0 ? [{ edge: `${side} shoulder`, with: withs[side], length: edges.shoulder }] : []),
-    ...(d.silhouette === 'vest' ? [] : [{ edge: `${side} armhole`, with: 'sleeve' as const, length: edges.armhole }]),
-  ]);
+  const joins: Join[] = [];
+  for (const side of sides) {
+    joins.push({ edge: `${side} side`, with: withs[side], length: edges.side });
+    if (edges.shoulder > 0) joins.push({ edge: `${side} shoulder`, with: withs[side], length: edges.shoulder });
+    if (d.silhouette !== 'vest') joins.push({ edge: `${side} armhole`, with: 'sleeve', length: edges.armhole });
+  }
+  return joins;
 }
 
 function wholeBody(v: Row, d: Decisions, piece: 'back' | 'front'): Drawn | null {

@@ -1,4 +1,4 @@
-import type { BodyProfile, ProfileValue } from '#body';
+import { dimensionText, type BodyProfile, type ProfileValue } from '#body';
 import { BODY_MEASURES, type Advice } from '#fit';
 import type { Note } from '#measure';
 
@@ -12,13 +12,15 @@ export function sheetNotes(advice: Advice, body: BodyProfile | null): Note[] {
 
 /** One note for each way in which values were filled in. */
 function notMeasured(body: BodyProfile | null): Note[] {
-  const filledIn = BODY_MEASURES.flatMap((name) => {
+  const ways = new Map<string, string[]>();
+  for (const name of BODY_MEASURES) {
     const value = body?.values[name];
-    return value && isFilledIn(value) ? [{ name, from: value.from }] : [];
-  });
-  const ways = [...new Set(filledIn.map(({ from }) => from))];
-  return ways.map((way) => {
-    const named = filledIn.filter(({ from }) => from === way).map(({ name }) => name.replaceAll('-', ' '));
+    if (!value || !isFilledIn(value)) continue;
+    const named = ways.get(value.from);
+    if (named) named.push(dimensionText(name));
+    else ways.set(value.from, [dimensionText(name)]);
+  }
+  return Array.from(ways, ([way, named]) => {
     return { code: 'not-measured', text: `Not measured: ${named.join(', ')}. Taken instead: ${way}.` };
   });
 }

@@ -1,7 +1,7 @@
 import type { BodyDimension } from '../body-dimension.ts';
 import type { Estimate, Estimates, Estimator, EstimatorInput, KnownValue } from '../estimator.ts';
 import type { BodyModelCoefficients } from './coefficients.ts';
-import { dimensionText, listText } from './dimension-text.ts';
+import { dimensionText, listText } from '../dimension-text.ts';
 import { knownLogs, type KnownLogs } from './known-logs.ts';
 import { posteriorOf, priorsOf, type Posterior, type Spread } from './posterior.ts';
 import { outside, type Side } from './range.ts';
@@ -62,10 +62,12 @@ function strangeOf(
   known: readonly KnownValue[],
   { weights }: Posterior,
 ): readonly Strange[] {
-  return known.flatMap(({ name, value }, j) => {
+  const strange: Strange[] = [];
+  known.forEach(({ name, value }, j) => {
     const side = outside(coefficients, weights, name, value);
-    return side === null ? [] : [{ j, name, side }];
+    if (side !== null) strange.push({ j, name, side });
   });
+  return strange;
 }
 
 function estimateOf(

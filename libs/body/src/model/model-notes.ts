@@ -1,4 +1,5 @@
 import type { Note } from '#measure';
+import { dimensionText } from '../dimension-text.ts';
 import type { BodyModelCoefficients } from './coefficients.ts';
 
 /** What has to stand beside every estimate: whom the model was made from, and whom not. */
@@ -13,7 +14,7 @@ export const WHOM_IT_WAS_MADE_FROM: Note = {
 export function mappingNotes({ mappings }: BodyModelCoefficients): readonly Note[] {
   return mappings.map(({ name, from, reason, source }) => ({
     code: `body-model-${name}`,
-    text: `${capital(name.replaceAll('-', ' '))}: from ${from}. ${reason}`,
+    text: `${capital(dimensionText(name))}: from ${from}. ${reason}`,
     source,
   }));
 }

@@ -1,5 +1,5 @@
 import type { BodyDimension } from '../body-dimension.ts';
-import { dimensionText } from './dimension-text.ts';
+import { dimensionText } from '../dimension-text.ts';
 import type { SlipCode } from './repairs.ts';
 
 const ASK: Readonly<Record<Exclude<SlipCode, 'swapped-fields'>, string>> = {

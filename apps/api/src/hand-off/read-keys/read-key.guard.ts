@@ -15,11 +15,14 @@ export class ReadKeyGuard implements CanActivate {
     private readonly keys: ReadKeys,
   ) {}
 
-  async canActivate(context: ExecutionContext): Promise<boolean> {
+  canActivate(context: ExecutionContext): boolean | Promise<boolean> {
+    const { authorization } = context.switchToHttp().getRequest<Request>().headers;
+    return authorization === undefined || this.opens(authorization, context);
+  }
+
+  private async opens(authorization: string, context: ExecutionContext): Promise<boolean> {
     const http = context.switchToHttp();
     const request = http.getRequest<Request>();
-    const authorization = request.header('authorization');
-    if (authorization === undefined) return true;
     const text = /^Bearer +(\S+) *$/i.exec(authorization)?.[1];
     const key = text === undefined ? null : await this.keys.open(text);
     if (key === null) {

@@ -1,7 +1,11 @@
-import type { BodyDimension } from '../body-dimension.ts';
+import { BODY_DIMENSIONS, type BodyDimension } from './body-dimension.ts';
+
+const WORDS = Object.fromEntries(BODY_DIMENSIONS.map((name) => [name, name.replaceAll('-', ' ')])) as Readonly<
+  Record<BodyDimension, string>
+>;
 
 /** A dimension's name as words: "nape to cuff". */
-export const dimensionText = (name: BodyDimension): string => name.replaceAll('-', ' ');
+export const dimensionText = (name: BodyDimension): string => WORDS[name];
 
 /** "stature, chest girth and hip girth" */
 export function listText(names: readonly BodyDimension[]): string {
