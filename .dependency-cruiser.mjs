@@ -1,4 +1,4 @@
-/** The rules of the house (DEVELOPERS.md, "One way through the house"), as a tool checks them. */
+/** The rules of the house (DEVELOPERS.md), as a tool checks them. */
 const lib = (name) => `^libs/${name}/`;
 const mayImport = {
   measure: [],

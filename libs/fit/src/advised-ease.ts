@@ -81,7 +81,7 @@ function chanceWithin(band: EaseBand, ease: number, u: number): number {
 }
 
 /**
- * How far the garment that fits and the chosen ease disagree (model section 3, basis `both`): mm, and its standard uncertainty.
+ * How far the garment that fits and the chosen ease disagree (basis `both`): mm, and its standard uncertainty.
  * Null unless both are there.
  */
 export function easeDisagreement(

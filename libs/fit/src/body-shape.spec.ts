@@ -47,6 +47,17 @@ describe('the width between the armhole edges', () => {
     const design = { basis: 'both', construction: 'set-in', easeChangeMm: 20 } as const;
     expect(mm(adviceOn({ garment, design }), 'cross-back-width')).toBeCloseTo(422.4, 9);
   });
+
+  it.each([
+    { across: 460, easeChangeMm: 0, width: 460 },
+    { across: 460, easeChangeMm: 20, width: 462.4 },
+    { across: 490, easeChangeMm: 0, width: 490 },
+  ])('of a squared drop like one that is $across across is $width', ({ across, easeChangeMm, width }) => {
+    const garment = garmentOf({ 'chest-width': 520, 'cross-back-width': across }, { construction: 'squared-drop' });
+    const advice = adviceOn({ garment, design: { basis: 'garment', construction: 'squared-drop', easeChangeMm } });
+    expect(advice.design.construction).toBe('squared-drop');
+    expect(mm(advice, 'cross-back-width')).toBeCloseTo(width, 9);
+  });
 });
 
 describe('heights', () => {

@@ -4,7 +4,7 @@ import { armholeForSeam, armholeSeam, capSeam } from './set-in.ts';
 import { S } from './slots.ts';
 import type { Steps } from './steps.ts';
 
-/** Width between the armhole edges and the inset on each side, before any vest's bands (model section 6). A raglan has neither. */
+/** Width between the armhole edges and the inset on each side, before any vest's bands. A raglan has neither. */
 export function widthSteps(steps: Steps, d: Decisions): void {
   const { rules, taken } = d;
   const share = rules['across-back-ease'];
@@ -17,7 +17,9 @@ export function widthSteps(steps: Steps, d: Decisions): void {
       break;
     case 'squared-drop': {
       const across = taken.acrossBack ? S.acrossGarment : S.acrossBack;
-      const spare = rules['squared-inset-share'];
+      // A squared drop that fits has its own inset: what its panel is wider than it is across.
+      const own = taken.acrossBack && d.refConstruction === 'squared-drop';
+      const spare = own ? 0.5 : rules['squared-inset-share'];
       steps.sum(S.insetSpare, [spare, S.panel], [-spare, across]);
       steps.bent(S.insetWanted, S.insetSpare, 0, 1);
       steps.smaller(S.inset, S.insetWanted, S.squaredInsetMost);

@@ -22,6 +22,13 @@ describe('the line beside a check', () => {
     for (const name of CHECKS) expect(adviceFor(name, 'unknown', 0, 'cm')).toMatch(/[Mm]easure|Enter/);
   });
 
+  it('asks for the fabric where the body is known and only a stretch could help', () => {
+    expect(adviceFor('upper-arm', 'unknown', -27, 'cm')).toBe(
+      'The sleeve is too close for the upper arm, by 2.7 cm, unless the fabric stretches: pull the swatch across and measure its stretch.',
+    );
+    expect(adviceFor('negative-ease', 'unknown', -0.2, 'cm')).toContain('measure its stretch');
+  });
+
   it('says so where it does not apply', () => {
     expect(check(adviceOn({ design: { silhouette: 'vest' } }), 'upper-arm').advice).toBe(
       'Does not apply to this design.',

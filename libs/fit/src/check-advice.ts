@@ -123,7 +123,10 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   },
 };
 
-/** The line beside a check: for `fails` and `tight` what to change, for `unknown` what to measure. `margin` in mm. */
+/**
+ * The line beside a check: for `fails` and `tight` what to change, for `unknown` what to measure: of the body, or, where
+ * all of it is known and only a stretch could make good what is missing, of the fabric. `margin` in mm.
+ */
 export function adviceFor(check: CheckName, verdict: Verdict, margin: number, tape: Tape): string {
   const saying = SAYINGS[check];
   switch (verdict) {
@@ -133,7 +136,9 @@ export function adviceFor(check: CheckName, verdict: Verdict, margin: number, ta
     case 'fails':
       return `${finding(saying, margin, tape)}: ${saying.change}.`;
     case 'unknown':
-      return saying.measure;
+      return margin < 0 && !saying.unmeasured
+        ? `${saying.fails}, by ${lengthWords(margin, tape)}, unless the fabric stretches: pull the swatch across and measure its stretch.`
+        : saying.measure;
     case 'n/a':
       return 'Does not apply to this design.';
   }

@@ -4,7 +4,7 @@ import type { Decisions } from './decisions.ts';
 import { type Row, S } from './slots.ts';
 import { seamsCompare } from './wearing.ts';
 
-/** One check of model section 8: where its need and have are, when it applies, and what it says. */
+/** One check: where its need and have are, when it applies, and what it says. */
 export interface CheckRule {
   readonly check: CheckName;
   readonly need: number;

@@ -2,7 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { normalCdf } from '#measure';
 import { fitRequest } from '../../../tests/support/fit-requests.ts';
-import { adviceOn, bodyOf, check, fabricOf, WOMAN, womanWith } from '../../../tests/support/fit-samples.ts';
+import {
+  adviceOn,
+  bodyOf,
+  check,
+  everyDimension,
+  fabricOf,
+  WOMAN,
+  womanWith,
+} from '../../../tests/support/fit-samples.ts';
 import { advise } from './advise.ts';
 
 const exact = bodyOf(WOMAN, 'woman', Object.fromEntries(Object.keys(WOMAN).map((name) => [name, 0])));
@@ -44,6 +52,47 @@ describe('the uncertainty of a check', () => {
     expect(check(adviceOn(short), 'body-below-underarm')).toMatchObject({ u: 0, chanceOfFailing: 1, verdict: 'fails' });
     const long = { ...short, design: { ...short.design, customLengthMm: 292 } };
     expect(check(adviceOn(long), 'body-below-underarm')).toMatchObject({ u: 0, chanceOfFailing: 0, verdict: 'fine' });
+  });
+});
+
+/** The neck is widened to the most that the shoulders leave, so that nothing is to spare: −4e-15 as it is worked out. */
+const capped = {
+  body: bodyOf(
+    {
+      'chest-girth': 539.8,
+      'across-back': 245.4,
+      'scye-depth': 110.6,
+      'neck-base-girth': 233.1,
+      'head-girth': 445.6,
+      'back-waist-length': 246.8,
+      'nape-to-cuff': 406.2,
+      'upper-arm-girth': 161.4,
+    },
+    'baby',
+  ),
+  fabric: fabricOf(2.04, { craft: 'crochet' }),
+  design: {
+    construction: 'squared-drop',
+    length: 'long',
+    neckline: 'boat',
+    ease: { category: 'very-close', place: 0.53 },
+    bandMm: null,
+  },
+} as const;
+
+describe('a margin that is only rounding', () => {
+  it('is none: the check holds, and nothing is to change', () => {
+    const neck = check(adviceOn(capped), 'neck-on-shoulders');
+    expect(neck).toMatchObject({ verdict: 'fine', margin: 0 });
+    expect(adviceOn(capped).collisions.map(({ dimension }) => dimension)).not.toContain('neck-width');
+  });
+
+  it('leaves the numbers between their low and high', () => {
+    for (const [, one] of everyDimension(adviceOn(capped))) {
+      if (one.value === null || one.low === undefined || one.high === undefined) continue;
+      expect(one.low).toBeLessThanOrEqual(one.value);
+      expect(one.high).toBeGreaterThanOrEqual(one.value);
+    }
   });
 });
 

@@ -24,7 +24,7 @@ const NOTHING_TAKEN: TakenOver = {
 
 const hasSleeveGirth = (construction: Construction): boolean => construction === 'set-in' || construction === 'raglan';
 
-/** Which dimensions the garment that fits gives this design (model section 3). */
+/** Which dimensions the garment that fits gives this design. */
 function takenFrom(garment: GarmentProfile, request: FitRequest): TakenOver {
   const has = garment.values;
   const { design } = request;

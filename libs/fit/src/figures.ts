@@ -4,7 +4,7 @@ import type { Decisions } from './decisions.ts';
 import type { Driver, Planned } from './dimension-plan.ts';
 import type { FitRequest } from './fit-request.ts';
 import type { Moved, Nudging } from './nudging.ts';
-import { drawnIn, type Leeway } from './rounding.ts';
+import { drawnIn, type Leeway, SPENT } from './rounding.ts';
 import { type Row, S, SLOT_COUNT } from './slots.ts';
 
 /** The number of a dimension, mm: how sure it is, how far it may be rounded, and how it and all others move as it is. */
@@ -95,17 +95,18 @@ class Drivers {
   }
 
   #wanted({ range }: Driver): Leeway {
-    const { rules } = this.#decisions;
+    const { rules, taken } = this.#decisions;
     const room = rules['length-room'];
     if (range === 'length') return { down: -room, up: room };
-    const share = range === 'band' ? 1 : rules[range];
+    const negative = range === 'upper-arm-ease' && !taken.upperArm && this.#nudging.base[S.ease]! < 0;
+    const share = range === 'band' ? 1 : rules[negative ? 'upper-arm-negative-ease' : range];
     return { down: this.#band.down * share, up: this.#band.up * share };
   }
 }
 
 /** Whether a check applies, is known and does not fail. */
 const holds = (rule: CheckRule, v: Row, d: Decisions): boolean =>
-  rule.applies(d, v) && v[rule.have]! - v[rule.need]! >= 0;
+  rule.applies(d, v) && v[rule.have]! - v[rule.need]! > -SPENT;
 
 /** Whether a number is fixed by a piece already made: it cannot be rounded any more. */
 function isMade(slot: number, { made, construction }: Decisions): boolean {

@@ -27,7 +27,7 @@ function dressed(girth: number, layer: number): Term[] {
   ];
 }
 
-/** Girths of model section 2 and 3: flat girths to make, then mid girths on the pieces and the room inside. */
+/** Girths: flat girths to make, then mid girths on the pieces and the room inside. */
 export function girthSteps(steps: Steps, d: Decisions): void {
   const { rules, taken, made } = d;
   steps.sum(

@@ -5,7 +5,7 @@ import type { Steps, Term } from './steps.ts';
 const QUARTER_TURN = Math.PI / 2;
 
 /**
- * Armhole base, centre-back length and the way from nape to cuff (model sections 2, 3 and 6). The reference garment's
+ * Armhole base, centre-back length and the way from nape to cuff. The reference garment's
  * armhole gives its base by taking off its own construction's constant; the fabric's and layer's terms keep the
  * armhole's inner perimeter.
  */

@@ -24,7 +24,7 @@ const keepsWidth = (d: Decisions): boolean => d.made.neckWidth || d.ownNeckWidth
 const keepsFront = (d: Decisions): boolean => d.ownFrontNeck || d.taken.frontNeck;
 const keepsBack = (d: Decisions): boolean => d.ownBackNeck || d.taken.backNeck;
 
-/** Necks of model section 6: finished, widened for the head, then on the piece under the band. Needs `width`. */
+/** Necks: finished, widened for the head, then on the piece under the band. Needs `width`. */
 export function neckSteps(steps: Steps, d: Decisions): void {
   startingWidth(steps, d);
   startingDepths(steps, d);

@@ -9,7 +9,7 @@ const slant = (run: number, rise: number): number => Math.sqrt(run * run + rise 
 const riseOf = (edge: number, run: number): number => Math.sqrt(edge * edge - run * run);
 
 /**
- * The raglan edges of body and sleeve (model section 6): how far each runs across, the body's depth, and the sleeve's rise
+ * The raglan edges of body and sleeve: how far each runs across, the body's depth, and the sleeve's rise
  * that joins it. The body is kept and the sleeve solved; where a sleeve was made before its body, the other way round.
  * The front is the back with the neck cut into it.
  */

@@ -6,6 +6,7 @@ import type { Advice } from './advice.ts';
 import { advise } from './advise.ts';
 import { CHECK_RULES } from './check-rules.ts';
 import type { FitRequest } from './fit-request.ts';
+import { rulesWith } from './rules.ts';
 
 /** They draw nothing in; of seams, none of pieces made apart is in question here. */
 const COMFORT = ['seam', ...CHECK_RULES.filter(({ comfort }) => comfort).map(({ check }) => check)];
@@ -64,6 +65,20 @@ const has = (advice: Advice, path: string): boolean => {
   const among = name === undefined ? advice.assembled : advice.pieces.find(({ piece }) => piece === first)?.dimensions;
   return among?.some((each) => each.name === (name ?? first) && each.value !== null) ?? false;
 };
+
+describe('a sleeve’s top', () => {
+  /** A fabric that stretches far, so that no check draws anything in. */
+  it.each([
+    { category: 'very-close', share: 0.2 },
+    { category: 'classic', share: 0.35 },
+  ] as const)('may be rounded down by $share of what the $category ease may', ({ category, share }) => {
+    const fabric = fabricOf(3, { stretch: { across: 2, along: 2 } });
+    const advice = adviceOn({ fabric, design: { construction: 'set-in', ease: { category, place: 0.5 } } });
+    const { value, low } = dimension(advice, 'sleeve/sleeve-top-width');
+    const down = advice.design.ease.tableTerms! - rulesWith({})[`ease-${category}-from`];
+    expect(value! - low!).toBeCloseTo(share * down, 6);
+  });
+});
 
 describe('a dimension rounded to its low or high', () => {
   it('keeps every check that held, the uncertainty apart', () => {

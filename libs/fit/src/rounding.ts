@@ -9,8 +9,8 @@ export interface Leeway {
   readonly up: number;
 }
 
-/** A margin within this of nothing is spent, mm. */
-const SPENT = 1e-9;
+/** A margin within this of nothing is nothing: what is left of it is rounding, mm. */
+export const SPENT = 1e-9;
 
 const marginOf = ({ need, have }: CheckRule, v: Row): number => v[have]! - v[need]!;
 
@@ -26,7 +26,7 @@ function smallestMargin(v: Row, checks: readonly CheckRule[]): number {
 }
 
 /**
- * Draws each end of a leeway in until every check that holds at the value still holds there (model section 7): in closed
+ * Draws each end of a leeway in until every check that holds at the value still holds there: in closed
  * form where a check's margin moves in proportion with the number, by trial where it bends on the way.
  * Checks are taken to fail on one side only as the number moves away.
  *
@@ -40,7 +40,7 @@ export function drawnIn(slot: number, wanted: Leeway, nudging: Nudging, holding:
   for (const check of straight) {
     if (!holding.has(check)) continue;
     const rate = moved.slope(check.have) - moved.slope(check.need);
-    const spent = -marginOf(check, nudging.base) / rate;
+    const spent = -Math.max(marginOf(check, nudging.base), 0) / rate;
     if (rate > 0) down = Math.max(down, spent);
     else if (rate < 0) up = Math.min(up, spent);
   }

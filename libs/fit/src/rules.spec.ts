@@ -44,13 +44,22 @@ describe('rules with a maker’s own numbers', () => {
 
   it('take any number within a rule’s limits, the ends included', () => {
     const override = fc
-      .constantFrom(...RULES)
+      .constantFrom(...RULES.filter(({ name }) => !/^ease-.*-(from|to)$/.test(name)))
       .chain(({ name, min, max }) => fc.tuple(fc.constant(name), fc.double({ min, max, noNaN: true })));
     fc.assert(
       fc.property(override, ([name, value]) => {
         expect(rulesWith({ [name]: value })[name as RuleName]).toBe(value);
       }),
     );
+  });
+
+  it.each([
+    { overrides: { 'ease-classic-from': 150 }, pointer: '/ease-classic-from' },
+    { overrides: { 'ease-classic-to': 20 }, pointer: '/ease-classic-to' },
+    { overrides: { 'ease-close-from': 10, 'ease-close-to': 5 }, pointer: '/ease-close-from' },
+  ])('refuse a band of ease that ends before it begins: $overrides', ({ overrides, pointer }) => {
+    expect(refusal(overrides)).toMatchObject({ code: 'rule-out-of-range', pointer });
+    expect(() => rulesWith({ 'ease-close-from': 5, 'ease-close-to': 10 })).not.toThrow();
   });
 
   it.each(['no-such-rule', 'constructor', 'toString', ''])('refuse a rule "%s"', (name) => {

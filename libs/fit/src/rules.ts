@@ -49,6 +49,16 @@ export function rulesWith(overrides: Readonly<Record<string, number>>): Rules {
       );
     rules[name] = value;
   }
+  for (const to of Object.keys(rules)) {
+    const from = to.replace(/-to$/, '-from');
+    if (from === to || !(rules[from]! > rules[to]!)) continue;
+    const name = names.includes(from) ? from : to;
+    throw new DomainError(
+      'rule-out-of-range',
+      `Rules "${from}" and "${to}" were ${rules[from]} and ${rules[to]}; what begins a band of ease lies below its end.`,
+      `/${name}`,
+    );
+  }
   return rules as Rules;
 }
 

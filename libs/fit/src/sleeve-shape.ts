@@ -6,7 +6,7 @@ import type { Steps } from './steps.ts';
 
 const FOLDS = 4 - Math.PI;
 
-/** The sleeve (model section 6): the way from nape to cuff is kept, so its length follows the body. Needs the body's shape. */
+/** The sleeve: the way from nape to cuff is kept, so its length follows the body. Needs the body's shape. */
 export function sleeveSteps(steps: Steps, d: Decisions): void {
   const { made, construction } = d;
   const dropped = construction === 'drop-shoulder' || construction === 'squared-drop';

@@ -259,10 +259,6 @@ export const S = Object.fromEntries(NAMES.map((name, at) => [name, at])) as Read
 export type Row = number[];
 
 const UNKNOWN: Row = Array.from(NAMES, () => NaN);
-const NOTHING: Row = UNKNOWN.slice().fill(0);
 
 /** A row in which nothing is known yet. */
 export const unknownRow = (): Row => UNKNOWN.slice();
-
-/** A row of nothing. */
-export const emptyRow = (): Row => NOTHING.slice();

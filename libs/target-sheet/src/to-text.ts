@@ -40,7 +40,9 @@ function legend({ pieces }: TargetSheet, unit: MakersUnit): string {
   const grows = pieces.some(({ dimensions }) => dimensions.some(differsUnwashed));
   return (
     `± is the standard uncertainty, “anywhere in” how far a length may be rounded, both in ${unit === 'cm' ? unit : 'inches'}.` +
-    (grows ? ' “Unwashed” is what comes off the needles: go by it only with a gauge from an unwashed swatch.' : '')
+    (grows
+      ? ' “Unwashed” is what comes off the needles or hook: go by it only with a gauge from an unwashed swatch.'
+      : '')
   );
 }
 

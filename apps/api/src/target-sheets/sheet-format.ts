@@ -28,7 +28,10 @@ export const AcceptedFormat = createParamDecorator((_: unknown, context: Executi
 
 /** Answers with a sheet. */
 export function sendSheet(response: Response, format: SheetFormat, sheet: TargetSheet): void {
-  response.vary('Accept').type(format).send(utf8(FORMATS[format](sheet)));
+  response
+    .vary('Accept')
+    .type(format)
+    .send(utf8(FORMATS[format](sheet)));
 }
 
 /** Answers with a kept sheet, in another unit where one is asked for. Every form has an ETag of its own: the sheet never changes. */

@@ -39,9 +39,6 @@ export function showLength(mm: number, tape: Tape): string {
   return minus(formatLength(mm, '[in_i]').replace(/ ?(\d\/\d)/, (_, fraction: string) => GLYPHS[fraction] ?? fraction));
 }
 
-/** A length without its unit, for a drawing whose unit is said once. */
-export const showBare = (mm: number, tape: Tape): string => showLength(mm, tape).replace(/ \D+$/, '');
-
 /** A small length, such as the thickness of a fabric: `6.5 mm`, `0.26 in`. */
 export function showSmall(mm: number, tape: Tape): string {
   return tape === 'cm' ? `${showNumber(mm, 1)} mm` : `${showNumber(mm / MM_PER_UNIT['[in_i]'], 2)} in`;

@@ -15,7 +15,8 @@ const COLUMNS: readonly Column[] = [
   { title: '±', cell: ({ u }, unit) => (u === undefined ? '' : decimalText(u, unit)) },
   {
     title: 'anywhere in',
-    cell: ({ low, high }, unit) => (low === undefined || high === undefined ? '' : rangeText(low, high, unit)),
+    cell: ({ value, low, high }, unit) =>
+      low === undefined || high === undefined ? '' : rangeText({ value, low, high }, unit),
   },
 ];
 const ON_PIECES: readonly Column[] = [

@@ -17,12 +17,14 @@ export function inchCell(mm: number): string {
   return `${whole.padStart(3)} ${fraction.padEnd(3)}`;
 }
 
-/** How far a length may be rounded, in marks that lie within: `50.7 to 52.6`; a dash where no mark does. */
-export function rangeText(low: number, high: number, unit: MakersUnit): string {
+/** How far a length may be rounded, in marks that lie within, and its own: `50.7 to 52.6`; a dash where none lies within. */
+export function rangeText({ value, low, high }: Record<'value' | 'low' | 'high', number>, unit: MakersUnit): string {
   const step = unit === 'cm' ? CM_STEP : EIGHTH;
   const first = Math.ceil(low / step - 1e-6);
   const last = Math.floor(high / step + 1e-6);
-  return first > last ? '–' : `${tapeText(first * step, unit)} to ${tapeText(last * step, unit)}`;
+  if (first > last) return '–';
+  const own = Math.round((unit === 'cm' ? Number(cmText(value)) * MM_PER_UNIT.cm : value) / step);
+  return `${tapeText(Math.min(first, own) * step, unit)} to ${tapeText(Math.max(last, own) * step, unit)}`;
 }
 
 /** One decimal, in the maker's unit and without its name: for what is compared, where an eighth would hide the difference. */
