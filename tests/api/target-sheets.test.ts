@@ -129,6 +129,17 @@ describe.each(DATABASES)('target sheets on %s', (kind) => {
     expect((await api.http.get('/v1/target-sheets?limit=100')).body.items).toHaveLength(before);
   });
 
+  it('points to the id that is missing for the basis', async () => {
+    const { bodyId, garmentId, fabricId } = await keepInputs();
+    const pointerOf = async (ids: object, basis: string) => {
+      const request = { ...ids, fabricId, design: { ...exampleDesign, basis } };
+      const refused = await api.http.post('/v1/target-sheets').send(request).expect(422);
+      return refused.body.errors[0].pointer;
+    };
+    expect(await pointerOf({ garmentId }, 'body')).toBe('/bodyId');
+    expect(await pointerOf({ bodyId }, 'garment')).toBe('/garmentId');
+  });
+
   it('erases a sheet', async () => {
     const { kept } = await keepSheet();
     const at = kept.headers['location'] ?? '';

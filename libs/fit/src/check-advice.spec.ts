@@ -15,6 +15,10 @@ describe('the line beside a check', () => {
     );
     expect(adviceFor('upper-arm', 'tight', 12, 'cm')).toContain('clears the upper arm, with only 1.2 cm to spare');
     expect(adviceFor('upper-arm', 'tight', -12, 'cm')).toContain('too close for the upper arm, by 1.2 cm');
+    expect(adviceFor('front-and-back', 'tight', 16, 'cm')).toMatch(
+      /^Front and back can be the same length, but only just:/,
+    );
+    expect(adviceFor('front-and-back', 'tight', -16, 'cm')).toMatch(/^The front of the body is longer than the back/);
     expect(adviceFor('head-through-neck', 'fails', -25.4, 'in')).toContain('will not pass the head, by 1 in:');
   });
 

@@ -145,7 +145,7 @@ export function adviceFor(check: CheckName, verdict: Verdict, margin: number, ta
 }
 
 function finding({ holds, fails, unmeasured }: Saying, margin: number, tape: Tape): string {
-  if (unmeasured) return fails;
+  if (unmeasured) return margin < 0 ? fails : `${holds}, but only just`;
   return margin < 0
     ? `${fails}, by ${lengthWords(margin, tape)}`
     : `${holds}, with only ${lengthWords(margin, tape)} to spare`;

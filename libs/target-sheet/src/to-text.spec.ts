@@ -56,6 +56,12 @@ describe('a sheet as plain text', () => {
     expect(places.map((words) => text.indexOf(words)).every((at, index, all) => at > (all[index - 1] ?? 0))).toBe(true);
   });
 
+  it('gives the changes that make a check hold', () => {
+    const remedies = [{ text: 'Choose 2.5 cm more ease', change: { easeMm: 100 } }];
+    const checks = pulloverSheet.checks.map((check) => (check.check === 'hip' ? { ...check, remedies } : check));
+    expect(toText({ ...pulloverSheet, checks })).toMatch(/FAILS {4}hip(.*\n){1,4} +- Choose 2\.5 cm more ease\.\n/);
+  });
+
   it('holds every dimension, caution and note', () => {
     for (const sheet of sampleSheets) {
       const text = toText(sheet).replace(/\s+/g, ' ');

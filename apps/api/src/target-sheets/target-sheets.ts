@@ -64,7 +64,7 @@ export class TargetSheets {
       garment: garment && garment.document,
       fabric: fabric.document,
     };
-    const sheet: TargetSheet = this.composer.compose(request, uuid());
+    const sheet = namingIds(() => this.composer.compose(request, uuid()));
     const row: TargetSheetRow = {
       id: sheet.id,
       makerId,
@@ -124,4 +124,14 @@ async function input<D extends object>(
   const row = await records.rows.find(manager, makerId, id);
   if (row !== null) return row;
   throw new DomainError('input-unknown', `There is no ${records.what} with this id.`, pointer);
+}
+
+/** A body or a garment that is missing is missing by its id. */
+function namingIds(compose: () => TargetSheet): TargetSheet {
+  try {
+    return compose();
+  } catch (error) {
+    if (!(error instanceof DomainError) || !/^\/(body|garment)$/.test(error.pointer)) throw error;
+    throw new DomainError(error.code, error.message, `${error.pointer}Id`);
+  }
 }

@@ -11,23 +11,24 @@ export interface NearestRow {
   readonly neighbours: readonly SizeRow[];
 }
 
-/** Lengths that came through inches are equal within this, mm (a rounding error, not a tolerance). */
+/** Numbers that came through inches are equal within this (a rounding error, not a tolerance). */
 const SAME = 1e-6;
 
 /**
  * The row of an ascending table that lies nearest to a value. Between two rows equally near it takes the larger: a garment a
- * little roomy is worn, one a little tight is not (practice).
+ * little roomy is worn, one a little tight is not (practice). Within `reading` of a row's range a value is read as in it.
  */
 export function nearestRow(
   rows: readonly SizeRow[],
   rangeOf: (row: SizeRow) => SizeRange | undefined,
   value: number,
+  reading = SAME,
 ): NearestRow {
   const ranged = rows.flatMap((row) => {
     const range = rangeOf(row);
     return range === undefined ? [] : [{ row, range }];
   });
-  const inside = ranged.find(({ range }) => range.low - SAME <= value && value <= range.high + SAME);
+  const inside = ranged.find(({ range }) => range.low - reading <= value && value <= range.high + reading);
   if (inside !== undefined) return { row: inside.row, lies: 'in', neighbours: [inside.row] };
 
   const above = ranged.find(({ range }) => range.low > value);

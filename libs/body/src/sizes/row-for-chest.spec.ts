@@ -27,6 +27,14 @@ describe('rowForChest', () => {
     expect(found.lies).toBe(lies);
   });
 
+  it.each([
+    ['baby', 457, '12 months'], // 18 in are 457.2
+    ['baby', 406, '3 months'], // 16 in are 406.4
+    ['woman', 760, 'XS'], // 30 in are 762
+  ] as const)('%s of %d mm, as a tape in centimetres reads it: %s', (figure, mm, size) => {
+    expect(rowForChest(figure, mm)).toMatchObject({ row: { size }, lies: 'in' });
+  });
+
   it('says the gap', () => {
     expect(rowForChest('woman', inch(39)).note.text).toBe(
       'A chest of 99 cm (39 in) lies between sizes M (36 to 38 in) and L (40 to 42 in) of Craft Yarn Council, woman, in neither; L is nearer and was read.',

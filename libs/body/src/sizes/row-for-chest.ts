@@ -30,6 +30,9 @@ const BEYOND: Readonly<Record<Sized, Readonly<Record<'below' | 'above', string>>
   baby: { below: 'measure instead', above: 'measure, or say a child' },
 };
 
+/** A tape in centimetres is read to half of one, and the tables are printed in inches: so near is the same, mm. */
+const READING = 2.5;
+
 /**
  * The row of the Craft Yarn Council's table for a figure that a chest (bust) girth in mm belongs to. In the gap between two
  * sizes the nearer is read and the note says so; beyond an end by more than half such a gap none is.
@@ -39,7 +42,7 @@ export function rowForChest(figure: Figure, chestMm: number): RowFound {
     const text = 'The size tables are for a woman, a man, a child or a baby: say which is nearest.';
     return { row: null, lies: null, note: { code: 'no-size-table', text } };
   }
-  const found = nearestRow(sizeTable(TABLE[figure]).rows, (row) => row.mm['chest-girth'], chestMm);
+  const found = nearestRow(sizeTable(TABLE[figure]).rows, (row) => row.mm['chest-girth'], chestMm, READING);
   const inches = (row: SizeRow) => {
     const { low, high } = row.mm['chest-girth']!;
     return low === high ? ` (${inchesText(low)} in)` : ` (${inchesText(low)} to ${inchesText(high)} in)`;

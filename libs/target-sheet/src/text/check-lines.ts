@@ -6,7 +6,7 @@ import { inWords, wrap } from './lines.ts';
 const WORST_FIRST: readonly Verdict[] = ['fails', 'tight', 'unknown', 'fine'];
 const WIDTH = Math.max(...VERDICTS.map((verdict) => verdict.length)) + 4;
 
-/** Checks of a sheet in mm, the worst first, each with what to change; those that do not apply in one line. */
+/** Checks of a sheet in mm, the worst first, each with what to change and ready changes; those that do not apply in one line. */
 export function checkLines(checks: readonly Check[], unit: MakersUnit): string[] {
   const unasked = checks.filter(({ verdict }) => verdict === 'n/a').map(({ check }) => inWords(check));
   return [
@@ -23,6 +23,7 @@ function oneCheck(check: Check, unit: MakersUnit): string[] {
   return [
     ...wrap(`${inWords(check.check)}${measured && `: ${measured}`}`, lead),
     ...(check.advice === '' ? [] : wrap(check.advice, ' '.repeat(WIDTH))),
+    ...(check.remedies ?? []).flatMap(({ text }) => wrap(`${text}.`, `${' '.repeat(WIDTH)}- `)),
   ];
 }
 

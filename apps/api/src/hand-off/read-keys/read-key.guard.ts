@@ -38,6 +38,6 @@ export class ReadKeyGuard implements CanActivate {
     if (opens === undefined)
       throw new HttpProblem(403, 'read-key-scope', 'A read key opens target sheets and nothing else.');
     if (targetSheetId === null || (opens === 'one' && targetSheetId === id)) return;
-    throw new HttpProblem(403, 'read-key-scope', 'This read key is for another sheet.');
+    throw new HttpProblem(403, 'read-key-scope', 'This read key opens one sheet, and this is not it.');
   }
 }
