@@ -1,7 +1,10 @@
-import { VERDICTS, type Check, type Verdict } from '#fit';
+import { VERDICTS, type Check, type CheckName, type Verdict } from '#fit';
 import { RATIO_CHECKS } from '../in-unit.ts';
 import { decimalText, type MakersUnit } from './length-text.ts';
 import { inWords, wrap } from './lines.ts';
+
+/** Their need is how far two lengths lie apart, and what they have is how far these may. */
+const DIFFERENCES: readonly CheckName[] = ['under-the-arm', 'front-and-back', 'seam', 'nape-to-cuff'];
 
 const WORST_FIRST: readonly Verdict[] = ['fails', 'tight', 'unknown', 'fine'];
 const WIDTH = Math.max(...VERDICTS.map((verdict) => verdict.length)) + 4;
@@ -30,6 +33,8 @@ function oneCheck(check: Check, unit: MakersUnit): string[] {
 function compared({ check, need, have }: Check, unit: MakersUnit): string {
   if (need === undefined || have === undefined) return '';
   if (RATIO_CHECKS.includes(check)) return `${need.toFixed(2)} against ${have.toFixed(2)}`;
+  if (DIFFERENCES.includes(check))
+    return `${decimalText(need, unit)} ${unit} apart, at most ${decimalText(have, unit)} ${unit}`;
   return `needs ${decimalText(need, unit)} ${unit}, has ${decimalText(have, unit)} ${unit}`;
 }
 
