@@ -214,3 +214,12 @@ export function makingOf(rule: CheckRule, v: Row, { rules }: Decisions): number 
 export function isComfort(rule: CheckRule, d: Decisions): boolean {
   return rule.comfort || (rule.check === 'seam' && !seamsCompare(d));
 }
+
+/** A margin within this of nothing is nothing: what is left of it is rounding, mm (ratios: 1). */
+export const SPENT = 1e-9;
+
+/** What a check has to spare in a worked-out row; below nothing where it does not hold, NaN where it is not known. */
+export function marginOf({ need, have }: CheckRule, v: Row): number {
+  const margin = v[have]! - v[need]!;
+  return Math.abs(margin) < SPENT ? 0 : margin;
+}

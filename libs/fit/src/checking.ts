@@ -1,12 +1,11 @@
 import { normalCdf } from '#measure';
 import type { Check, Verdict } from './advice.ts';
 import { adviceFor } from './check-advice.ts';
-import { CHECK_RULES, type CheckRule, isComfort, makingOf } from './check-rules.ts';
+import { CHECK_RULES, type CheckRule, isComfort, makingOf, marginOf } from './check-rules.ts';
 import type { Decisions } from './decisions.ts';
 import type { MissingMeasures } from './missing.ts';
 import type { Nudging } from './nudging.ts';
 import { remediesFor } from './remedies.ts';
-import { SPENT } from './rounding.ts';
 import type { Row } from './slots.ts';
 
 /** A check with what came of it. */
@@ -28,8 +27,7 @@ function checkOne(rule: CheckRule, nudging: Nudging, d: Decisions, missing: () =
   const need = v[rule.need]!;
   const have = v[rule.have]!;
   if (Number.isNaN(need) || Number.isNaN(have)) return unknown(rule, v, d, missing());
-  const spare = have - need;
-  const margin = Math.abs(spare) < SPENT ? 0 : spare;
+  const margin = marginOf(rule, v);
   const measured = nudging.uncertainty(rule.have, rule.need);
   const u = Math.hypot(measured, makingOf(rule, v, d));
   const chanceOfFailing = u > 0 ? normalCdf(-margin / u) : margin < 0 ? 1 : 0;

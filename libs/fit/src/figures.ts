@@ -1,10 +1,10 @@
 import { easeLeeway } from './advised-ease.ts';
-import { CHECK_RULES, type CheckRule, isComfort } from './check-rules.ts';
+import { CHECK_RULES, type CheckRule, isComfort, marginOf } from './check-rules.ts';
 import type { Decisions } from './decisions.ts';
 import type { Driver, Planned } from './dimension-plan.ts';
 import type { FitRequest } from './fit-request.ts';
 import type { Moved, Nudging } from './nudging.ts';
-import { drawnIn, type Leeway, SPENT } from './rounding.ts';
+import { drawnIn, type Leeway } from './rounding.ts';
 import { type Row, S, SLOT_COUNT } from './slots.ts';
 
 /** The number of a dimension, mm: how sure it is, how far it may be rounded, and how it and all others move as it is. */
@@ -105,8 +105,7 @@ class Drivers {
 }
 
 /** Whether a check applies, is known and does not fail. */
-const holds = (rule: CheckRule, v: Row, d: Decisions): boolean =>
-  rule.applies(d, v) && v[rule.have]! - v[rule.need]! > -SPENT;
+const holds = (rule: CheckRule, v: Row, d: Decisions): boolean => rule.applies(d, v) && marginOf(rule, v) >= 0;
 
 /** Whether a number is fixed by a piece already made: it cannot be rounded any more. */
 function isMade(slot: number, { made, construction }: Decisions): boolean {

@@ -1,4 +1,4 @@
-import type { CheckRule } from './check-rules.ts';
+import { type CheckRule, marginOf, SPENT } from './check-rules.ts';
 import type { Nudging } from './nudging.ts';
 import { crossing } from './root.ts';
 import type { Row } from './slots.ts';
@@ -9,16 +9,11 @@ export interface Leeway {
   readonly up: number;
 }
 
-/** A margin within this of nothing is nothing: what is left of it is rounding, mm. */
-export const SPENT = 1e-9;
-
-const marginOf = ({ need, have }: CheckRule, v: Row): number => v[have]! - v[need]!;
-
 /** The smallest margin of the checks in a worked-out row; what cannot be worked out does not hold. */
 function smallestMargin(v: Row, checks: readonly CheckRule[]): number {
   let smallest = Infinity;
   for (const check of checks) {
-    const margin = marginOf(check, v);
+    const margin = v[check.have]! - v[check.need]!;
     if (!(margin >= smallest)) smallest = margin;
     if (Number.isNaN(margin)) return -1;
   }
@@ -40,7 +35,7 @@ export function drawnIn(slot: number, wanted: Leeway, nudging: Nudging, holding:
   for (const check of straight) {
     if (!holding.has(check)) continue;
     const rate = moved.slope(check.have) - moved.slope(check.need);
-    const spent = -Math.max(marginOf(check, nudging.base), 0) / rate;
+    const spent = -marginOf(check, nudging.base) / rate;
     if (rate > 0) down = Math.max(down, spent);
     else if (rate < 0) up = Math.min(up, spent);
   }

@@ -56,12 +56,12 @@ describe('a sheet as plain text', () => {
     expect(places.map((words) => text.indexOf(words)).every((at, index, all) => at > (all[index - 1] ?? 0))).toBe(true);
   });
 
-  it('tells of two lengths how far they lie apart, and may', () => {
+  it('tells the difference of two lengths, and how large it may be', () => {
     const compared = { verdict: 'tight', need: 12, have: 25, margin: 13, u: 20, chanceOfFailing: 0.26 } as const;
     const checks = pulloverSheet.checks.map((check) =>
       check.check === 'seam' ? { check: check.check, advice: check.advice, ...compared } : check,
     );
-    expect(toText({ ...pulloverSheet, checks })).toContain('seam: 1.2 cm apart, at most 2.5 cm;');
+    expect(toText({ ...pulloverSheet, checks })).toContain('seam: difference 1.2 cm, at most 2.5 cm;');
   });
 
   it('gives the changes that make a check hold', () => {

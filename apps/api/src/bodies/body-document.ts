@@ -1,6 +1,6 @@
 import type { BodyDimension, Figure } from '#body';
 import type { How } from '#measure';
-import type { MeasuredDocument } from '../measures/measured-document.ts';
+import { measuredDocument, type MeasuredDocument } from '../measures/measured-document.ts';
 import { HOW_DEFAULT } from '../measures/taken.ts';
 import { FIGURE_DEFAULT } from './body-input.ts';
 import type { BodyDto } from './body.dto.ts';
@@ -26,18 +26,11 @@ export function bodyDocument(dto: BodyDto): BodyDocument {
     figure: dto.figure ?? FIGURE_DEFAULT,
     age: dto.age ?? null,
     estimate: dto.estimate ?? true,
-    measures: dto.measures.map(measureDocument),
-  };
-}
-
-function measureDocument(measure: BodyDto['measures'][number]): BodyMeasureDocument {
-  return {
-    name: measure.name,
-    value: measure.value ?? null,
-    unit: measure.unit ?? null,
-    text: measure.text ?? null,
-    u: measure.u ?? null,
-    how: measure.how ?? HOW_DEFAULT,
-    takenAt: measure.takenAt ?? null,
+    measures: dto.measures.map((measure) => ({
+      ...measuredDocument(measure),
+      name: measure.name,
+      how: measure.how ?? HOW_DEFAULT,
+      takenAt: measure.takenAt ?? null,
+    })),
   };
 }

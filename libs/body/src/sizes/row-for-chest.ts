@@ -30,7 +30,7 @@ const BEYOND: Readonly<Record<Sized, Readonly<Record<'below' | 'above', string>>
   baby: { below: 'measure instead', above: 'measure, or say a child' },
 };
 
-/** A tape in centimetres is read to half of one, and the tables are printed in inches: so near is the same, mm. */
+/** A tape in centimetres is read to half of one, and the tables are printed in inches: so near is the same, mm (assumed). */
 const READING = 2.5;
 
 /**

@@ -3,7 +3,7 @@ import { RATIO_CHECKS } from '../in-unit.ts';
 import { decimalText, type MakersUnit } from './length-text.ts';
 import { inWords, wrap } from './lines.ts';
 
-/** Their need is how far two lengths lie apart, and what they have is how far these may. */
+/** Their need is the difference of two lengths, and what they have is how large it may be. */
 const DIFFERENCES: readonly CheckName[] = ['under-the-arm', 'front-and-back', 'seam', 'nape-to-cuff'];
 
 const WORST_FIRST: readonly Verdict[] = ['fails', 'tight', 'unknown', 'fine'];
@@ -34,7 +34,7 @@ function compared({ check, need, have }: Check, unit: MakersUnit): string {
   if (need === undefined || have === undefined) return '';
   if (RATIO_CHECKS.includes(check)) return `${need.toFixed(2)} against ${have.toFixed(2)}`;
   if (DIFFERENCES.includes(check))
-    return `${decimalText(need, unit)} ${unit} apart, at most ${decimalText(have, unit)} ${unit}`;
+    return `difference ${decimalText(need, unit)} ${unit}, at most ${decimalText(have, unit)} ${unit}`;
   return `needs ${decimalText(need, unit)} ${unit}, has ${decimalText(have, unit)} ${unit}`;
 }
 
