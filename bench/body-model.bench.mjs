@@ -19,7 +19,7 @@ for (let row = 0, cell = 0; row < n; row++) {
   }
 }
 const mean = coefficients.woman.logMean.slice(0, n);
-const prior = { n, mean: Float64Array.from(mean), covariance: Float64Array.from(sigma.to1DArray()) };
+const prior = { n, mean, covariance: sigma.to1DArray() };
 const known = Array.from({ length: 12 }, (_, i) => 2 * i - (i > 5 ? 1 : 0));
 const rest = Array.from({ length: n }, (_, i) => i).filter((i) => !known.includes(i));
 const values = known.map((index, i) => mean[index] + 0.05 * Math.sin(i));

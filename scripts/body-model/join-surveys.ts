@@ -5,12 +5,12 @@ import { logMoments } from './moments.ts';
 /** Two surveys joined, in the order of `names`: what `SexCoefficients` needs of them, unrounded. */
 export interface Joined {
   readonly names: readonly string[];
-  readonly mean: Float64Array;
-  readonly within: Float64Array;
+  readonly mean: readonly number[];
+  readonly within: readonly number[];
   /** The later survey's mean less the earlier's. */
-  readonly gap: Float64Array;
+  readonly gap: readonly number[];
   /** What the surveys' difference adds to the covariance of all rows together: within + between·betweenᵀ. */
-  readonly between: Float64Array;
+  readonly between: readonly number[];
 }
 
 /**
@@ -37,7 +37,7 @@ export function joinSurveys(full: Columns, part: Columns): Joined {
   const inPart = logMoments(part, common);
   const share = rowCount(part) / (rowCount(full) + rowCount(part));
 
-  const within = new Float64Array(n * n);
+  const within = new Array<number>(n * n).fill(0);
   for (let i = 0; i < c; i++) {
     for (let j = 0; j < c; j++) {
       within[i * n + j] = (1 - share) * fullOnly.covariance[i * n + j]! + share * inPart.covariance[i * c + j]!;
@@ -46,7 +46,7 @@ export function joinSurveys(full: Columns, part: Columns): Joined {
   const cuff = common.indexOf('nape-to-cuff');
   within[cuff * n + cuff]! += OWN_OF_NAPE_TO_CUFF ** 2;
 
-  const gap = Float64Array.from(names, (_, i) => (i < c ? inPart.mean[i]! - fullOnly.mean[i]! : 0));
+  const gap = Array.from(names, (_, i) => (i < c ? inPart.mean[i]! - fullOnly.mean[i]! : 0));
   const prior = { n, ...fullOnly };
   const onAll = regression(
     prior,
@@ -60,14 +60,14 @@ export function joinSurveys(full: Columns, part: Columns): Joined {
     const row = c + a;
     gap[row] = (onAll.carry(a, gap) + onSize.carry(a, gap)) / 2;
     for (let j = 0; j < c; j++) {
-      const along = Float64Array.from({ length: n }, (__, i) => within[i * n + j]!);
+      const along = Array.from({ length: n }, (__, i) => within[i * n + j]!);
       within[row * n + j] = within[j * n + row] = onAll.carry(a, along);
     }
   });
   alone.forEach((_, a) => {
     const row = c + a;
     for (let b = 0; b < alone.length; b++) {
-      const along = Float64Array.from({ length: n }, (__, i) => within[i * n + c + b]!);
+      const along = Array.from({ length: n }, (__, i) => within[i * n + c + b]!);
       within[row * n + c + b] = onAll.carry(a, along) + onAll.left(a, b);
     }
   });
@@ -82,7 +82,7 @@ export function joinSurveys(full: Columns, part: Columns): Joined {
 
 /** The regression of the measures `alone` on those at `on`: how it carries a vector over, and the covariance it leaves. */
 function regression(
-  prior: { n: number; mean: Float64Array; covariance: Float64Array },
+  prior: { n: number; mean: number[]; covariance: number[] },
   on: readonly number[],
   names: readonly string[],
   alone: readonly string[],
@@ -91,7 +91,7 @@ function regression(
   const { rest, gain, covariance } = condition(prior, on, zeros, zeros);
   const place = alone.map((name) => rest.indexOf(names.indexOf(name)));
   return {
-    carry: (a: number, vector: Float64Array) =>
+    carry: (a: number, vector: number[]) =>
       on.reduce((sum, index, k) => sum + gain[place[a]! * on.length + k]! * vector[index]!, 0),
     left: (a: number, b: number) => covariance[place[a]! * rest.length + place[b]!]!,
   };

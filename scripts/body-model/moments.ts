@@ -1,15 +1,12 @@
 import type { Columns } from './columns.ts';
 
 /** Mean vector and covariance (row-major, divisor n − 1) of the natural logarithms of some columns. */
-export function logMoments(
-  columns: Columns,
-  names: readonly string[],
-): { mean: Float64Array; covariance: Float64Array } {
+export function logMoments(columns: Columns, names: readonly string[]): { mean: number[]; covariance: number[] } {
   const n = names.length;
   const logs = names.map((name) => columns[name]!.map(Math.log));
   const rows = logs[0]!.length;
-  const mean = Float64Array.from(logs, (values) => values.reduce((sum, value) => sum + value, 0) / rows);
-  const covariance = new Float64Array(n * n);
+  const mean = Array.from(logs, (values) => values.reduce((sum, value) => sum + value, 0) / rows);
+  const covariance = new Array<number>(n * n).fill(0);
   for (let i = 0; i < n; i++) {
     for (let j = 0; j <= i; j++) {
       let sum = 0;

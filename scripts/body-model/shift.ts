@@ -8,7 +8,7 @@ const LEAST_SHIFT = 0.3;
  * How far another population's means may lie off, as a standard deviation per measure: with two surveys, their variance about their own mean is half of
  * the squared difference, stature and weight being equal. A measure that only one survey has gets the common ones' root mean square, relative to spread.
  */
-export function shiftSds(joined: Joined, common: ReadonlySet<string>): Float64Array {
+export function shiftSds(joined: Joined, common: ReadonlySet<string>): number[] {
   const { names, within, gap } = joined;
   const n = names.length;
   const on = [names.indexOf('stature'), names.indexOf('weight')];
@@ -24,7 +24,7 @@ export function shiftSds(joined: Joined, common: ReadonlySet<string>): Float64Ar
   });
   const squares = [...relative.values()].map((value) => value ** 2);
   const usual = Math.sqrt(squares.reduce((sum, value) => sum + value, 0) / squares.length);
-  return Float64Array.from(names, (_, index) =>
+  return Array.from(names, (_, index) =>
     on.includes(index) ? 0 : spread.get(index)! * (relative.get(index) ?? usual),
   );
 }

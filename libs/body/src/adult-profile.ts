@@ -21,12 +21,13 @@ export function estimatedProfile(
     return { name, value, u };
   });
   const { estimates, covariance, from } = estimator.estimate({ figure, ageYears, known });
-  const values: Partial<Record<BodyDimension, ProfileValue>> = { ...measured };
+  const estimated: Partial<Record<BodyDimension, ProfileValue>> = {};
   const reasons = new Map<BodyDimension, string>();
   for (const estimate of estimates) {
     if ('measureIt' in estimate) reasons.set(estimate.name, estimate.measureIt);
-    else values[estimate.name] = { value: estimate.value, u: estimate.u, how: 'estimated', from };
+    else estimated[estimate.name] = { value: estimate.value, u: estimate.u, how: 'estimated', from };
   }
+  const values = Object.assign({}, measured, estimated);
   const missing = missingFrom(values, (name) => reasons.get(name) ?? 'It cannot be estimated: measure it.');
   return { figure, ageYears, values, covariance, missing, notes: [] };
 }

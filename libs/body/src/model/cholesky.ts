@@ -1,11 +1,11 @@
 /**
- * Cholesky factorisation of small symmetric positive definite matrices, row-major in a `Float64Array`, in place:
+ * Cholesky factorisation of small symmetric positive definite matrices, row-major, in place:
  * the lower triangle becomes L with L·Lᵀ = A, the upper one is neither read nor written.
  * Source: Golub & Van Loan, Matrix Computations, §4.2 (the row by row form; from memory).
  *
  * @returns whether A is positive definite to rounding; where not, its content is of no use.
  */
-export function factorInPlace(a: Float64Array, n: number): boolean {
+export function factorInPlace(a: number[], n: number): boolean {
   for (let row = 0; row < n; row++) {
     const at = row * n;
     for (let column = 0; column <= row; column++) {
@@ -21,7 +21,7 @@ export function factorInPlace(a: Float64Array, n: number): boolean {
 }
 
 /** Solves L·y = b for the n numbers of `b` from `from` on, in place. */
-export function solveLower(l: Float64Array, n: number, b: Float64Array, from = 0): void {
+export function solveLower(l: readonly number[], n: number, b: number[], from = 0): void {
   for (let row = 0; row < n; row++) {
     const at = row * n;
     let rest = b[from + row]!;
@@ -31,7 +31,7 @@ export function solveLower(l: Float64Array, n: number, b: Float64Array, from = 0
 }
 
 /** Solves Lᵀ·x = y for the n numbers of `y` from `from` on, in place. */
-export function solveUpper(l: Float64Array, n: number, y: Float64Array, from = 0): void {
+export function solveUpper(l: readonly number[], n: number, y: number[], from = 0): void {
   for (let row = n - 1; row >= 0; row--) {
     let rest = y[from + row]!;
     for (let k = row + 1; k < n; k++) rest -= l[k * n + row]! * y[from + k]!;

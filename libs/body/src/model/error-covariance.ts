@@ -1,4 +1,5 @@
 import { type Conditioned, type Gaussian, seenSpread } from './gaussian.ts';
+import { zeros } from './zeros.ts';
 
 /**
  * The covariance of the errors of a linear estimate (its `gain` over the values at `known`, seen with variances `noise`) where the truth is spread like `truth`:
@@ -9,12 +10,12 @@ export function errorCovariance(
   truth: Gaussian,
   known: readonly number[],
   noise: ArrayLike<number>,
-): Float64Array {
+): number[] {
   const { n, covariance: sigma } = truth;
   const m = rest.length;
   const k = known.length;
   const seen = seenSpread(truth, known, noise);
-  const carried = new Float64Array(m * k);
+  const carried = zeros(m * k);
   for (let i = 0; i < m; i++) {
     const own = i * k;
     const across = rest[i]! * n;
@@ -24,7 +25,7 @@ export function errorCovariance(
       carried[own + b] = sum;
     }
   }
-  const errors = new Float64Array(m * m);
+  const errors = zeros(m * m);
   for (let i = 0; i < m; i++) {
     const own = i * k;
     for (let j = 0; j <= i; j++) {

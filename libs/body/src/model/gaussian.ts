@@ -1,11 +1,12 @@
 import { DomainError } from '#measure';
 import { factorInPlace, solveLower, solveUpper } from './cholesky.ts';
+import { zeros } from './zeros.ts';
 
 /** A joint normal distribution over n numbers: the covariance is row-major, symmetric, positive definite. */
 export interface Gaussian {
   readonly n: number;
-  readonly mean: Float64Array;
-  readonly covariance: Float64Array;
+  readonly mean: readonly number[];
+  readonly covariance: readonly number[];
 }
 
 /** How well a distribution explains some of its numbers. */
@@ -15,22 +16,22 @@ export interface Explained {
   /** Logarithm of the density of the known values, without the constant −k·ln(2π)/2. */
   readonly logDensity: number;
   /** L with L·Lᵀ = Σ_kk + R (k × k), and L⁻¹ times how far the values lie from their means. */
-  readonly factor: Float64Array;
-  readonly away: Float64Array;
+  readonly factor: readonly number[];
+  readonly away: readonly number[];
 }
 
 /** What some of the numbers make the rest most probably be. */
 export interface Regressed extends Pick<Explained, 'distance' | 'logDensity'> {
   /** Which of the numbers are the rest, ascending; `mean` are theirs. */
   readonly rest: readonly number[];
-  readonly mean: Float64Array;
+  readonly mean: readonly number[];
   /** m × k: how far each of the rest moves for each known value. */
-  readonly gain: Float64Array;
+  readonly gain: readonly number[];
 }
 
 /** What some of the numbers say about the rest: also how far those may lie off, m × m. */
 export interface Conditioned extends Regressed {
-  readonly covariance: Float64Array;
+  readonly covariance: readonly number[];
 }
 
 /** Σ_kk + R, row by row: how the numbers at `known` are spread as they are seen, with error variances `noise`. */
@@ -38,9 +39,9 @@ export function seenSpread(
   { n, covariance: sigma }: Gaussian,
   known: readonly number[],
   noise: ArrayLike<number>,
-): Float64Array {
+): number[] {
   const k = known.length;
-  const seen = new Float64Array(k * k);
+  const seen = zeros(k * k);
   for (let row = 0; row < k; row++) {
     const at = known[row]! * n;
     for (let column = 0; column < k; column++) seen[row * k + column] = sigma[at + known[column]!]!;
@@ -62,7 +63,7 @@ export function explain(
 ): Explained {
   const k = known.length;
   const l = seenSpread(prior, known, noise);
-  const away = new Float64Array(k);
+  const away = zeros(k);
   for (let row = 0; row < k; row++) away[row] = values[row]! - prior.mean[known[row]!]!;
   if (!factorInPlace(l, k)) {
     throw new DomainError('singular-covariance', 'These values cannot be told apart: their covariance is singular.');
@@ -89,8 +90,8 @@ export function regress(
   values: ArrayLike<number>,
   noise: ArrayLike<number>,
 ): Regressed {
-  const { factor, ...halfway } = regressHalfway(prior, known, values, noise);
-  return { ...halfway, gain: whole(halfway.gain, factor, known.length) };
+  const { rest, mean, half, factor, distance, logDensity } = regressHalfway(prior, known, values, noise);
+  return { rest, mean, gain: whole(half, factor, known.length), distance, logDensity };
 }
 
 /**
@@ -105,53 +106,54 @@ export function condition(
   noise: ArrayLike<number>,
 ): Conditioned {
   const { n, covariance: sigma } = prior;
-  const { factor, ...halfway } = regressHalfway(prior, known, values, noise);
-  const { rest, gain } = halfway;
+  const { rest, mean, half, factor, distance, logDensity } = regressHalfway(prior, known, values, noise);
   const k = known.length;
   const m = rest.length;
-  const covariance = new Float64Array(m * m);
+  const covariance = zeros(m * m);
   for (let i = 0; i < m; i++) {
     for (let j = 0; j <= i; j++) {
       let left = sigma[rest[i]! * n + rest[j]!]!;
-      for (let row = 0; row < k; row++) left -= gain[i * k + row]! * gain[j * k + row]!;
+      for (let row = 0; row < k; row++) left -= half[i * k + row]! * half[j * k + row]!;
       covariance[i * m + j] = left;
       covariance[j * m + i] = left;
     }
   }
-  return { ...halfway, gain: whole(gain, factor, k), covariance };
+  return { rest, mean, gain: whole(half, factor, k), distance, logDensity, covariance };
 }
 
-/** All of a regression, but of the gain only L⁻¹·Σ_ku, row by row of the rest. */
+/** All of a regression, but of the gain only the first half of the way: L⁻¹·Σ_ku, row by row of the rest. */
+interface HalfRegressed extends Omit<Regressed, 'gain'>, Pick<Explained, 'factor'> {
+  readonly half: number[];
+}
+
 function regressHalfway(
   prior: Gaussian,
   known: readonly number[],
   values: ArrayLike<number>,
   noise: ArrayLike<number>,
-): Regressed & Pick<Explained, 'factor'> {
+): HalfRegressed {
   const { n, mean: mu, covariance: sigma } = prior;
   const k = known.length;
-  const isKnown = new Uint8Array(n);
-  for (const index of known) isKnown[index] = 1;
   const rest: number[] = [];
-  for (let index = 0; index < n; index++) if (isKnown[index] === 0) rest.push(index);
+  for (let index = 0; index < n; index++) if (!known.includes(index)) rest.push(index);
 
   const { factor, away, distance, logDensity } = explain(prior, known, values, noise);
-  const gain = new Float64Array(rest.length * k);
-  const mean = new Float64Array(rest.length);
+  const half = zeros(rest.length * k);
+  const mean = zeros(rest.length);
   for (let i = 0; i < rest.length; i++) {
     const at = rest[i]! * n;
-    const half = i * k;
-    for (let row = 0; row < k; row++) gain[half + row] = sigma[at + known[row]!]!;
-    solveLower(factor, k, gain, half);
+    const from = i * k;
+    for (let row = 0; row < k; row++) half[from + row] = sigma[at + known[row]!]!;
+    solveLower(factor, k, half, from);
     let moved = mu[rest[i]!]!;
-    for (let row = 0; row < k; row++) moved += gain[half + row]! * away[row]!;
+    for (let row = 0; row < k; row++) moved += half[from + row]! * away[row]!;
     mean[i] = moved;
   }
-  return { rest, mean, gain, distance, logDensity, factor };
+  return { rest, mean, half, distance, logDensity, factor };
 }
 
-/** The whole gain, from L⁻¹·Σ_ku in its place. */
-function whole(gain: Float64Array, factor: Float64Array, k: number): Float64Array {
-  for (let half = 0; half < gain.length; half += k) solveUpper(factor, k, gain, half);
-  return gain;
+/** The whole gain, from its first half in its place. */
+function whole(half: number[], factor: readonly number[], k: number): readonly number[] {
+  for (let from = 0; from < half.length; from += k) solveUpper(factor, k, half, from);
+  return half;
 }

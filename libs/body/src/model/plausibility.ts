@@ -1,6 +1,7 @@
 import { factorInPlace, solveLower, solveUpper } from './cholesky.ts';
 import type { Gaussian } from './gaussian.ts';
 import type { KnownLogs } from './known-logs.ts';
+import { zeros } from './zeros.ts';
 
 /** A step of one value's logarithm. */
 export interface Move {
@@ -21,12 +22,12 @@ export interface Plausibility {
 /** From the inverse P of Σ_kk + R: z is (P·d)/√diag P, a move m changes the squared distance by 2mᵀ·P·d + mᵀ·P·m. `after.z` is the largest of the moved values'. */
 export function plausibilityOf({ n, mean, covariance }: Gaussian, { at, logs, noise }: KnownLogs): Plausibility {
   const k = at.length;
-  const l = new Float64Array(k * k);
+  const l = zeros(k * k);
   at.forEach((row, i) =>
     at.forEach((column, j) => (l[i * k + j] = covariance[row * n + column]! + (i === j ? noise[i]! : 0))),
   );
   factorInPlace(l, k);
-  const inverse = new Float64Array(k * k);
+  const inverse = zeros(k * k);
   for (let i = 0; i < k; i++) {
     inverse[i * k + i] = 1;
     solveLower(l, k, inverse, i * k);

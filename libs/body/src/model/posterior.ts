@@ -30,12 +30,12 @@ export function priorsOf(coefficients: BodyModelCoefficients, spread: Spread): P
 /** The dimensions that were not known, given those that were: moments of their logarithms. Shapes as in `Conditioned`. */
 export interface Posterior {
   readonly rest: readonly number[];
-  readonly mean: Float64Array;
-  readonly covariance: Float64Array;
-  readonly gain: Float64Array;
+  readonly mean: readonly number[];
+  readonly covariance: readonly number[];
+  readonly gain: readonly number[];
   /** How probable each sex is, and the prior means of all dimensions under that mixture. */
   readonly weights: Readonly<Record<Sex, number>>;
-  readonly priorMean: Float64Array;
+  readonly priorMean: readonly number[];
 }
 
 /**
@@ -85,7 +85,7 @@ function mixed(parts: readonly PosteriorOfSex[]): Posterior {
   const densities = parts.map(({ logDensity }) => Math.exp(logDensity - best));
   const total = densities.reduce((sum, density) => sum + density, 0);
   const shares = densities.map((density) => density / total);
-  const sum = (of: (part: PosteriorOfSex) => Float64Array): Float64Array =>
+  const sum = (of: (part: PosteriorOfSex) => readonly number[]): number[] =>
     of(parts[0]!).map((_, at) => parts.reduce((all, part, index) => all + shares[index]! * of(part)[at]!, 0));
   const { rest } = parts[0]!;
   const m = rest.length;

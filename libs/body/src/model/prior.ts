@@ -2,6 +2,7 @@ import type { BodyDimension } from '../body-dimension.ts';
 import { AGED_GIRTHS, ageEffect } from './age-effect.ts';
 import type { BodyModelCoefficients, SexCoefficients } from './coefficients.ts';
 import type { Gaussian } from './gaussian.ts';
+import { zeros } from './zeros.ts';
 
 /** What is added to the surveys' own spread. */
 export interface Widening {
@@ -22,19 +23,16 @@ export function priorOf(
 ): Prior {
   const n = dimensions.length;
   const own = sexes[sex];
-  const prior = { n, mean: Float64Array.from(own.logMean), covariance: surveyed(own, n, others ? inflation : null) };
-  if (others) addShift(prior, own);
-  if (doubts) addDoubts(prior, own, dimensions);
+  const covariance = surveyed(own, n, others ? inflation : null);
+  if (others) addShift(covariance, own);
+  if (doubts) addDoubts(covariance, own, dimensions);
+  const prior = { n, mean: own.logMean, covariance };
   return others ? (ageYears) => aged(prior, own, dimensions, ageYears) : () => prior;
 }
 
 /** Within a survey inflated; or, as they were, all people of both surveys together. */
-function surveyed(
-  { withinSurvey, betweenSurveys }: SexCoefficients,
-  n: number,
-  inflation: number | null,
-): Float64Array {
-  const covariance = new Float64Array(n * n);
+function surveyed({ withinSurvey, betweenSurveys }: SexCoefficients, n: number, inflation: number | null): number[] {
+  const covariance = zeros(n * n);
   for (let row = 0, cell = 0; row < n; row++) {
     for (let column = 0; column <= row; column++, cell++) {
       const within = withinSurvey[cell]!;
@@ -47,15 +45,13 @@ function surveyed(
 }
 
 /** Another population's means may lie off. */
-function addShift({ n, covariance }: Gaussian, { shiftSd }: SexCoefficients): void {
+function addShift(covariance: number[], { shiftSd }: SexCoefficients): void {
+  const n = shiftSd.length;
   shiftSd.forEach((sd, index) => (covariance[index * n + index]! += sd ** 2));
 }
 
-function addDoubts(
-  { n, covariance }: Gaussian,
-  { doubts }: SexCoefficients,
-  dimensions: readonly BodyDimension[],
-): void {
+function addDoubts(covariance: number[], { doubts }: SexCoefficients, dimensions: readonly BodyDimension[]): void {
+  const n = dimensions.length;
   for (const { logSd } of doubts) {
     const moves = dimensions.flatMap((name, index) =>
       logSd[name] === undefined ? [] : [[index, logSd[name]] as const],
@@ -71,8 +67,8 @@ function aged(
   ageYears: number | null,
 ): Gaussian {
   const { n } = prior;
-  const mean = new Float64Array(prior.mean);
-  const covariance = new Float64Array(prior.covariance);
+  const mean = prior.mean.slice();
+  const covariance = prior.covariance.slice();
   for (const girth of AGED_GIRTHS) {
     const index = dimensions.indexOf(girth);
     if (index === -1) continue;
