@@ -45,7 +45,8 @@ function measureProblems({ figure, measures }: Body, index: number): DomainError
     const text = `${measure.name}: there is no way of measuring "${measure.how}". There are: ${HOWS.join(', ')}.`;
     problems.push(new DomainError('unknown-how', text, `${at}/how`));
   }
-  return [...problems, ...valueProblems(figure, measure, at)];
+  problems.push(...valueProblems(figure, measure, at));
+  return problems;
 }
 
 function valueProblems(figure: Figure, { name, value, u }: BodyMeasure, at: string): DomainError[] {

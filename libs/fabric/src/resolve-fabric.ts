@@ -29,10 +29,14 @@ export function resolveFabric(input: FabricInput): Fabric {
   const [problem] = fabricProblems(input);
   if (problem !== undefined) throw problem;
   const { craft, growth, stretch, ribStretch, massPerAreaGsm } = input;
-  const { notes, ...thickness } = thicknessOf(input, input.stitch ?? USUAL_STITCH[craft]);
+  const found = thicknessOf(input, input.stitch ?? USUAL_STITCH[craft]);
+  const { thicknessMm, thicknessU, from, fromText, notes } = found;
   return {
     craft,
-    ...thickness,
+    thicknessMm,
+    thicknessU,
+    from,
+    fromText,
     growth,
     stretch,
     ribUsable: ribStretch === null ? RIB_USABLE[craft] : usableOf(ribStretch),

@@ -10,10 +10,21 @@ function portionOf(size: number): string {
   if (size === 1) return '';
   if (size === 0.5) return 'half of ';
   if (size === 0.25) return 'a quarter of ';
-  return size === 2 ? 'twice ' : `${thousandths(size)} × `;
+  return size === 2 ? 'twice ' : `${rounded(size)} × `;
 }
 
-const thousandths = (x: number): number => Math.round(Math.abs(x) * 1000) / 1000;
+/** Thousandths in figures: those that were asked for, for the next time. */
+const FIGURES = new Map<number, string>();
+
+/** A number without its sign, to the nearest thousandth, in figures. */
+function rounded(x: number): string {
+  const thousandths = Math.round(Math.abs(x) * 1000);
+  const before = FIGURES.get(thousandths);
+  if (before !== undefined) return before;
+  const figures = String(thousandths / 1000);
+  FIGURES.set(thousandths, figures);
+  return figures;
+}
 
 /** "half of chest girth", "less a quarter of ease, classic", "0.35 × ease, classic". */
 function termOf(slope: number, label: string): string {
@@ -58,8 +69,8 @@ export function because(slot: number, u: number, nudging: Nudging, d: Decisions)
 function fabricFrom(slope: number, ordinarySlope: number, from: string): string {
   const formula =
     Math.abs(slope + ordinarySlope) < 1e-9
-      ? `${thousandths(slope)}(t − t₀)`
-      : `${thousandths(slope)}t − ${thousandths(ordinarySlope)}t₀`;
+      ? `${rounded(slope)}(t − t₀)`
+      : `${rounded(slope)}t − ${rounded(ordinarySlope)}t₀`;
   return `${formula}, t ${from}, t₀ assumed`;
 }
 

@@ -61,9 +61,9 @@ export class DimensionWriter {
         make,
         mirrored: 0,
         workedFrom,
-        ...(drawn && { outline: drawn.outline }),
         joins: drawn?.joins ?? [],
         dimensions: dimensions.map((planned) => this.#onPiece(planned, none)),
+        ...(drawn && { outline: drawn.outline }),
       };
     });
   }

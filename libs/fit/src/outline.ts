@@ -96,7 +96,7 @@ function rightBody(
     const neck: Point[] =
       neckDepth > LEAST ? rightNeck(middle, half.neck, top, neckDepth, neckStraight) : [[middle, top]];
     return {
-      path: [corner, ...armhole, ...neck],
+      path: [corner].concat(armhole, neck),
       side: lengthOf([corner, armhole[0]!]),
       armhole: lengthOf(armhole),
       shoulder: 0,
@@ -106,7 +106,7 @@ function rightBody(
   const high: Point = [middle + half.neck, v[S.shoulderToHem]!];
   const neck = rightNeck(middle, half.neck, v[S.shoulderToHem]!, neckDepth, neckStraight);
   return {
-    path: [corner, ...armhole, high, ...neck],
+    path: [corner].concat(armhole, [high], neck),
     side: lengthOf([corner, armhole[0]!]),
     armhole: lengthOf(armhole),
     shoulder: lengthOf([armhole[armhole.length - 1]!, high]),
@@ -142,7 +142,7 @@ function wholeBody(v: Row, d: Decisions, piece: 'back' | 'front'): Drawn | null 
   };
   const right = rightBody(v, d, middle, half, depth, !back && d.neckline === 'v');
   if (!makesHalf(right.path, middle)) return null;
-  const outline = clean([...right.path, ...mirrored(right.path, middle)]);
+  const outline = clean(right.path.concat(mirrored(right.path, middle)));
   const opened = d.silhouette === 'cardigan';
   const withs = back
     ? {

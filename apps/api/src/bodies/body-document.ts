@@ -27,10 +27,10 @@ export function bodyDocument(dto: BodyDto): BodyDocument {
     age: dto.age ?? null,
     estimate: dto.estimate ?? true,
     measures: dto.measures.map((measure) => ({
-      ...measuredDocument(measure),
       name: measure.name,
       how: measure.how ?? HOW_DEFAULT,
       takenAt: measure.takenAt ?? null,
+      ...measuredDocument(measure),
     })),
   };
 }

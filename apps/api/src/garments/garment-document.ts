@@ -36,10 +36,10 @@ export function garmentDocument(dto: GarmentDto): GarmentDocument {
     construction: dto.construction,
     measures: dto.measures.map((measure) => ({
       name: measure.name,
-      ...measuredDocument(measure),
       how: measure.how ?? HOW_DEFAULT,
       takenAt: measure.takenAt ?? null,
       from: measure.name === 'sleeve-length' ? (measure.from ?? 'seam') : null,
+      ...measuredDocument(measure),
     })),
     thickness: measuredDocument(dto.thickness),
     layer: layerDocument(dto.layer),

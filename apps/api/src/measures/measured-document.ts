@@ -11,5 +11,5 @@ export function lengthDocument({ value, unit, text }: Measured): LengthDocument 
 }
 
 export function measuredDocument(measured: Measured): MeasuredDocument {
-  return { ...lengthDocument(measured), u: measured.u ?? null };
+  return { u: measured.u ?? null, ...lengthDocument(measured) };
 }

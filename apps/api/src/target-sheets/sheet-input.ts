@@ -11,7 +11,7 @@ export function sheetInput(request: SheetRequest): SheetInput {
   const { title, body, garment, fabric, design, made, rules, unit } = request;
   return {
     title,
-    body: body === null ? null : { ...bodyInput(body), estimate: body.estimate },
+    body: body === null ? null : { estimate: body.estimate, ...bodyInput(body) },
     garment: garment === null ? null : garmentInput(garment),
     fabric: fabricInput(fabric),
     design: designInput(design),

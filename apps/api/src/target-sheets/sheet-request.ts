@@ -31,10 +31,10 @@ export interface SheetRequest extends SheetChoices {
 
 export function sheetRequest(dto: ComputeSheetDto): SheetRequest {
   return {
-    ...sheetChoices(dto, dto.made ?? []),
     body: dto.body == null ? null : bodyDocument(dto.body),
     garment: dto.garment == null ? null : garmentDocument(dto.garment),
     fabric: fabricDocument(dto.fabric),
+    ...sheetChoices(dto, dto.made ?? []),
   };
 }
 

@@ -71,11 +71,12 @@ function posteriorOfSex(
 ): PosteriorOfSex {
   const truth = prior.truth(ageYears);
   const { distance, logDensity } = explain(truth, at, logs, noise);
-  const { rest, mean, gain } = regress({ ...prior.surveyed(ageYears), mean: truth.mean }, at, logs, noise);
+  const { n, covariance: among } = prior.surveyed(ageYears);
+  const { rest, mean, gain } = regress({ n, mean: truth.mean, covariance: among }, at, logs, noise);
   const covariance = errorCovariance({ rest, gain }, truth, at, noise);
   const times = contradiction(distance, at.length);
   if (times > 1) for (let cell = 0; cell < covariance.length; cell++) covariance[cell]! *= times;
-  const weights = { woman: 0, man: 0, [sex]: 1 };
+  const weights = { woman: sex === 'woman' ? 1 : 0, man: sex === 'man' ? 1 : 0 };
   return { sex, logDensity, rest, mean, covariance, gain, weights, priorMean: truth.mean };
 }
 
