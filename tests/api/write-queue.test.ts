@@ -81,7 +81,10 @@ describe.each(DATABASES)('units of work on %s', (kind) => {
     expect(await work.read((manager) => manager.count(BODY))).toBe(0);
   });
 
-  it('refuse to nest, which would wait for itself', async () => {
-    await expect(work.write(() => work.read((manager) => manager.count(BODY)))).rejects.toThrow('inside another');
+  it('refuse to nest, which would wait for itself, however many went before', async () => {
+    const nested = () => work.write(() => work.read((manager) => manager.count(BODY)));
+    await expect(nested()).rejects.toThrow('inside another');
+    expect(await work.read((manager) => manager.count(BODY))).toBe(0);
+    await expect(nested()).rejects.toThrow('inside another');
   });
 });

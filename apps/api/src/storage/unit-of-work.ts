@@ -16,6 +16,7 @@ type Work<T> = (manager: EntityManager) => Promise<T>;
 export class UnitOfWork {
   private readonly queue: WriteQueue | null;
   private readonly inside = new AsyncLocalStorage<{ open: boolean }>();
+  private open = 0;
 
   constructor(private readonly dataSource: DataSource) {
     this.queue = dataSource.options.type === 'sqlite' ? new WriteQueue() : null;
@@ -44,10 +45,13 @@ export class UnitOfWork {
     }
     const guarded = async (): Promise<T> => {
       const unit = { open: true };
+      this.open++;
       try {
         return await this.inside.run(unit, work);
       } finally {
         unit.open = false;
+        // While it is watched what runs inside of what, every promise of the process takes longer: not with no unit open.
+        if (--this.open === 0) this.inside.disable();
       }
     };
     return this.queue === null ? guarded() : this.queue.run(guarded);
