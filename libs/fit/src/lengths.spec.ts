@@ -64,8 +64,20 @@ describe('nape to cuff', () => {
     expect(nape({ 'sleeve-length': 490 })).toBeCloseTo((520 - ((4 - Math.PI) / 2) * 3) / 2 + 490, 9);
   });
 
-  it('is half the neck and the sleeve of a raglan', () => {
-    expect(nape({ 'sleeve-length': 660, 'neck-width': 180 }, { construction: 'raglan' })).toBe(750);
+  /** 180/2 + 25 + 660. */
+  it('is half the neck, its band and the sleeve of a raglan', () => {
+    expect(nape({ 'sleeve-length': 660, 'neck-width': 180 }, { construction: 'raglan' })).toBe(775);
+  });
+
+  it('gives a raglan like one that fits the same sleeve, whatever its band', () => {
+    const garment = garmentOf(
+      { 'chest-width': 520, 'sleeve-length': 660, 'neck-width': 180 },
+      { construction: 'raglan' },
+    );
+    for (const bandMm of [10, 25, 40]) {
+      const design = { basis: 'garment', construction: 'raglan', bandMm } as const;
+      expect(mm(adviceOn({ garment, design }), 'sleeve-length')).toBeCloseTo(660, 9);
+    }
   });
 
   it('stays the body’s where the garment does not say where its seam lies', () => {

@@ -57,11 +57,14 @@ function centreBackLength(d: Decisions): Term[] {
   ];
 }
 
-/** Nape to cuff of the garment that fits: its sleeve, and half of what lies between the sleeves unless that is in it. */
+/**
+ * Nape to cuff of the garment that fits: its sleeve, and half of what lies between the sleeves unless that is in it. A raglan's
+ * end at its neck, below a band taken to be as deep as the new one's (assumed).
+ */
 function keptNapeToCuff(d: Decisions): Term[] {
   const sleeve: Term = [1, S.refSleeve];
   if (d.sleeveFromCentreBack) return [sleeve];
-  if (d.refConstruction === 'raglan') return [[0.5, S.refNeckWidth], sleeve];
+  if (d.refConstruction === 'raglan') return [[0.5, S.refNeckWidth], [1, S.band], sleeve];
   if (d.refWidthGiven) return [[0.5, S.refCrossBack], sleeve];
   return [[0.5, S.refChest], [-(4 - Math.PI) / 4, S.refThickness], sleeve];
 }
