@@ -108,6 +108,7 @@ describe('the notes of a composed sheet', () => {
         estimates: [{ name: 'neck-base-girth', value: 371, u: 10, low: 355, high: 387 }],
         covariance: { names: [], matrix: [] },
         from: `estimated from ${known.length} measures`,
+        notes: [],
       }),
     };
     const body = {

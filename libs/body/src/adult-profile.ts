@@ -20,7 +20,7 @@ export function estimatedProfile(
     const { value, u } = measured[name]!;
     return { name, value, u };
   });
-  const { estimates, covariance, from } = estimator.estimate({ figure, ageYears, known });
+  const { estimates, covariance, from, notes } = estimator.estimate({ figure, ageYears, known });
   const estimated: Partial<Record<BodyDimension, ProfileValue>> = {};
   const reasons = new Map<BodyDimension, string>();
   for (const estimate of estimates) {
@@ -29,7 +29,7 @@ export function estimatedProfile(
   }
   const values = Object.assign({}, measured, estimated);
   const missing = missingFrom(values, (name) => reasons.get(name) ?? 'It cannot be estimated: measure it.');
-  return { figure, ageYears, values, covariance, missing, notes: [] };
+  return { figure, ageYears, values, covariance, missing, notes };
 }
 
 /**

@@ -1,3 +1,4 @@
+import type { Note } from '#measure';
 import type { BodyDimension } from './body-dimension.ts';
 import type { ProfileCovariance } from './body-profile.ts';
 
@@ -32,6 +33,8 @@ export interface Estimates {
   readonly covariance: ProfileCovariance;
   /** "estimated from stature, chest girth and hip girth (body model 1, US Army surveys of 1988 and 2012)" */
   readonly from: string;
+  /** What makes them less sure for this body than for others. */
+  readonly notes: readonly Note[];
 }
 
 /** A policy for what was not measured. The body model is one; passing none leaves adults unestimated. */

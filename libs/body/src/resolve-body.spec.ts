@@ -29,6 +29,7 @@ const oneSize: Estimator = {
         : { name, value: 500, u: 20, low: 467, high: 533 },
     ),
     covariance: { names: [], matrix: [] },
+    notes: [{ code: 'alike', text: 'Nobody is.' }],
   }),
 };
 
@@ -148,6 +149,7 @@ describe('an adult', () => {
       from: 'estimated: everyone is alike',
     });
     expect(profile.missing).toEqual({ 'head-girth': 'Heads differ: measure it.' });
+    expect(profile.notes).toEqual([{ code: 'alike', text: 'Nobody is.' }]);
   });
 
   it('of a run of sizes says which size it is', () => {

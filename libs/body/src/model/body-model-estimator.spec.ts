@@ -143,6 +143,32 @@ describe('"measure it"', () => {
   });
 });
 
+describe('what a maker should know of the estimates', () => {
+  const notesOf = (input: EstimatorInput) => model.estimate(input).notes.map(({ code }) => code);
+
+  it('is nothing where the measures agree and somebody of her age was surveyed', () => {
+    expect(notesOf(woman(sizeM))).toEqual([]);
+    expect(notesOf(woman(sizeM, null))).toEqual([]);
+    expect(notesOf(woman(sizeM, 58))).toEqual([]);
+  });
+
+  it('is which measure contradicts the others, and the likely slip', () => {
+    const { notes } = model.estimate(woman([home('stature', 1650), home('chest-girth', 370), home('hip-girth', 990)]));
+    expect(notes).toEqual([
+      {
+        code: 'measure-doubtful',
+        text: 'The chest girth is smaller than the other measures lead one to expect. Were these inches, typed as centimetres?',
+      },
+    ]);
+  });
+
+  it('is that nobody of her age was surveyed, where anything is estimated', () => {
+    expect(notesOf(woman(sizeM, 66))).toEqual(['body-model-age']);
+    const all = BODY_DIMENSIONS.map((name) => home(name, 1000));
+    expect(notesOf(woman(all, 66))).not.toContain('body-model-age');
+  });
+});
+
 /** Any values at all, sensible or not. */
 const anyInput: fc.Arbitrary<EstimatorInput> = fc.record({
   figure: fc.constantFrom('woman', 'man', 'unsaid'),

@@ -1,9 +1,12 @@
+import type { Note } from '#measure';
 import type { BodyDimension } from '../body-dimension.ts';
 import type { Estimate, Estimates, Estimator, EstimatorInput, KnownValue } from '../estimator.ts';
 import type { BodyModelCoefficients } from './coefficients.ts';
 import { dimensionText, listText } from '../dimension-text.ts';
 import { knownLogs, type KnownLogs } from './known-logs.ts';
 import { posteriorOf, priorsOf, type Posterior, type Spread } from './posterior.ts';
+import { BEYOND_THE_OLDEST, OLDEST } from './model-notes.ts';
+import { bodyQuestioner, type Question } from './questions.ts';
 import { outside, type Side } from './range.ts';
 
 /** The youngest the surveys hold, years. */
@@ -35,6 +38,7 @@ const Z90 = 1.6449;
  */
 export function bodyModelEstimator(coefficients: BodyModelCoefficients, spread: Spread = 'anyone'): Estimator {
   const priors = priorsOf(coefficients, spread);
+  const questionsOf = bodyQuestioner(coefficients);
   return {
     estimate(input: EstimatorInput): Estimates {
       const known = knownLogs(coefficients.dimensions, input.known);
@@ -45,6 +49,7 @@ export function bodyModelEstimator(coefficients: BodyModelCoefficients, spread: 
         estimates,
         covariance: covarianceOf(input.known, posterior, estimates),
         from: fromText(coefficients, input),
+        notes: notesOn(input, estimates, posterior.contradiction > 1 ? questionsOf(input) : []),
       };
     },
   };
@@ -139,4 +144,11 @@ function covarianceOf(
 function fromText({ version }: BodyModelCoefficients, { known }: EstimatorInput): string {
   const from = known.length === 0 ? 'with nothing measured' : `from ${listText(known.map(({ name }) => name))}`;
   return `estimated ${from} (body model ${version}, US Army surveys of 1988 and 2012)`;
+}
+
+/** The doubts about values that contradict one another, and the age of a body older than anyone surveyed. */
+function notesOn({ ageYears }: EstimatorInput, estimates: readonly Estimate[], doubts: readonly Question[]): Note[] {
+  const notes = doubts.map(({ text }) => ({ code: 'measure-doubtful', text }));
+  const old = ageYears !== null && ageYears > OLDEST && estimates.some((one) => 'value' in one);
+  return old ? [...notes, BEYOND_THE_OLDEST] : notes;
 }

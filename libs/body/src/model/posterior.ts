@@ -36,6 +36,8 @@ export interface Posterior {
   /** How probable each sex is, and the prior means of all dimensions under that mixture. */
   readonly weights: Readonly<Record<Sex, number>>;
   readonly priorMean: readonly number[];
+  /** How many times the variances were widened because the known values contradict one another; 1 where they do not. */
+  readonly contradiction: number;
 }
 
 /**
@@ -74,10 +76,10 @@ function posteriorOfSex(
   const { n, covariance: among } = prior.surveyed(ageYears);
   const { rest, mean, gain } = regress({ n, mean: truth.mean, covariance: among }, at, logs, noise);
   const covariance = errorCovariance({ rest, gain }, truth, at, noise);
-  const times = contradiction(distance, at.length);
-  if (times > 1) for (let cell = 0; cell < covariance.length; cell++) covariance[cell]! *= times;
+  const contradiction = contradictionOf(distance, at.length);
+  if (contradiction > 1) for (let cell = 0; cell < covariance.length; cell++) covariance[cell]! *= contradiction;
   const weights = { woman: sex === 'woman' ? 1 : 0, man: sex === 'man' ? 1 : 0 };
-  return { sex, logDensity, rest, mean, covariance, gain, weights, priorMean: truth.mean };
+  return { sex, logDensity, rest, mean, covariance, gain, weights, priorMean: truth.mean, contradiction };
 }
 
 /** The moments of a mixture. */
@@ -99,12 +101,20 @@ function mixed(parts: readonly PosteriorOfSex[]): Posterior {
   });
   const weights = { woman: 0, man: 0 };
   parts.forEach(({ sex }, index) => (weights[sex] = shares[index]!));
-  return { rest, mean, covariance, gain: sum((part) => part.gain), weights, priorMean: sum((part) => part.priorMean) };
+  return {
+    rest,
+    mean,
+    covariance,
+    gain: sum((part) => part.gain),
+    weights,
+    priorMean: sum((part) => part.priorMean),
+    contradiction: Math.min(...parts.map((part) => part.contradiction)),
+  };
 }
 
 /**
  * Values that contradict one another must not give a narrow answer. Their squared distance should be about k; three standard deviations of it (√(2k)) above,
  * the variances grow in proportion (a Birge ratio: Birge 1932; the threshold assumed).
  */
-const contradiction = (distance: number, k: number) =>
+const contradictionOf = (distance: number, k: number) =>
   k === 0 ? 1 : Math.max(1, distance / (k + 3 * Math.sqrt(2 * k)));
