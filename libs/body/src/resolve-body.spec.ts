@@ -111,7 +111,7 @@ it('a baby of 12 months: every nape to cuff is from the arm, the head is its age
 describe('an adult', () => {
   it('without an estimator is read in the table by chest, and never gets a neck, a head or a hand', () => {
     const profile = resolveBody(body('woman', null, home('chest-girth', 39 * 25.4)), { estimate: true });
-    expect(profile.values['upper-arm-girth']).toMatchObject({ value: 12 * 25.4, u: 23.5, how: 'table' }); // L
+    expect(profile.values['upper-arm-girth']).toMatchObject({ value: 304.8, u: 23.5, how: 'table' }); // L: 12 in
     expect(profile.notes).toMatchObject([{ code: 'between-sizes' }]);
     for (const name of [
       'neck-base-girth',
@@ -160,7 +160,7 @@ describe('an adult', () => {
       },
     );
     expect(values['hip-girth']).toEqual({
-      value: 39 * 25.4,
+      value: 990.6, // 39 in
       u: 46.8,
       how: 'table',
       from: 'Craft Yarn Council, woman M (from memory)',

@@ -18,6 +18,12 @@ describe('notes', () => {
   it('say how deep a vest’s bands are', () => {
     expect(note('armhole-bands', { design: { silhouette: 'vest', bandMm: 32 } })).toMatch(/Bands of 3.2 cm/);
   });
+
+  it('say that nothing holds a raglan together without sleeves', () => {
+    expect(note('raglan-vest', { design: { silhouette: 'vest', construction: 'raglan' } })).toMatch(/choose a set-in/);
+    expect(note('raglan-vest', { design: { silhouette: 'vest', construction: 'set-in' } })).toBeUndefined();
+    expect(note('raglan-vest', { design: { construction: 'raglan' } })).toBeUndefined();
+  });
 });
 
 describe('the weight', () => {

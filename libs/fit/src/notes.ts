@@ -91,6 +91,11 @@ function shapeNotes(request: FitRequest, nudging: Nudging, d: Decisions, checks:
       code: 'armhole-bands',
       text: `Bands of ${lengthWords(v[S.band]!, d.tape)} go round the armholes; the pieces are cut out for them.`,
     });
+  if (d.silhouette === 'vest' && d.construction === 'raglan')
+    notes.push({
+      code: 'raglan-vest',
+      text: 'A raglan has no shoulders of its own: with no sleeves between them, nothing joins the front to the back above the underarm. For a vest choose a set-in, or join the slanted edges with straps.',
+    });
   if (
     d.construction === 'set-in' &&
     d.silhouette !== 'vest' &&

@@ -9,7 +9,7 @@ describe('rowBodyMeasures', () => {
     expect(measures).toHaveLength(9);
     expect(measures.find(({ name }) => name === 'across-back')).toEqual({
       name: 'across-back',
-      value: 15.75 * 25.4,
+      value: 400.05, // 15¾ in
       how: 'table',
       from: 'Craft Yarn Council, woman M (from memory)',
     });

@@ -30,11 +30,12 @@ describe('the published tables', () => {
           expect(low).toBeGreaterThan(0);
           expect(low).toBeLessThanOrEqual(mid);
           expect(mid).toBeLessThanOrEqual(high);
-          expect(row.mm[name]).toEqual({
-            low: low * MM_PER_UNIT[table.unit],
-            mid: mid * MM_PER_UNIT[table.unit],
-            high: high * MM_PER_UNIT[table.unit],
-          });
+          for (const end of ['low', 'mid', 'high'] as const) {
+            const mm = row.mm[name]![end];
+            expect(mm).toBeCloseTo(row.published[name]![end] * MM_PER_UNIT[table.unit], 9);
+            // Nothing of binary fractions is left: 838.2, not 838.1999999999999.
+            expect(mm).toBe(Number(mm.toFixed(3)));
+          }
         }
       }
     }
