@@ -201,5 +201,10 @@ describe.each(DATABASES)('target sheets on %s', (kind) => {
       .send({ ...request, sizes: ['S', 'Q'] })
       .expect(422);
     expect(wrong.body.errors[0].pointer).toBe('/sizes/1');
+    const likeGarment = await api.http
+      .post('/v1/target-sheets/run')
+      .send({ ...request, design: { ...request.design, basis: 'garment' } })
+      .expect(422);
+    expect(likeGarment.body.errors.map(({ pointer }: { pointer: string }) => pointer)).toEqual(['/design/basis']);
   });
 });

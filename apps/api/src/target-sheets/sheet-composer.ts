@@ -23,12 +23,17 @@ export class SheetComposer {
     return this.composeFrom(sheetInput(request), id);
   }
 
-  /** One sheet for each size of a published table, or for those named. @throws DomainError pointing to table or size */
+  /** One sheet for each size of a published table, or for those named. @throws DomainError pointing to table, size or basis */
   run(
     choices: SheetChoices & Pick<SheetRequest, 'fabric'>,
     table: string,
     sizes: readonly string[] | null,
   ): SizedSheet[] {
+    const { basis } = choices.design;
+    if (basis !== 'body') {
+      const text = `Read the basis "${basis}"; a run of sizes has no garment to go by, so its basis is "body".`;
+      throw new DomainError('basis-without-garment', text, '/design/basis');
+    }
     const input = sheetInput({ ...choices, body: null, garment: null });
     return rowsOf(table, sizes).map((row) => ({
       size: row.size,
