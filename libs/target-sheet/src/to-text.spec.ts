@@ -40,7 +40,7 @@ describe('a sheet as plain text', () => {
 
   it('says which measure would give what has no advice', () => {
     expect(toText(cardiganSheet).replace(/\s+/g, ' ')).toContain(
-      'neck width: no advice. Round the base of the neck was not measured. To measure: neck base girth.',
+      'neck width: no advice. Take neck base girth. No table gives it.',
     );
   });
 

@@ -116,7 +116,7 @@ const sleeve: Piece = {
 const noNeck = {
   value: null,
   because: [],
-  noAdvice: { needs: ['neck-base-girth' as const], reason: 'Round the base of the neck was not measured.' },
+  noAdvice: { needs: ['neck-base-girth' as const], reason: 'Take neck base girth. No table gives it.' },
 };
 
 const frontBand: Piece = {

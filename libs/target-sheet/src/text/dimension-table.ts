@@ -66,6 +66,5 @@ function label(dimension: AnyDimension): string {
 
 function withoutValue({ name, value, noAdvice }: AnyDimension): string[] {
   if (value !== null || !noAdvice) return [];
-  const needs = noAdvice.needs.length > 0 ? ` To measure: ${noAdvice.needs.map(inWords).join(', ')}.` : '';
-  return wrap(`${inWords(name)}: no advice. ${noAdvice.reason}${needs}`, '  ', '    ');
+  return wrap(`${inWords(name)}: no advice. ${noAdvice.reason}`, '  ', '    ');
 }
