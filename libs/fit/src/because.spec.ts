@@ -81,6 +81,42 @@ describe('in words', () => {
     expect(words('chest-width', { fabric: fabricOf(1) })).toContain('thinner fabric than ordinary');
   });
 
+  it('a thick fabric that takes from a length is told as thick', () => {
+    const { term, from, value } = terms('body-to-underarm', { fabric: fabricOf(6) }).find((each) =>
+      each.from.includes('t₀'),
+    )!;
+    expect([term, from.split(',')[0]]).toEqual(['thicker fabric than ordinary', '−1.571(t − t₀)']);
+    expect(value).toBeCloseTo((-Math.PI / 2) * 3, 9);
+  });
+
+  it('a fabric’s formula gives the fabric’s part', () => {
+    const number = '(−?[\\d.]+)';
+    const alike = new RegExp(`^${number}\\(t − t₀\\)`);
+    const apart = new RegExp(`^${number}t ([−+]) ${number}t₀`);
+    const signed = (text: string) => Number(text.replace('−', '-'));
+    const reckon = (from: string, t: number, usual: number) => {
+      const one = alike.exec(from);
+      if (one) return signed(one[1]!) * (t - usual);
+      const two = apart.exec(from)!;
+      return signed(two[1]!) * t + signed(two[2]! + two[3]!) * usual;
+    };
+    fc.assert(
+      fc.property(fitRequest, (request) => {
+        const t = request.fabric.thicknessMm;
+        const usual = request.rules['ordinary-thickness'] ?? 3;
+        for (const [path, { because }] of everyDimension(advise(request)))
+          for (const { term, value, from } of because) {
+            if (!from.includes('t₀')) continue;
+            expect(Math.abs(reckon(from, t, usual) - value), path).toBeLessThanOrEqual(0.0006 * (t + usual));
+            expect(term).toBe(
+              t === usual ? 'fabric as thick as ordinary' : `${t < usual ? 'thinner' : 'thicker'} fabric than ordinary`,
+            );
+          }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   it('a sleeve: nape to cuff, less a quarter of the chest and of the ease', () => {
     expect(words('sleeve-length', { design: { length: 'cropped' } })).toEqual(
       expect.arrayContaining(['nape to cuff', 'less a quarter of chest girth', 'less a quarter of ease, classic']),

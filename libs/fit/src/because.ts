@@ -1,34 +1,39 @@
 import type { Because } from './advice.ts';
 import type { Nudging } from './nudging.ts';
 import type { Decisions } from './decisions.ts';
+import { Phrases } from './phrases.ts';
 import { type Row, S } from './slots.ts';
 
 /** A term while it is made. */
 type Term = { -readonly [field in keyof Because]: Because[field] };
 
-function portionOf(size: number): string {
-  if (size === 1) return '';
-  if (size === 0.5) return 'half of ';
-  if (size === 0.25) return 'a quarter of ';
-  return size === 2 ? 'twice ' : `${rounded(size)} × `;
-}
+const TERMS = new Phrases();
+const FORMULAS = new Phrases();
 
-/** Thousandths in figures: those that were asked for, for the next time. */
-const FIGURES = new Map<number, string>();
+const thousandthsOf = (slope: number): number => Math.round(slope * 1000);
 
-/** A number without its sign, to the nearest thousandth, in figures. */
-function rounded(x: number): string {
-  const thousandths = Math.round(Math.abs(x) * 1000);
-  const before = FIGURES.get(thousandths);
-  if (before !== undefined) return before;
-  const figures = String(thousandths / 1000);
-  FIGURES.set(thousandths, figures);
-  return figures;
+/** A number of thousandths without its sign, in figures. */
+const figures = (thousandths: number): string => String(Math.abs(thousandths) / 1000);
+
+function portionOf(thousandths: number): string {
+  switch (Math.abs(thousandths)) {
+    case 1000:
+      return '';
+    case 500:
+      return 'half of ';
+    case 250:
+      return 'a quarter of ';
+    case 2000:
+      return 'twice ';
+    default:
+      return `${figures(thousandths)} × `;
+  }
 }
 
 /** "half of chest girth", "less a quarter of ease, classic", "0.35 × ease, classic". */
 function termOf(slope: number, label: string): string {
-  return slope < 0 ? `less ${portionOf(-slope)}${label}` : portionOf(slope) + label;
+  const thousandths = thousandthsOf(slope);
+  return TERMS.of(label, thousandths, 0, () => `${thousandths < 0 ? 'less ' : ''}${portionOf(thousandths)}${label}`);
 }
 
 /**
@@ -54,9 +59,10 @@ export function because(slot: number, u: number, nudging: Nudging, d: Decisions)
     const share = Math.abs(slope) * input.u;
     const alone = slope * input.value;
     if (merged && input.slot === S.thickness) {
-      const part = alone + ordinary * nudging.base[S.ordinaryThickness]!;
-      const term = part < 0 ? 'thinner fabric than ordinary' : 'thicker fabric than ordinary';
-      terms.push({ term, value: part, u: share, from: fabricFrom(slope, ordinary, input.from) });
+      const usual = nudging.base[S.ordinaryThickness]!;
+      const part = alone + ordinary * usual;
+      const from = fabricFrom(slope, ordinary, input.from);
+      terms.push({ term: fabricTerm(input.value, usual), value: part, u: share, from });
       rest -= part;
     } else {
       terms.push({ term: termOf(slope, input.label), value: alone, u: share, from: input.from });
@@ -66,12 +72,20 @@ export function because(slot: number, u: number, nudging: Nudging, d: Decisions)
   return withRest(terms, rest);
 }
 
+function fabricTerm(thickness: number, usual: number): string {
+  if (thickness === usual) return 'fabric as thick as ordinary';
+  return thickness < usual ? 'thinner fabric than ordinary' : 'thicker fabric than ordinary';
+}
+
+/** "2(t − t₀), t measured, t₀ assumed", "−1.571t + 2t₀, …" */
 function fabricFrom(slope: number, ordinarySlope: number, from: string): string {
-  const formula =
-    Math.abs(slope + ordinarySlope) < 1e-9
-      ? `${rounded(slope)}(t − t₀)`
-      : `${rounded(slope)}t − ${rounded(ordinarySlope)}t₀`;
-  return `${formula}, t ${from}, t₀ assumed`;
+  const mine = thousandthsOf(slope);
+  const ordinary = thousandthsOf(ordinarySlope);
+  return FORMULAS.of(from, mine, ordinary, () => {
+    const sign = mine < 0 ? '−' : '';
+    const rest = mine === -ordinary ? '(t − t₀)' : `t ${ordinary < 0 ? '−' : '+'} ${figures(ordinary)}t₀`;
+    return `${sign}${figures(mine)}${rest}, t ${from}, t₀ assumed`;
+  });
 }
 
 /** Rounding goes to the last term; more than that is a limit, said as a term of its own. */

@@ -123,6 +123,11 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   },
 };
 
+const HOLDING = Object.fromEntries(Object.entries(SAYINGS).map(([check, { holds }]) => [check, `${holds}.`])) as Record<
+  CheckName,
+  string
+>;
+
 /**
  * The line beside a check: for `fails` and `tight` what to change, for `unknown` what to measure: of the body, or, where
  * all of it is known and only a stretch could make good what is missing, of the fabric. `margin` in mm.
@@ -131,7 +136,7 @@ export function adviceFor(check: CheckName, verdict: Verdict, margin: number, ta
   const saying = SAYINGS[check];
   switch (verdict) {
     case 'fine':
-      return `${saying.holds}.`;
+      return HOLDING[check];
     case 'tight':
     case 'fails':
       return `${finding(saying, margin, tape)}: ${saying.change}.`;

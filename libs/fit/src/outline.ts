@@ -113,6 +113,11 @@ function rightBody(
   };
 }
 
+const BODY_EDGES = {
+  left: { side: 'left side', shoulder: 'left shoulder', armhole: 'left armhole' },
+  right: { side: 'right side', shoulder: 'right shoulder', armhole: 'right armhole' },
+} as const;
+
 function bodyJoins(
   edges: { side: number; armhole: number; shoulder: number },
   withs: { readonly left: PieceName; readonly right: PieceName },
@@ -121,9 +126,10 @@ function bodyJoins(
 ): Join[] {
   const joins: Join[] = [];
   for (const side of sides) {
-    joins.push({ edge: `${side} side`, with: withs[side], length: edges.side });
-    if (edges.shoulder > 0) joins.push({ edge: `${side} shoulder`, with: withs[side], length: edges.shoulder });
-    if (d.silhouette !== 'vest') joins.push({ edge: `${side} armhole`, with: 'sleeve', length: edges.armhole });
+    const names = BODY_EDGES[side];
+    joins.push({ edge: names.side, with: withs[side], length: edges.side });
+    if (edges.shoulder > 0) joins.push({ edge: names.shoulder, with: withs[side], length: edges.shoulder });
+    if (d.silhouette !== 'vest') joins.push({ edge: names.armhole, with: 'sleeve', length: edges.armhole });
   }
   return joins;
 }
