@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { adviceOn, check } from '../../../tests/support/fit-samples.ts';
+import { adviceOn, check, garmentOf } from '../../../tests/support/fit-samples.ts';
 import { CHECKS, VERDICTS } from './advice.ts';
 import { adviceFor } from './check-advice.ts';
 
@@ -30,7 +30,17 @@ describe('the line beside a check', () => {
     expect(adviceFor('upper-arm', 'unknown', -27, 'cm')).toBe(
       'The sleeve is too close for the upper arm, by 2.7 cm, unless the fabric stretches: pull the swatch across and measure its stretch.',
     );
-    expect(adviceFor('negative-ease', 'unknown', -0.2, 'cm')).toContain('measure its stretch');
+    expect(adviceFor('negative-ease', 'unknown', -0.2, 'cm')).toBe(
+      'The garment is smaller than the body: pull the swatch across and measure its stretch.',
+    );
+  });
+
+  it('does not call a garment small beside a body that is not known', () => {
+    const design = { basis: 'garment', length: 'custom', customLengthMm: 600 } as const;
+    const copied = adviceOn({ body: null, garment: garmentOf({ 'chest-width': 500 }), design });
+    const { verdict, needs, advice } = check(copied, 'negative-ease');
+    expect([verdict, needs]).toEqual(['unknown', ['chest-girth']]);
+    expect(advice).toBe('Measure the chest to know whether the fabric has to stretch.');
   });
 
   it('says so where it does not apply', () => {

@@ -60,7 +60,7 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
     holds: 'The fabric stretches as far as this close fit asks',
     fails: 'The garment is smaller than the body, by about all that its fabric stretches or more',
     change: 'choose more ease or a stretchier fabric',
-    measure: 'The garment is smaller than the body: pull the swatch across and measure its stretch.',
+    measure: 'Measure the chest to know whether the fabric has to stretch.',
     unmeasured: true,
   },
   'neck-on-shoulders': {
@@ -123,6 +123,8 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   },
 };
 
+const MEASURE_STRETCH = 'pull the swatch across and measure its stretch';
+
 const HOLDING = Object.fromEntries(Object.entries(SAYINGS).map(([check, { holds }]) => [check, `${holds}.`])) as Record<
   CheckName,
   string
@@ -141,9 +143,10 @@ export function adviceFor(check: CheckName, verdict: Verdict, margin: number, ta
     case 'fails':
       return `${finding(saying, margin, tape)}: ${saying.change}.`;
     case 'unknown':
-      return margin < 0 && !saying.unmeasured
-        ? `${saying.fails}, by ${lengthWords(margin, tape)}, unless the fabric stretches: pull the swatch across and measure its stretch.`
-        : saying.measure;
+      if (margin >= 0) return saying.measure;
+      return saying.unmeasured
+        ? `The garment is smaller than the body: ${MEASURE_STRETCH}.`
+        : `${saying.fails}, by ${lengthWords(margin, tape)}, unless the fabric stretches: ${MEASURE_STRETCH}.`;
     case 'n/a':
       return 'Does not apply to this design.';
   }

@@ -51,9 +51,9 @@ describe('the chosen ease', () => {
 
 describe('where an ease lies', () => {
   it.each([
-    [-120, 'closer than very-close'],
-    [-100, 'very-close'],
-    [-40, 'between very-close and close'],
+    [-120, 'closer than very close'],
+    [-100, 'very close'],
+    [-40, 'between very close and close'],
     [0, 'close'],
     [35, 'between close and classic'],
     [100, 'classic'],

@@ -27,10 +27,12 @@ export function chosenEase(choice: EaseChoice, bands: readonly EaseBand[]): numb
   return band.from + choice.place * (band.to - band.from);
 }
 
+const inWords = (category: EaseCategory): string => category.replace('-', ' ');
+
 /** The chosen ease in the words of a sheet, and where its number is from. */
 export function easeWords(choice: EaseChoice): { readonly label: string; readonly from: string } {
   if ('mm' in choice) return { label: 'ease', from: 'chosen' };
-  return { label: `ease, ${choice.category.replace('-', ' ')}`, from: ruleSource(`ease-${choice.category}-from`) };
+  return { label: `ease, ${inWords(choice.category)}`, from: ruleSource(`ease-${choice.category}-from`) };
 }
 
 /** The band an ease lies in; a shared end belongs to the closer-fitting one; null between and outside the bands. */
@@ -41,9 +43,9 @@ export function bandOf(ease: number, bands: readonly EaseBand[]): EaseBand | nul
 /** Where an ease lies, in words: a band's name, "between close and classic", or beyond an end. */
 export function easeLies(ease: number, bands: readonly EaseBand[]): string {
   const within = bandOf(ease, bands);
-  if (within) return within.category;
+  if (within) return inWords(within.category);
   const looser = bands.findIndex((band) => ease < band.from);
-  if (looser === 0) return `closer than ${bands[0]!.category}`;
+  if (looser === 0) return `closer than ${inWords(bands[0]!.category)}`;
   if (looser === -1) return 'oversized';
-  return `between ${bands[looser - 1]!.category} and ${bands[looser]!.category}`;
+  return `between ${inWords(bands[looser - 1]!.category)} and ${inWords(bands[looser]!.category)}`;
 }
