@@ -90,10 +90,10 @@ describe('in words', () => {
   });
 
   it('a fabric’s formula gives the fabric’s part', () => {
-    const number = '(−?[\\d.]+)';
+    const number = '(−?[\\d.]*)';
     const alike = new RegExp(`^${number}\\(t − t₀\\)`);
     const apart = new RegExp(`^${number}t ([−+]) ${number}t₀`);
-    const signed = (text: string) => Number(text.replace('−', '-'));
+    const signed = (text: string) => Number(text.replace('−', '-').replace(/^([-+]?)$/, '$11'));
     const reckon = (from: string, t: number, usual: number) => {
       const one = alike.exec(from);
       if (one) return signed(one[1]!) * (t - usual);
@@ -109,7 +109,11 @@ describe('in words', () => {
             if (!from.includes('t₀')) continue;
             expect(Math.abs(reckon(from, t, usual) - value), path).toBeLessThanOrEqual(0.0006 * (t + usual));
             expect(term).toBe(
-              t === usual ? 'fabric as thick as ordinary' : `${t < usual ? 'thinner' : 'thicker'} fabric than ordinary`,
+              !alike.test(from)
+                ? 'fabric’s thickness beside an ordinary one’s'
+                : t === usual
+                  ? 'fabric as thick as ordinary'
+                  : `${t < usual ? 'thinner' : 'thicker'} fabric than ordinary`,
             );
           }
       }),
@@ -150,6 +154,18 @@ describe('in words', () => {
     ['neck-opening', 'drop-shoulder', 'length of the neck’s finished edge'],
   ] as const)('%s of a %s is solved for: one term', (path, construction, term) => {
     expect(words(path, { design: { construction } })).toEqual([term]);
+  });
+
+  it('a neck that was chosen says so, whether or not it passes', () => {
+    expect(words('neck-width', { design: { neckWidthMm: 120 } })).toEqual(['chosen neck width']);
+  });
+
+  it('a fabric that enters otherwise than an ordinary one is neither thick nor thin', () => {
+    const found = terms('back/width', { fabric: fabricOf(3) }).find((each) => each.from.includes('t₀'))!;
+    expect([found.term, found.from.split(',')[0]]).toEqual([
+      'fabric’s thickness beside an ordinary one’s',
+      '1.571t − 2t₀',
+    ]);
   });
 
   it('a neck that was widened says so', () => {

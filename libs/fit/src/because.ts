@@ -1,6 +1,8 @@
 import type { Because } from './advice.ts';
+import { SPENT } from './check-rules.ts';
 import type { Nudging } from './nudging.ts';
 import type { Decisions } from './decisions.ts';
+import { keepsBack, keepsFront, keepsWidth } from './neck.ts';
 import { Phrases } from './phrases.ts';
 import { type Row, S } from './slots.ts';
 
@@ -14,6 +16,9 @@ const thousandthsOf = (slope: number): number => Math.round(slope * 1000);
 
 /** A number of thousandths without its sign, in figures. */
 const figures = (thousandths: number): string => String(Math.abs(thousandths) / 1000);
+
+/** The same before a letter, where a one is not written. */
+const coefficient = (thousandths: number): string => (Math.abs(thousandths) === 1000 ? '' : figures(thousandths));
 
 function portionOf(thousandths: number): string {
   switch (Math.abs(thousandths)) {
@@ -62,7 +67,7 @@ export function because(slot: number, u: number, nudging: Nudging, d: Decisions)
       const usual = nudging.base[S.ordinaryThickness]!;
       const part = alone + ordinary * usual;
       const from = fabricFrom(slope, ordinary, input.from);
-      terms.push({ term: fabricTerm(input.value, usual), value: part, u: share, from });
+      terms.push({ term: fabricTerm(slope, ordinary, input.value, usual), value: part, u: share, from });
       rest -= part;
     } else {
       terms.push({ term: termOf(slope, input.label), value: alone, u: share, from: input.from });
@@ -72,7 +77,9 @@ export function because(slot: number, u: number, nudging: Nudging, d: Decisions)
   return withRest(terms, rest);
 }
 
-function fabricTerm(thickness: number, usual: number): string {
+/** Which fabric is the thicker decides, unless the two enter by different shares. */
+function fabricTerm(slope: number, ordinarySlope: number, thickness: number, usual: number): string {
+  if (thousandthsOf(slope) !== -thousandthsOf(ordinarySlope)) return 'fabric’s thickness beside an ordinary one’s';
   if (thickness === usual) return 'fabric as thick as ordinary';
   return thickness < usual ? 'thinner fabric than ordinary' : 'thicker fabric than ordinary';
 }
@@ -83,8 +90,8 @@ function fabricFrom(slope: number, ordinarySlope: number, from: string): string 
   const ordinary = thousandthsOf(ordinarySlope);
   return FORMULAS.of(from, mine, ordinary, () => {
     const sign = mine < 0 ? '−' : '';
-    const rest = mine === -ordinary ? '(t − t₀)' : `t ${ordinary < 0 ? '−' : '+'} ${figures(ordinary)}t₀`;
-    return `${sign}${figures(mine)}${rest}, t ${from}, t₀ assumed`;
+    const rest = mine === -ordinary ? '(t − t₀)' : `t ${ordinary < 0 ? '−' : '+'} ${coefficient(ordinary)}t₀`;
+    return `${sign}${coefficient(mine)}${rest}, t ${from}, t₀ assumed`;
   });
 }
 
@@ -94,6 +101,12 @@ function withRest(terms: Term[], rest: number): Because[] {
   if (last && Math.abs(rest) <= 1e-4) last.value += rest;
   else if (rest !== 0) terms.push({ term: 'kept within its limits', value: rest, u: 0, from: 'the model' });
   return terms;
+}
+
+/** How far a neck was made larger; null where its rules' size passes. */
+function widened(v: Row): string | null {
+  if (!(v[S.neckScale]! > 1)) return null;
+  return v[S.headHave]! < v[S.headNeed]! - SPENT ? 'widened as far as it may be' : 'widened until the head passes';
 }
 
 /** The words for a number that is solved for; null for one that is added up. */
@@ -123,11 +136,13 @@ function solvedAs(slot: number, v: Row, d: Decisions): string | null {
     case S.raglanFrontNeck:
       return d.neckline === 'v' ? 'from the V’s point under its band' : null;
     case S.neckWidth:
-    case S.frontNeck:
-    case S.backNeck:
     case S.pieceNeckWidth:
+      return keepsWidth(d) ? null : widened(v);
+    case S.frontNeck:
+      return keepsFront(d) ? null : widened(v);
+    case S.backNeck:
     case S.pieceBackNeck:
-      return v[S.neckScale]! > 1 ? 'widened until the head passes' : null;
+      return keepsBack(d) ? null : widened(v);
     default:
       return null;
   }

@@ -48,12 +48,12 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
     holds: 'It goes on over the shoulders',
     fails: 'It will not go on over the shoulders',
     change: 'choose more ease, a stretchier fabric, or a cardigan',
-    measure: 'Measure the shoulder girth, or pull the swatch across and measure its stretch.',
+    measure: 'Measure the shoulder girth.',
   },
   hip: {
     holds: 'The hem clears the hip',
     fails: 'The hem is too close for the hip',
-    change: 'choose a tapered hem, more ease, or a shorter length',
+    change: 'choose more ease or a shorter length',
     measure: 'Measure the hip; for a close fit, the swatch’s stretch too.',
   },
   'negative-ease': {
@@ -66,7 +66,7 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   'neck-on-shoulders': {
     holds: 'The neck stays on the shoulders',
     fails: 'The neck is too wide to stay on the shoulders',
-    change: 'make it narrower or the band deeper',
+    change: 'make it narrower',
     measure: 'Measure across the back to know whether the neck stays on the shoulders.',
   },
   'body-below-underarm': {
@@ -120,6 +120,7 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
     fails: 'The sleeve as made misses the cuff as wished',
     change: 'add to the cuff, or fold it',
     measure: 'Measure nape to cuff.',
+    unmeasured: true,
   },
 };
 

@@ -27,7 +27,7 @@ export function chosenEase(choice: EaseChoice, bands: readonly EaseBand[]): numb
   return band.from + choice.place * (band.to - band.from);
 }
 
-const inWords = (category: EaseCategory): string => category.replace('-', ' ');
+export const inWords = (category: EaseCategory): string => category.replace('-', ' ');
 
 /** The chosen ease in the words of a sheet, and where its number is from. */
 export function easeWords(choice: EaseChoice): { readonly label: string; readonly from: string } {

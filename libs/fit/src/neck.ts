@@ -20,9 +20,9 @@ function pointOnPiece(front: number, width: number, band: number): number {
 }
 
 /** A number that was made, chosen or taken over from a garment, and so stays as it is. */
-const keepsWidth = (d: Decisions): boolean => d.made.neckWidth || d.ownNeckWidth || d.taken.neckWidth;
-const keepsFront = (d: Decisions): boolean => d.ownFrontNeck || d.taken.frontNeck;
-const keepsBack = (d: Decisions): boolean => d.ownBackNeck || d.taken.backNeck;
+export const keepsWidth = (d: Decisions): boolean => d.made.neckWidth || d.ownNeckWidth || d.taken.neckWidth;
+export const keepsFront = (d: Decisions): boolean => d.ownFrontNeck || d.taken.frontNeck;
+export const keepsBack = (d: Decisions): boolean => d.ownBackNeck || d.taken.backNeck;
 
 /** Necks: finished, widened for the head, then on the piece under the band. Needs `width`. */
 export function neckSteps(steps: Steps, d: Decisions): void {

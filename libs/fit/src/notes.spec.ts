@@ -15,6 +15,12 @@ describe('notes', () => {
     expect(note('neck-widened', { body: womanWith({ 'head-girth': 600 }) })).toMatch(/6 % larger/);
   });
 
+  it('do not say so of a neck that was chosen, which does not pass the head', () => {
+    const design = { neckWidthMm: 120, frontNeckDepthMm: 50, backNeckDepthMm: 15 };
+    expect(note('neck-widened', { design })).toBeUndefined();
+    expect(note('shoulder-opening', { design })).toMatch(/does not pass the head/);
+  });
+
   it('say how deep a vest’s bands are', () => {
     expect(note('armhole-bands', { design: { silhouette: 'vest', bandMm: 32 } })).toMatch(/Bands of 3.2 cm/);
   });

@@ -3,7 +3,7 @@ import type { Note } from '#measure';
 import type { Check, Piece } from './advice.ts';
 import { easeDisagreement } from './advised-ease.ts';
 import type { Decisions } from './decisions.ts';
-import { easeBands, easeLies } from './ease.ts';
+import { easeBands, easeLies, inWords } from './ease.ts';
 import type { FitRequest } from './fit-request.ts';
 import { lengthWords } from './length-words.ts';
 import type { Nudging } from './nudging.ts';
@@ -18,10 +18,11 @@ function doubledArea(outline: readonly (readonly [number, number])[]): number {
 }
 
 function weightNotes(pieces: readonly Piece[], { fabric, rules }: FitRequest): Note[] {
-  if (fabric.massPerAreaGsm === null) return [];
+  if (fabric.massPerAreaGsm === null || pieces.every(({ outline }) => !outline)) return [];
   const area = pieces.reduce((sum, { outline, make }) => sum + (outline ? (make * doubledArea(outline)) / 2 : 0), 0);
+  const drawn = pieces.every(({ outline }) => outline) ? 'The pieces weigh' : 'The pieces that have a shape weigh';
   const grams = weightOf(area, fabric.massPerAreaGsm);
-  const notes: Note[] = [{ code: 'weight', text: `The pieces weigh about ${Math.round(grams / 10) * 10} g.` }];
+  const notes: Note[] = [{ code: 'weight', text: `${drawn} about ${Math.round(grams / 10) * 10} g.` }];
   if (grams > rules['heavy-grams'])
     notes.push({
       code: 'heavy',
@@ -34,9 +35,12 @@ function weightNotes(pieces: readonly Piece[], { fabric, rules }: FitRequest): N
 function girthNotes(request: FitRequest, nudging: Nudging, d: Decisions): Note[] {
   const v = nudging.base;
   const notes: Note[] = [];
-  if (d.hipGoverns && !Number.isNaN(v[S.easeInTable]!)) {
+  if (d.hipGoverns && !d.made.back && !d.made.front && !Number.isNaN(v[S.easeInTable]!)) {
     const lies = easeLies(v[S.easeInTable]!, easeBands(d.sized));
-    const chosen = 'category' in request.design.ease && !d.easeFromGarment ? request.design.ease.category : null;
+    const chosen =
+      'category' in request.design.ease && !d.easeFromGarment && !d.taken.chest
+        ? inWords(request.design.ease.category)
+        : null;
     const outOfBand =
       chosen !== null && lies !== chosen
         ? ` At the chest that is ${lies}, not ${chosen}; a tapered hem keeps both.`
@@ -74,13 +78,13 @@ function shapeNotes(request: FitRequest, nudging: Nudging, d: Decisions, checks:
       code: 'squared-as-drop',
       text: 'The body is hardly wider than the back: a squared drop would have no inset, so this is a drop shoulder.',
     });
-  const scale = v[S.neckScale]!;
-  if (scale > 1)
+  const head = checks.find(({ check }) => check === 'head-through-neck');
+  const larger = Math.round((v[S.neckScale]! - 1) * 100);
+  if (larger > 0 && head?.verdict !== 'fails')
     notes.push({
       code: 'neck-widened',
-      text: `The neck is ${Math.round((scale - 1) * 100)} % larger than its rule, so that the head passes.`,
+      text: `The neck is ${larger} % larger than its rule, so that the head passes.`,
     });
-  const head = checks.find(({ check }) => check === 'head-through-neck');
   if (head?.verdict === 'fails')
     notes.push({
       code: 'shoulder-opening',

@@ -38,6 +38,20 @@ describe('a sheet as plain text', () => {
     expect(toText({ ...pulloverSheet, pieces: washed })).not.toContain('nwashed');
   });
 
+  it('tells a seam allowance from growth', () => {
+    const [piece] = pulloverSheet.pieces;
+    const dimensions = piece!.dimensions.map((each) =>
+      each.value === null ? each : { ...each, allowance: 20, asMade: each.value + 20 },
+    );
+    const text = toText({ ...pulloverSheet, pieces: [{ ...piece!, dimensions }] });
+    expect(widest(text)).toBeLessThanOrEqual(80);
+    expect(text).toContain('with seams');
+    expect(text).not.toContain('nwashed');
+    const grown = dimensions.map((each) => (each.value === null ? each : { ...each, asMade: each.asMade! / 1.05 }));
+    const both = toText({ ...pulloverSheet, pieces: [{ ...piece!, dimensions: grown }] }).replace(/\s+/g, ' ');
+    expect(both).toContain('It holds the seam allowance');
+  });
+
   it('says which measure would give what has no advice', () => {
     expect(toText(cardiganSheet).replace(/\s+/g, ' ')).toContain(
       'neck width: no advice. Take neck base girth. No table gives it.',

@@ -4,7 +4,7 @@ import { inUnit } from './in-unit.ts';
 import type { TargetSheet } from './target-sheet.ts';
 import { checkLines } from './text/check-lines.ts';
 import { chosenLines } from './text/chosen-lines.ts';
-import { differsUnwashed, dimensionTable } from './text/dimension-table.ts';
+import { differsUnwashed, hasSeams, dimensionTable } from './text/dimension-table.ts';
 import type { MakersUnit } from './text/length-text.ts';
 import { heading, inWords, widthOf, wrap } from './text/lines.ts';
 
@@ -38,12 +38,13 @@ export function toText(given: TargetSheet): string {
 
 function legend({ pieces }: TargetSheet, unit: MakersUnit): string {
   const grows = pieces.some(({ dimensions }) => dimensions.some(differsUnwashed));
-  return (
-    `± is the standard uncertainty, “anywhere in” how far a length may be rounded, both in ${unit === 'cm' ? unit : 'inches'}.` +
-    (grows
-      ? ' “Unwashed” is what comes off the needles or hook: go by it only with a gauge from an unwashed swatch.'
-      : '')
-  );
+  const seamed = pieces.some(({ dimensions }) => dimensions.some(hasSeams));
+  const shown = `± is the standard uncertainty, “anywhere in” how far a length may be rounded, both in ${unit === 'cm' ? unit : 'inches'}.`;
+  if (!grows) return seamed ? `${shown} “With seams” adds the seam allowance; the other lengths leave it out.` : shown;
+  const unwashed = `${shown} “Unwashed” is what comes off the needles or hook: go by it only with a gauge from an unwashed swatch.`;
+  return seamed
+    ? `${unwashed} It holds the seam allowance; the other lengths leave it out, so add it at every edge that is sewn.`
+    : unwashed;
 }
 
 const part = (title: string, lines: readonly string[]): readonly string[] =>

@@ -18,18 +18,20 @@ export function chosenLines({ design, fabric }: TargetSheet, unit: MakersUnit): 
   const length = design.length === 'custom' ? 'own length' : design.length;
   return [
     `${capital(inWords(design.construction))} ${design.silhouette}, ${length}, ${NECKS[design.neckline]}; ${BASIS[design.basis]}.`,
-    easeText(design.ease, unit),
+    easeText(design, unit),
     `Fabric ${fabric.thickness.toFixed(1)} mm thick, ± ${fabric.u.toFixed(1)} (${THICKNESS[fabric.from]}).`,
   ].flatMap((sentence) => (sentence === '' ? [] : wrap(sentence, '  ')));
 }
 
-function easeText(ease: TargetSheet['design']['ease'], unit: MakersUnit): string {
+function easeText({ ease, basis }: TargetSheet['design'], unit: MakersUnit): string {
   const { category, place, chosen, tableTerms, lies, room, chanceOfBand } = ease;
   const length = (mm: number): string => `${decimalText(mm, unit)} ${unit}`;
   const where = place === null ? '' : `, ${percent(place)} into its band`;
   const band = category === null ? '' : ` (${inWords(category)}${where})`;
   return [
-    chosen === null ? '' : `Ease chosen at the chest: ${length(chosen)}${band}.`,
+    chosen === null
+      ? ''
+      : `Ease ${basis === 'garment' ? 'of the garment that fits' : 'chosen at the chest'}: ${length(chosen)}${band}.`,
     tableTerms === null
       ? ''
       : `As advised it wears like ${length(tableTerms)}${lies === null ? '' : `: ${inWords(lies)}`}.`,

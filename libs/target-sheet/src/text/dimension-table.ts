@@ -25,6 +25,11 @@ const ON_PIECES: readonly Column[] = [
     cell: (dimension) => ('axis' in dimension ? (dimension.axis === 'across' ? 'stitches' : 'rows') : ''),
   },
 ];
+const WITH_SEAMS: Column = {
+  title: 'with seams',
+  cell: (dimension, unit) =>
+    'allowance' in dimension && dimension.allowance > 0 ? tapeText(dimension.value + dimension.allowance, unit) : '',
+};
 const UNWASHED: Column = {
   title: 'unwashed',
   cell: (dimension, unit) =>
@@ -38,6 +43,7 @@ const UNSEEN = 0.05;
 export function dimensionTable(dimensions: readonly AnyDimension[], unit: MakersUnit): string[] {
   const columns = [...COLUMNS, ...(dimensions.some((each) => 'axis' in each) ? ON_PIECES : [])];
   if (dimensions.some(differsUnwashed)) columns.splice(3, 0, UNWASHED);
+  else if (dimensions.some(hasSeams)) columns.splice(3, 0, WITH_SEAMS);
   const given = dimensions.filter(hasValue);
   const rows = [
     ['', ...columns.map(({ title }) => title)],
@@ -55,9 +61,14 @@ export function dimensionTable(dimensions: readonly AnyDimension[], unit: Makers
 
 const hasValue = (dimension: AnyDimension): dimension is WithValue => dimension.value !== null;
 
-/** Whether the piece is of another size before its first wash, or has an allowance. */
+/** Whether a piece has an allowance beyond this length of it. */
+export const hasSeams = (dimension: AnyDimension): boolean => 'allowance' in dimension && dimension.allowance > 0;
+
+/** Whether a piece is of another size before its first wash. */
 export const differsUnwashed = (dimension: AnyDimension): boolean =>
-  'asMade' in dimension && dimension.asMade !== null && Math.abs(dimension.asMade - (dimension.value ?? 0)) > UNSEEN;
+  'asMade' in dimension &&
+  dimension.asMade !== null &&
+  Math.abs(dimension.asMade - (dimension.value ?? 0) - dimension.allowance) > UNSEEN;
 
 function label(dimension: AnyDimension): string {
   const rib = 'fabric' in dimension && dimension.fabric === 'rib' && dimension.name !== 'rib-depth';
