@@ -8,6 +8,8 @@ interface Saying {
   readonly fails: string;
   readonly change: string;
   readonly measure: string;
+  /** Said where the fabric’s stretch is not known, if not that it fails, by how much, unless the fabric stretches. */
+  readonly unstretched?: string;
   /** Neither how much is missing nor how much is spare tells anything. */
   readonly unmeasured?: true;
 }
@@ -60,6 +62,7 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
     holds: 'The fabric stretches as far as this close fit asks',
     fails: 'The garment is smaller than the body, by about all that its fabric stretches or more',
     change: 'choose more ease or a stretchier fabric',
+    unstretched: 'The garment is smaller than the body',
     measure: 'Measure the chest to know whether the fabric has to stretch.',
     unmeasured: true,
   },
@@ -145,9 +148,7 @@ export function adviceFor(check: CheckName, verdict: Verdict, margin: number, ta
       return `${finding(saying, margin, tape)}: ${saying.change}.`;
     case 'unknown':
       if (margin >= 0) return saying.measure;
-      return saying.unmeasured
-        ? `The garment is smaller than the body: ${MEASURE_STRETCH}.`
-        : `${saying.fails}, by ${lengthWords(margin, tape)}, unless the fabric stretches: ${MEASURE_STRETCH}.`;
+      return `${saying.unstretched ?? `${saying.fails}, by ${lengthWords(margin, tape)}, unless the fabric stretches`}: ${MEASURE_STRETCH}.`;
     case 'n/a':
       return 'Does not apply to this design.';
   }

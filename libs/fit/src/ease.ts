@@ -1,4 +1,5 @@
 import { EASE_CATEGORIES, type EaseCategory, type EaseChoice } from './design.ts';
+import { inWords } from './in-words.ts';
 import { ruleSource, type RuleName, type Rules } from './rules.ts';
 
 /** An ease band at this size, mm. */
@@ -26,8 +27,6 @@ export function chosenEase(choice: EaseChoice, bands: readonly EaseBand[]): numb
   const band = bands.find((each) => each.category === choice.category)!;
   return band.from + choice.place * (band.to - band.from);
 }
-
-export const inWords = (category: EaseCategory): string => category.replace('-', ' ');
 
 /** The chosen ease in the words of a sheet, and where its number is from. */
 export function easeWords(choice: EaseChoice): { readonly label: string; readonly from: string } {

@@ -2,6 +2,7 @@ import { dimensionText, type BodyDimension, type BodyProfile } from '#body';
 import type { GarmentDimension, GarmentProfile } from '#garment';
 import { easeBands, chosenEase, easeWords } from './ease.ts';
 import type { FitRequest } from './fit-request.ts';
+import { inWords } from './in-words.ts';
 import { ruleSource, type RuleName, type Rules } from './rules.ts';
 import { type InputName, type Row, S, unknownRow } from './slots.ts';
 
@@ -74,10 +75,8 @@ class Filling {
   }
 }
 
-const words = (name: string): string => name.replaceAll('-', ' ');
-
 const OF_GARMENT = Object.fromEntries(
-  GARMENT_INPUTS.map(([, name]) => [name, `the garment's ${words(name)}`]),
+  GARMENT_INPUTS.map(([, name]) => [name, `the garment's ${inWords(name)}`]),
 ) as Record<GarmentDimension, string>;
 
 function addBody(filling: Filling, body: BodyProfile): void {
@@ -145,7 +144,7 @@ function addDeeper(
   if (construction === 'set-in') filling.add(input, 0, 'set-in armhole', 'chosen');
   else {
     const rule = `${construction}-deeper` as const;
-    const label = `deeper for a ${words(construction)}`;
+    const label = `deeper for a ${inWords(construction)}`;
     filling.add(input, sized[rule], label, ruleSource(rule));
   }
 }

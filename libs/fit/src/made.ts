@@ -1,6 +1,7 @@
 import { DomainError } from '#measure';
 import type { MadePiece } from './advice.ts';
 import type { Design } from './design.ts';
+import { inWords } from './in-words.ts';
 import type { InputName } from './slots.ts';
 import type { Made } from './decisions.ts';
 
@@ -102,7 +103,7 @@ export function readMade(pieces: readonly MadePiece[], design: Design, frontBand
         `/made/${at}`,
       );
     made[kind] = true;
-    inputs.set(input, { value, label: `the ${piece.piece.replace('-', ' ')} as made` });
+    inputs.set(input, { value, label: `the ${inWords(piece.piece)} as made` });
   });
   // A front made alone is what the back will be.
   const standsAlone = (front: MadeKind, back: MadeKind): void => {

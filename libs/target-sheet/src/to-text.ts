@@ -4,7 +4,7 @@ import { inUnit } from './in-unit.ts';
 import type { TargetSheet } from './target-sheet.ts';
 import { checkLines } from './text/check-lines.ts';
 import { chosenLines } from './text/chosen-lines.ts';
-import { differsUnwashed, hasSeams, dimensionTable } from './text/dimension-table.ts';
+import { differsUnwashed, dimensionTable, hasSeams } from './text/dimension-table.ts';
 import type { MakersUnit } from './text/length-text.ts';
 import { heading, inWords, widthOf, wrap } from './text/lines.ts';
 
