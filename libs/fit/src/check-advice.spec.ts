@@ -1,36 +1,48 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { adviceOn, check, garmentOf } from '../../../tests/support/fit-samples.ts';
-import { CHECKS, VERDICTS } from './advice.ts';
-import { adviceFor } from './check-advice.ts';
+import { fitRequest } from '../../../tests/support/fit-requests.ts';
+import {
+  adviceOn,
+  check,
+  fabricOf,
+  garmentOf,
+  made,
+  womanWith,
+  type Differs,
+} from '../../../tests/support/fit-samples.ts';
+import type { CheckName } from './advice.ts';
+import { advise } from './advise.ts';
+
+const said = (name: CheckName, differs: Differs = {}): string => check(adviceOn(differs), name).advice;
 
 describe('the line beside a check', () => {
-  it('is a sentence for every check and verdict', () => {
-    for (const name of CHECKS)
-      for (const verdict of VERDICTS) expect(adviceFor(name, verdict, -12, 'cm')).toMatch(/^[A-Z].*\.$/);
+  it('is a sentence for every check of every sheet', () => {
+    fc.assert(
+      fc.property(fitRequest, (request) => {
+        for (const { advice } of advise(request).checks) {
+          expect(advice).toMatch(/^[A-Z].*\.$/);
+          expect(advice).not.toMatch(/NaN|undefined|false|\b0 (cm|in)\b.*past|  /);
+        }
+      }),
+      { numRuns: 60 },
+    );
   });
 
   it('says by how much it fails, or how little there is to spare, as the tape is marked', () => {
-    expect(adviceFor('upper-arm', 'fails', -12, 'cm')).toBe(
-      'The sleeve is too close for the upper arm, by 1.2 cm: choose more ease, or a fabric that stretches.',
+    const design = { neckWidthMm: 120, frontNeckDepthMm: 40, backNeckDepthMm: 10 };
+    expect(said('head-through-neck', { design })).toMatch(
+      /^The neck will not pass the head, by \d+(\.\d)? cm: make it/,
     );
-    expect(adviceFor('upper-arm', 'tight', 12, 'cm')).toContain('clears the upper arm, with only 1.2 cm to spare');
-    expect(adviceFor('upper-arm', 'tight', -12, 'cm')).toContain('too close for the upper arm, by 1.2 cm');
-    expect(adviceFor('front-and-back', 'tight', 16, 'cm')).toMatch(
-      /^Front and back can be the same length, but only just:/,
-    );
-    expect(adviceFor('front-and-back', 'tight', -16, 'cm')).toMatch(/^The front of the body is longer than the back/);
-    expect(adviceFor('head-through-neck', 'fails', -25.4, 'in')).toContain('will not pass the head, by 1 in:');
-  });
-
-  it('says what to measure where it is not known', () => {
-    for (const name of CHECKS) expect(adviceFor(name, 'unknown', 0, 'cm')).toMatch(/[Mm]easure|Enter/);
+    expect(said('head-through-neck', { design, tape: 'in' })).toMatch(/will not pass the head, by [\d /]+ in: /);
+    expect(said('over-the-shoulders')).toMatch(/^It goes on over the shoulders, with only 0.3 cm to spare: choose/);
   });
 
   it('asks for the fabric where the body is known and only a stretch could help', () => {
-    expect(adviceFor('upper-arm', 'unknown', -27, 'cm')).toBe(
-      'The sleeve is too close for the upper arm, by 2.7 cm, unless the fabric stretches: pull the swatch across and measure its stretch.',
+    const design = { ease: { mm: -75 } } as const;
+    expect(said('over-the-shoulders', { design })).toMatch(
+      /, by \d+(\.\d)? cm, unless the fabric stretches: pull the swatch across and measure its stretch\.$/,
     );
-    expect(adviceFor('negative-ease', 'unknown', -0.2, 'cm')).toBe(
+    expect(said('negative-ease', { design })).toBe(
       'The garment is smaller than the body: pull the swatch across and measure its stretch.',
     );
   });
@@ -44,8 +56,101 @@ describe('the line beside a check', () => {
   });
 
   it('says so where it does not apply', () => {
-    expect(check(adviceOn({ design: { silhouette: 'vest' } }), 'upper-arm').advice).toBe(
-      'Does not apply to this design.',
+    expect(said('upper-arm', { design: { silhouette: 'vest' } })).toBe('Does not apply to this design.');
+  });
+});
+
+describe('what it says to change can help', () => {
+  const stretchy = fabricOf(3, { stretch: { across: 0.2, along: 0 } });
+
+  it('at the upper arm: a fabric only where a close fit counts its stretch', () => {
+    const body = womanWith({ 'upper-arm-girth': 330 });
+    const wide = { body, design: { construction: 'set-in', ease: { mm: -100 }, length: 'cropped' } } as const;
+    expect(said('upper-arm', { ...wide, fabric: stretchy })).toMatch(
+      /: choose more ease or a fabric that stretches more\.$/,
+    );
+    const classic = { ...wide, design: { ...wide.design, ease: { mm: 75 } } };
+    expect(said('upper-arm', { ...classic, made: [made('sleeve/sleeve-top-width', 300)] })).toMatch(
+      /: work the sleeve again, wider\.$/,
+    );
+  });
+
+  it('at a hip that takes no more ease: a shorter length', () => {
+    // A hip wider than the chest takes 25 of ease at most; its fabric is so thin that the hem only just clears it.
+    const design = { ease: { mm: 75 } } as const;
+    const tight = { design, fabric: fabricOf(3), body: womanWith({ 'hip-girth': 1090 }) };
+    expect(check(adviceOn(tight), 'hip').verdict).toBe('tight');
+    expect(said('hip', tight)).toMatch(/: choose a shorter length\.$/);
+  });
+
+  it('of a body already made: to work it again', () => {
+    const narrow = { made: [made('back/width', 430)], fabric: stretchy };
+    expect(said('over-the-shoulders', narrow)).toMatch(
+      /: work the body again, wider or in a fabric that stretches more\.$/,
+    );
+    expect(said('over-the-shoulders', { fabric: stretchy })).not.toContain('again');
+  });
+
+  it('of a hem that follows the hip and is the narrowest: let it fall straight', () => {
+    const body = womanWith({ 'hip-girth': 900, 'shoulder-girth': 1060 });
+    const tapered = { body, fabric: stretchy, design: { hem: 'tapered', ease: { mm: 100 } } } as const;
+    const over = check(
+      adviceOn({ ...tapered, fabric: fabricOf(3, { stretch: { across: 0, along: 0 } }) }),
+      'over-the-shoulders',
+    );
+    expect(over.verdict).toBe('fails');
+    expect(over.advice).toMatch(/: let the hem fall straight, or choose a stretchier fabric or a cardigan\.$/);
+    expect(over.remedies).toEqual([{ text: 'Let the hem fall straight', change: { hem: 'straight' } }]);
+  });
+
+  it('of a short sleeve: less ease and a shallower rib, which each leave more of it', () => {
+    const short = { body: womanWith({ 'nape-to-cuff': 420 }), design: { construction: 'set-in', ribMm: 100 } } as const;
+    const { margin, advice } = check(adviceOn(short), 'sleeve-below-underarm');
+    expect(advice).toMatch(/: choose less ease, a shallower rib or a longer sleeve\.$/);
+    const closer = { ...short, design: { ...short.design, ease: { mm: 50 } } };
+    expect(check(adviceOn(closer), 'sleeve-below-underarm').margin).toBeGreaterThan(margin!);
+  });
+
+  it('of a front hardly longer than its back: to measure before short rows', () => {
+    expect(said('front-and-back', { body: womanWith({ 'front-waist-length': 461.9 }) })).toMatch(
+      /^Front and back can be the same length, but only just: take front and back waist length once more/,
+    );
+    expect(said('front-and-back', { body: womanWith({ 'front-waist-length': 500 }) })).toMatch(/: work short rows/);
+  });
+
+  it('of a cuff: to make it closer only where its rib would pass the hand then', () => {
+    const body = womanWith({ 'hand-girth': 172 });
+    const stiff = { body, fabric: fabricOf(3, { ribStretch: 0 }) };
+    expect(said('cuff-stays', stiff)).toMatch(/: plan to fold it back, or work a stretchier rib\.$/);
+    expect(said('cuff-stays', { body })).toMatch(/: make it closer, or plan to fold it back\.$/);
+  });
+});
+
+describe('what it is about', () => {
+  it('is the rise of a raglan’s own edges where nothing was made', () => {
+    const raglan = { design: { construction: 'raglan' } } as const;
+    expect(said('seam', raglan)).toMatch(/^The raglan rises /);
+    const apart = { ...raglan, made: [made('back/width', 500), made('front/width', 505)] };
+    expect(said('seam', apart)).toMatch(/^The edges that join /);
+  });
+
+  it('is the shoulder beside the neck where that is scarcer than what carries it', () => {
+    const bare = { design: { construction: 'set-in', neckWidthMm: 330 } } as const;
+    expect(said('neck-on-shoulders', bare)).toMatch(/^Too little shoulder is left beside the neck, by /);
+  });
+
+  it('is which way a made sleeve misses, and by how much', () => {
+    const reaching = (mm: number) => said('nape-to-cuff', { made: [made('sleeve/sleeve-length', mm)] });
+    expect(reaching(400)).toMatch(/^The sleeve as made ends [\d.]+ cm short of the cuff as wished: add to the cuff\.$/);
+    expect(reaching(600)).toMatch(/^The sleeve as made ends [\d.]+ cm past the cuff as wished: fold the cuff/);
+  });
+
+  it('is what is worn beneath too, where that is', () => {
+    const close = { ease: { mm: -10 }, length: 'cropped' } as const;
+    const over = { ...close, layer: { thicknessMm: 4, u: 1, sleeves: 'long' } } as const;
+    expect(said('negative-ease', { design: close })).toMatch(/^The garment is smaller than the body: /);
+    expect(said('negative-ease', { design: over })).toMatch(
+      /^The garment is smaller than the body and what is worn beneath: /,
     );
   });
 });

@@ -223,3 +223,8 @@ export function marginOf({ need, have }: CheckRule, v: Row): number {
   const margin = v[have]! - v[need]!;
   return Math.abs(margin) < SPENT ? 0 : margin;
 }
+
+/** The checks that apply, are known and do not fail, those of comfort apart. */
+export function holdingChecks(v: Row, d: Decisions): ReadonlySet<CheckRule> {
+  return new Set(CHECK_RULES.filter((rule) => !isComfort(rule, d) && rule.applies(d, v) && marginOf(rule, v) >= 0));
+}

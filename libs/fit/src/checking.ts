@@ -1,11 +1,12 @@
 import { normalCdf } from '#measure';
-import type { Check, Verdict } from './advice.ts';
-import { adviceFor } from './check-advice.ts';
+import type { Check } from './advice.ts';
+import { adviceFor, type Found } from './check-advice.ts';
 import { CHECK_RULES, type CheckRule, isComfort, makingOf, marginOf } from './check-rules.ts';
+import { sayingOf } from './check-sayings.ts';
 import type { Decisions } from './decisions.ts';
 import type { MissingMeasures } from './missing.ts';
 import type { Nudging } from './nudging.ts';
-import { remediesFor } from './remedies.ts';
+import { easeThatHelps, remediesFor } from './remedies.ts';
 import type { Row } from './slots.ts';
 
 /** A check with what came of it. */
@@ -15,15 +16,32 @@ export interface Checked {
   readonly check: Check;
 }
 
+const NOT_APPLYING = 'Does not apply to this design.';
+
 /** Works out every check of a sheet. Uncertainties take in correlation and, for girths, the making. */
-export function checkAll(nudging: Nudging, d: Decisions, missing: () => MissingMeasures): Checked[] {
-  return CHECK_RULES.map((rule) => ({ rule, comfort: isComfort(rule, d), check: checkOne(rule, nudging, d, missing) }));
+export function checkAll(
+  nudging: Nudging,
+  d: Decisions,
+  holding: ReadonlySet<CheckRule>,
+  missing: () => MissingMeasures,
+): Checked[] {
+  return CHECK_RULES.map((rule) => ({
+    rule,
+    comfort: isComfort(rule, d),
+    check: checkOne(rule, nudging, d, missing, holding),
+  }));
 }
 
-function checkOne(rule: CheckRule, nudging: Nudging, d: Decisions, missing: () => MissingMeasures): Check {
+function checkOne(
+  rule: CheckRule,
+  nudging: Nudging,
+  d: Decisions,
+  missing: () => MissingMeasures,
+  holding: ReadonlySet<CheckRule>,
+): Check {
   const v = nudging.base;
   const name = rule.check;
-  if (!rule.applies(d, v)) return { check: name, verdict: 'n/a', advice: adviceFor(name, 'n/a', 0, d.tape) };
+  if (!rule.applies(d, v)) return { check: name, verdict: 'n/a', advice: NOT_APPLYING };
   const need = v[rule.need]!;
   const have = v[rule.have]!;
   if (Number.isNaN(need) || Number.isNaN(have)) return unknown(rule, v, d, missing());
@@ -32,8 +50,10 @@ function checkOne(rule: CheckRule, nudging: Nudging, d: Decisions, missing: () =
   const u = Math.hypot(measured, makingOf(rule, v, d));
   const chanceOfFailing = u > 0 ? normalCdf(-margin / u) : margin < 0 ? 1 : 0;
   const verdict = verdictOf(rule, margin, chanceOfFailing, d);
-  const advice = adviceFor(name, verdict, margin, d.tape);
-  const remedies = verdict === 'fails' || verdict === 'tight' ? remediesFor({ rule, measured }, nudging, d) : [];
+  const ease = verdict === 'fine' ? null : easeThatHelps(rule, nudging);
+  const advice = adviceFor(sayingOf(rule, v, d), verdict, { v, d, margin, ease });
+  const remedies =
+    verdict === 'fails' || verdict === 'tight' ? remediesFor({ rule, measured, holding }, nudging, d) : [];
   return {
     check: name,
     verdict,
@@ -53,11 +73,11 @@ function unknown(rule: CheckRule, v: Row, d: Decisions, missing: MissingMeasures
   const reasons = slots.map((slot) => missing.reasonFor(slot));
   const needs = [...new Set(reasons.flatMap((reason) => reason.needs))];
   const named = needs.some((dimension) => rule.needs.includes(dimension));
-  const advice = named ? adviceFor(rule.check, 'unknown', 0, d.tape) : reasons[0]!.reason;
+  const advice = named ? sayingOf(rule, v, d).measure : reasons[0]!.reason;
   return { check: rule.check, verdict: 'unknown', advice, needs };
 }
 
-function verdictOf(rule: CheckRule, margin: number, chance: number, d: Decisions): Verdict {
+function verdictOf(rule: CheckRule, margin: number, chance: number, d: Decisions): Found {
   if (margin < 0) {
     if (rule.stretches(d) && !d.mainMeasured) return 'unknown';
     return isComfort(rule, d) ? 'tight' : 'fails';

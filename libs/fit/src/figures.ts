@@ -1,11 +1,11 @@
 import { easeLeeway } from './advised-ease.ts';
-import { CHECK_RULES, type CheckRule, isComfort, marginOf } from './check-rules.ts';
+import type { CheckRule } from './check-rules.ts';
 import type { Decisions } from './decisions.ts';
 import type { Driver, Planned } from './dimension-plan.ts';
 import type { FitRequest } from './fit-request.ts';
 import type { Moved, Nudging } from './nudging.ts';
 import { drawnIn, type Leeway } from './rounding.ts';
-import { type Row, S, SLOT_COUNT } from './slots.ts';
+import { S, SLOT_COUNT } from './slots.ts';
 
 /** The number of a dimension, mm: how sure it is, how far it may be rounded, and how it and all others move as it is. */
 export interface Figure {
@@ -34,8 +34,9 @@ export function figuresOf(
   planned: readonly Planned[],
   nudging: Nudging,
   d: Decisions,
+  holding: ReadonlySet<CheckRule>,
 ): readonly (Figure | undefined)[] {
-  const drivers = new Drivers(nudging, d, easeLeeway(request, nudging, d));
+  const drivers = new Drivers(nudging, d, holding, easeLeeway(request, nudging, d));
   const figures = new Array<Figure | undefined>(SLOT_COUNT);
   for (const { slot, driver } of planned) {
     const value = nudging.base[slot]!;
@@ -64,11 +65,11 @@ class Drivers {
   readonly #driven = new Map<number, Driven>();
 
   /** `band` is how far the ease may be rounded, mm of girth. */
-  constructor(nudging: Nudging, d: Decisions, band: Leeway) {
+  constructor(nudging: Nudging, d: Decisions, holding: ReadonlySet<CheckRule>, band: Leeway) {
     this.#nudging = nudging;
     this.#decisions = d;
     this.#band = band;
-    this.#holding = new Set(CHECK_RULES.filter((rule) => !isComfort(rule, d) && holds(rule, nudging.base, d)));
+    this.#holding = holding;
   }
 
   /** A driver that does not move the number leaves it to be rounded alone, or not at all where what drives it is made. */
@@ -103,9 +104,6 @@ class Drivers {
     return { down: this.#band.down * share, up: this.#band.up * share };
   }
 }
-
-/** Whether a check applies, is known and does not fail. */
-const holds = (rule: CheckRule, v: Row, d: Decisions): boolean => rule.applies(d, v) && marginOf(rule, v) >= 0;
 
 /** Whether a number is fixed by a piece already made: it cannot be rounded any more. */
 function isMade(slot: number, { made, construction }: Decisions): boolean {

@@ -118,7 +118,7 @@ function scaleForHead(d: Decisions) {
   const most = d.rules['neck-widened-most'];
   const [scalesWidth, scalesFront, scalesBack] = [!keepsWidth(d), !keepsFront(d), !keepsBack(d)];
   return (width: number, front: number, back: number, head: number, band: number, widest: number): number => {
-    if (Number.isNaN(head)) return 1;
+    if (Number.isNaN(head) || !(scalesWidth || scalesFront || scalesBack)) return 1;
     const spare = (scale: number): number => {
       const scaled = scalesWidth ? width * scale : width;
       const w = widest < scaled ? widest : scaled;

@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { adviceOn, fabricOf, garmentOf, mm, womanWith, type Differs } from '../../../tests/support/fit-samples.ts';
+import {
+  adviceOn,
+  check,
+  fabricOf,
+  garmentOf,
+  mm,
+  womanWith,
+  type Differs,
+} from '../../../tests/support/fit-samples.ts';
 
 const note = (code: string, differs: Differs) => adviceOn(differs).notes.find((each) => each.code === code)?.text;
 
@@ -13,6 +21,25 @@ describe('notes', () => {
   it('say how much larger the neck became for the head', () => {
     expect(note('neck-widened', {})).toBeUndefined();
     expect(note('neck-widened', { body: womanWith({ 'head-girth': 600 }) })).toMatch(/6 % larger/);
+  });
+
+  it('say which of its parts grew, where others were kept', () => {
+    const body = womanWith({ 'head-girth': 620 });
+    expect(note('neck-widened', { body, design: { frontNeckDepthMm: 80 } })).toMatch(
+      /^The neck is (\d+) % wider and \1 % deeper behind than its rule/,
+    );
+    const boat = { body: womanWith({ 'across-back': 300 }), design: { neckline: 'boat' } } as const;
+    // Its width of 170 may grow to the 190 that the shoulders carry; what the head still lacks is depth.
+    expect(note('neck-widened', { ...boat, fabric: fabricOf(3, { ribStretch: 0.5 }) })).toBe(
+      'The neck is 12 % wider and 86 % deeper than its rule, so that the head passes.',
+    );
+  });
+
+  it('do not say so of a neck whose three numbers are all chosen', () => {
+    const design = { neckWidthMm: 190, frontNeckDepthMm: 66, backNeckDepthMm: 19 };
+    const differs = { design, body: womanWith({ 'head-girth': 672 }) };
+    expect(check(adviceOn(differs), 'head-through-neck').verdict).toBe('tight');
+    expect(note('neck-widened', differs)).toBeUndefined();
   });
 
   it('do not say so of a neck that was chosen, which does not pass the head', () => {

@@ -8,7 +8,7 @@ import type { FitRequest } from './fit-request.ts';
 import { inWords } from './in-words.ts';
 import { lengthWords } from './length-words.ts';
 import type { Nudging } from './nudging.ts';
-import { S } from './slots.ts';
+import { type Row, S } from './slots.ts';
 
 /** Twice the area a closed outline encloses, counter-clockwise positive, mm². */
 function doubledArea(outline: readonly (readonly [number, number])[]): number {
@@ -71,6 +71,22 @@ function girthNotes(request: FitRequest, nudging: Nudging, d: Decisions): Note[]
   return notes;
 }
 
+/** By how much a neck was made larger for the head: as a whole, or which parts of it; null where it was not. */
+function neckGrown(v: Row): string | null {
+  if (!(v[S.neckScale]! > 1)) return null;
+  const percent = (now: number, start: number): number => Math.round((v[now]! / v[start]! - 1) * 100);
+  const wider = percent(S.neckWidth, S.startNeckWidth);
+  const front = percent(S.frontNeck, S.startFrontNeck);
+  const back = percent(S.backNeck, S.startBackNeck);
+  if (wider > 0 && wider === front && wider === back) return `${wider} % larger`;
+  const parts = [
+    ...(wider > 0 ? [`${wider} % wider`] : []),
+    ...(front > 0 ? [`${front} % deeper${front === back ? '' : ' in front'}`] : []),
+    ...(back > 0 && front !== back ? [`${back} % deeper behind`] : []),
+  ];
+  return parts.length === 0 ? null : parts.join(' and ');
+}
+
 function shapeNotes(request: FitRequest, nudging: Nudging, d: Decisions, checks: readonly Check[]): Note[] {
   const v = nudging.base;
   const notes: Note[] = [];
@@ -80,12 +96,9 @@ function shapeNotes(request: FitRequest, nudging: Nudging, d: Decisions, checks:
       text: 'The body is hardly wider than the back: a squared drop would have no inset, so this is a drop shoulder.',
     });
   const head = checks.find(({ check }) => check === 'head-through-neck');
-  const larger = Math.round((v[S.neckScale]! - 1) * 100);
-  if (larger > 0 && head?.verdict !== 'fails')
-    notes.push({
-      code: 'neck-widened',
-      text: `The neck is ${larger} % larger than its rule, so that the head passes.`,
-    });
+  const grown = neckGrown(v);
+  if (grown !== null && head?.verdict !== 'fails')
+    notes.push({ code: 'neck-widened', text: `The neck is ${grown} than its rule, so that the head passes.` });
   if (head?.verdict === 'fails')
     notes.push({
       code: 'shoulder-opening',

@@ -139,6 +139,7 @@ export class Nudging {
   /** How every number moves with the one in place `slot`. */
   followers(slot: number): Moved {
     const { chain, plan } = this.#model;
+    if (slot < INPUT_COUNT) return new Moved(chain, this.#rates, slot);
     const driver = plan.drivers.indexOf(slot);
     if (driver >= 0) return new Moved(chain, this.#rates, INPUT_COUNT + driver);
     const alone = this.#model.chainOf(slot);

@@ -5,11 +5,13 @@ import {
   adviceOn,
   check,
   fabricOf,
+  garmentOf,
   made,
   requestOf,
   womanWith,
   type Differs,
 } from '../../../tests/support/fit-samples.ts';
+import { newlyFailing } from '../../../tests/support/newly-failing.ts';
 import type { Check, CheckName } from './advice.ts';
 import { advise } from './advise.ts';
 import type { Design } from './design.ts';
@@ -45,6 +47,20 @@ describe('a remedy', () => {
             // makes another armhole.
             if (after.verdict === 'n/a' || advice.design.construction !== design.construction) continue;
             expect(after.margin, before.check).toBeGreaterThan(Math.max(before.margin!, -1e-6));
+          }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('leaves every other check that held', () => {
+    fc.assert(
+      fc.property(fitRequest, (request) => {
+        const before = advise(request);
+        for (const { check: name, remedies = [] } of before.checks)
+          for (const { text, change } of remedies) {
+            const after = advise(changed(request, change));
+            expect(newlyFailing(before, after), `${name}: ${text}`).toEqual([]);
           }
       }),
       { numRuns: 150 },
@@ -93,6 +109,29 @@ describe('the change', () => {
     expect(remedy).toEqual({ text: 'Choose 3.5 cm more ease', change: { easeMm: -40 } });
   });
 
+  /** 2 × 430 − 12 = 848 against a mean of chest and shoulders of 1000. */
+  it('for the shoulders, where a garment gives the width: wider round than that', () => {
+    const garment = garmentOf({ 'chest-width': 430 });
+    const fabric = fabricOf(3, { stretch: { across: 0, along: 0 } });
+    const design = { basis: 'both', length: 'cropped', easeChangeMm: 20 } as const;
+    const [remedy] = remedies({ garment, fabric, design }, 'over-the-shoulders');
+    // 152 − 20 that it has: 135 in steps of 5 to hold; with little doubt 185 or so.
+    expect(remedy!.text).toMatch(/^Make it [\d.]+ cm wider round than now$/);
+    expect(Object.keys(remedy!.change)).toEqual(['easeChangeMm']);
+    expect(
+      check(advise(changed(requestOf({ garment, fabric, design }), remedy!.change)), 'over-the-shoulders').verdict,
+    ).toBe('fine');
+  });
+
+  /** A boat neck takes all that the shoulders leave: any wider, and it would not stay on them. */
+  it('for a head: no wider neck than the shoulders carry', () => {
+    const fabric = fabricOf(3, { ribStretch: 0 });
+    const differs = { fabric, design: { neckline: 'boat' }, body: womanWith({ 'across-back': 240 }) } as const;
+    expect(check(adviceOn(differs), 'head-through-neck').verdict).not.toBe('fine');
+    const fields = remedies(differs, 'head-through-neck').map(({ text }) => text);
+    expect(fields).toEqual([expect.stringMatching(/front neck .* deeper/)]);
+  });
+
   it('for a cuff: the rule that makes it, never beyond what the rule takes', () => {
     const differs = { body: womanWith({ 'hand-girth': 240 }), fabric: fabricOf(3, { ribStretch: 0 }) };
     // 1.12 × 240 = 268.8 against 181.25 − 12 = 169.25: 99.55 more, beyond the rule's 90.
@@ -100,7 +139,7 @@ describe('the change', () => {
     // 1.12 × 190 = 212.8: 43.55 more to hold, 4.6 more to hold with little doubt: 50 in steps of 5.
     const nearer = { body: womanWith({ 'hand-girth': 190 }), fabric: fabricOf(3, { ribStretch: 0 }) };
     expect(remedies(nearer, 'hand-through-cuff')).toEqual([
-      { text: 'Make the cuff 5 cm wider round', change: { 'rules/wrist-room': 60 } },
+      { text: 'Make the cuff 5 cm wider round, and plan to fold it back', change: { 'rules/wrist-room': 60 } },
     ]);
   });
 

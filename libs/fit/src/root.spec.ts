@@ -32,6 +32,20 @@ describe('where a function crosses zero', () => {
     expect(between(0, 100, (x) => Math.min(x, 30) - 20 + Math.max(0, x - 80))).toBeCloseTo(20, 10);
   });
 
+  /** Nearly flat beside the second end, steep beyond it: a step by the two heights alone hardly moves. */
+  it('is found behind a long flat', () => {
+    const flat = (x: number): number => 1e-9 + Math.min(0, 7 * (7 - x));
+    expect(between(10, 0, flat)).toBeCloseTo(7, 9);
+    expect(flat(between(10, 0, flat))).toBeGreaterThanOrEqual(0);
+  });
+
+  it('is the side that is not negative where the function jumps', () => {
+    const jump = (x: number): number => (x > 2 ? 5 : -1);
+    expect(jump(between(0, 10, jump))).toBe(5);
+    const fall = (x: number): number => (x > 2 ? -5 : 1);
+    expect(fall(between(10, 0, fall))).toBe(1);
+  });
+
   it('is near enough where it is said how near', () => {
     const asked: number[] = [];
     const cube = (x: number): number => {

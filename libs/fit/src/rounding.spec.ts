@@ -2,14 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { plannedRequest } from '../../../tests/support/fit-requests.ts';
 import { adviceOn, dimension, fabricOf, made, womanWith, type Differs } from '../../../tests/support/fit-samples.ts';
+import { newlyFailing } from '../../../tests/support/newly-failing.ts';
 import type { Advice } from './advice.ts';
 import { advise } from './advise.ts';
-import { CHECK_RULES } from './check-rules.ts';
 import type { FitRequest } from './fit-request.ts';
 import { rulesWith } from './rules.ts';
-
-/** They draw nothing in; of seams, none of pieces made apart is in question here. */
-const COMFORT = ['seam', ...CHECK_RULES.filter(({ comfort }) => comfort).map(({ check }) => check)];
 
 /** How a request is changed so that one dimension is so large; the three numbers of a neck are chosen together. */
 const RESIZED: Readonly<Record<string, (request: FitRequest, advice: Advice, to: number) => FitRequest>> = {
@@ -46,18 +43,6 @@ function withNeck(request: FitRequest, advice: Advice, own: Partial<FitRequest['
     backNeckDepthMm: value('back-neck-depth'),
   };
   return { ...request, design: { ...request.design, ...neck, ...own } };
-}
-
-/** Checks that hold in `before` and no longer do in `after`; a length that comes to reach the hip, or no more, is another design. */
-function newlyFailing(before: Advice, after: Advice): string[] {
-  const reachesHip = ({ checks }: Advice): boolean => checks.find(({ check }) => check === 'hip')!.verdict !== 'n/a';
-  if (before.design.construction !== after.design.construction || reachesHip(before) !== reachesHip(after)) return [];
-  return before.checks.flatMap(({ check, verdict }) => {
-    const now = after.checks.find((each) => each.check === check)!;
-    const held = verdict === 'fine' || verdict === 'tight';
-    if (!held || COMFORT.includes(check) || now.margin === undefined) return [];
-    return now.margin < -1e-6 ? [`${check} by ${now.margin}`] : [];
-  });
 }
 
 const has = (advice: Advice, path: string): boolean => {

@@ -9,17 +9,6 @@ export interface Leeway {
   readonly up: number;
 }
 
-/** The smallest margin of the checks in a worked-out row; what cannot be worked out does not hold. */
-function smallestMargin(v: Row, checks: readonly CheckRule[]): number {
-  let smallest = Infinity;
-  for (const check of checks) {
-    const margin = v[check.have]! - v[check.need]!;
-    if (!(margin >= smallest)) smallest = margin;
-    if (Number.isNaN(margin)) return -1;
-  }
-  return smallest;
-}
-
 /**
  * Draws each end of a leeway in until every check that holds at the value still holds there: in closed
  * form where a check's margin moves in proportion with the number, by trial where it bends on the way.
@@ -43,13 +32,22 @@ export function drawnIn(slot: number, wanted: Leeway, nudging: Nudging, holding:
   if (tried.length === 0) return { down, up };
   const nudge = nudging.nudge(slot, toBent);
   // Sought a hair beyond nothing: a check that only just holds may go on doing so for a while.
-  const spare = (v: Row): number => smallestMargin(v, tried) + SPENT;
-  const end = (by: number): number => {
+  const spare = (check: CheckRule, v: Row): number => {
+    const margin = v[check.have]! - v[check.need]!;
+    return Number.isNaN(margin) ? -1 : margin + SPENT;
+  };
+  // One check after the other: the least of them all has kinks, and lies flat where another only just holds.
+  const end = (wanted: number): number => {
+    let by = wanted;
     if (by === 0) return by;
-    const there = spare(nudge.by(by));
-    return there >= 0
-      ? by
-      : crossing([by, there], [0, spare(nudging.base)], (between) => spare(nudge.by(between)), SPENT / 2);
+    const row = nudge.by(by);
+    for (const check of tried) {
+      const there = spare(check, row);
+      if (there >= 0) continue;
+      by = crossing([by, there], [0, spare(check, nudging.base)], (x) => spare(check, nudge.by(x)), SPENT / 2);
+      nudge.by(by);
+    }
+    return by;
   };
   return { down: end(down), up: end(up) };
 }

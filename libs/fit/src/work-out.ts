@@ -1,3 +1,4 @@
+import { type CheckRule, holdingChecks } from './check-rules.ts';
 import { decide, type Decided } from './decide.ts';
 import { type Figure, figuresOf } from './figures.ts';
 import type { FitRequest } from './fit-request.ts';
@@ -16,6 +17,8 @@ export interface WorkedOut extends Settled {
   /** κ of the model; NaN for a child whose chest is not known. */
   readonly kappa: number;
   readonly nudging: Nudging;
+  /** The checks that hold. */
+  readonly holding: ReadonlySet<CheckRule>;
   /** By their places in the row. */
   readonly figures: readonly (Figure | undefined)[];
 }
@@ -24,8 +27,9 @@ export function workOut(request: FitRequest): WorkedOut {
   const kappa = kappaOf(request.body, request.rules);
   const { inputs, decisions, model, row } = settle(request, kappa);
   const nudging = new Nudging(model, row, inputs, request.body?.covariance ?? null);
-  const figures = figuresOf(request, model.plan.numbers, nudging, decisions);
-  return { kappa, inputs, decisions, model, row, nudging, figures };
+  const holding = holdingChecks(row, decisions);
+  const figures = figuresOf(request, model.plan.numbers, nudging, decisions, holding);
+  return { kappa, inputs, decisions, model, row, nudging, holding, figures };
 }
 
 /** Inputs and decisions; a squared drop that turns out to have no inset is settled again as a drop shoulder. */
