@@ -156,6 +156,16 @@ describe('in words', () => {
     expect(words(path, { design: { construction } })).toEqual([term]);
   });
 
+  it('a length that follows from a body and a cap as made says so', () => {
+    const differs = {
+      design: { construction: 'set-in' },
+      made: [made('sleeve/cap-height', 120), made('back/body-to-underarm', 340)],
+    } as const;
+    const terms = (path: string) => dimension(adviceOn(differs), path).because.map(({ term }) => term);
+    expect(terms('centre-back-length')).toEqual(['the body as made, and the armhole that the sleeve as made needs']);
+    expect(terms('back/body-to-underarm')).toEqual(['the back as made']);
+  });
+
   it('a neck that was chosen says so, whether or not it passes', () => {
     expect(words('neck-width', { design: { neckWidthMm: 120 } })).toEqual(['chosen neck width']);
   });

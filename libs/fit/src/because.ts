@@ -113,6 +113,8 @@ function widened(v: Row): string | null {
 function solvedAs(slot: number, v: Row, d: Decisions): string | null {
   const sleeveSolved = d.construction === 'set-in' || d.construction === 'raglan';
   const seamFixesBody = d.made.cap || d.made.sleeveRaglan;
+  const lengthFollows =
+    seamFixesBody && d.made.bodyToUnderarm ? 'the body as made, and the armhole that the sleeve as made needs' : null;
   switch (slot) {
     case S.neckOpening:
       return 'length of the neck’s finished edge';
@@ -130,11 +132,16 @@ function solvedAs(slot: number, v: Row, d: Decisions): string | null {
       return seamFixesBody ? 'solved from the sleeve as made' : null;
     case S.bodyToUnderarm:
     case S.pieceBodyToUnderarm:
-      return seamFixesBody ? 'length less the armhole that the sleeve as made needs' : null;
+      return seamFixesBody && !d.made.bodyToUnderarm ? 'length less the armhole that the sleeve as made needs' : null;
+    case S.length:
+    case S.shoulderToHem:
+    case S.pieceLength:
+      return lengthFollows;
     case S.pieceFrontNeck:
-    case S.frontEdge:
     case S.raglanFrontNeck:
       return d.neckline === 'v' ? 'from the V’s point under its band' : null;
+    case S.frontEdge:
+      return d.neckline === 'v' ? 'from the V’s point under its band' : lengthFollows;
     case S.neckWidth:
     case S.pieceNeckWidth:
       return keepsWidth(d) ? null : widened(v);

@@ -125,7 +125,12 @@ function addRuled(filling: Filling, request: FitRequest, sized: Rules): void {
   }
   const scoop = design.neckline === 'scoop';
   const room = sized['crew-neck-room'] + (scoop ? sized['scoop-wider'] : 0);
-  filling.add('neckRoom', room, scoop ? 'wider for a scoop' : 'room at the neck', ruleSource('crew-neck-room'));
+  filling.add(
+    'neckRoom',
+    room,
+    scoop ? 'room at the neck, and wider for a scoop' : 'room at the neck',
+    ruleSource('crew-neck-room'),
+  );
   const deeper = scoop ? sized['scoop-deeper'] : 0;
   filling.add('neckDeeper', deeper, 'deeper for a scoop', ruleSource('scoop-deeper'));
   addDeeper(filling, 'armholeDeeper', design.construction, sized);
@@ -144,7 +149,8 @@ function addDeeper(
   if (construction === 'set-in') filling.add(input, 0, 'set-in armhole', 'chosen');
   else {
     const rule = `${construction}-deeper` as const;
-    const label = `deeper for a ${inWords(construction)}`;
+    const own = inWords(construction);
+    const label = input === 'armholeDeeper' ? `deeper for a ${own}` : `the garment's extra depth for a ${own}`;
     filling.add(input, sized[rule], label, ruleSource(rule));
   }
 }

@@ -33,12 +33,16 @@ describe('reading finished pieces', () => {
   it('says which number each fixes', () => {
     const { made: kinds, inputs } = read('back/width', 510);
     expect(Object.entries(kinds).filter(([, is]) => is)).toEqual([['back', true]]);
-    expect(inputs.get('madeBack')).toEqual({ value: 510, label: 'the back as made' });
+    expect(inputs.get('madeBack')).toEqual({ entered: 510, value: 510, label: 'the back as made' });
   });
 
   /** A left front 240 wide, its band of 40 and half of the overlap of 10 beside it: 2 × (240 + 40) − 10. */
   it('takes a half front for the panel that it stands for', () => {
-    expect(read('left-front/width', 240, { silhouette: 'cardigan' }).inputs.get('madeFront')?.value).toBe(550);
+    expect(read('left-front/width', 240, { silhouette: 'cardigan' }).inputs.get('madeFront')).toEqual({
+      entered: 240,
+      value: 550,
+      label: 'the whole front that the left front as made is half of',
+    });
   });
 
   it('takes two measures of one number where they agree', () => {
@@ -59,6 +63,12 @@ describe('a finished piece that cannot be taken in', () => {
     const error = refusal({ made: [made('back/armhole-depth', 240), made('back/armhole-depth', 250)] });
     expect(error).toMatchObject({ code: 'made-twice', pointer: '/made/1' });
     expect(error.message).toContain('240 mm');
+  });
+
+  it('is told in the words of what was entered, though a half front stands for a whole', () => {
+    const cardigan = { design: { silhouette: 'cardigan' } } as const;
+    const error = refusal({ ...cardigan, made: [made('left-front/width', 240), made('right-front/width', 250)] });
+    expect(error.message).toContain('already gave as 240 mm');
   });
 
   it.each<[string, Partial<Design>, RegExp]>([

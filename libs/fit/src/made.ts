@@ -55,12 +55,21 @@ export interface MadeRead {
   readonly inputs: ReadonlyMap<InputName, { readonly value: number; readonly label: string }>;
 }
 
-/** A left or right front's width as the half panel it stands for: its band and overlap taken out of it. */
-function asPanel(made: MadePiece, design: Design, frontBand: number, overlap: number): number {
+/** What a finished piece fixes: the number as entered, and as the model takes it. */
+interface MadeInput {
+  readonly entered: number;
+  readonly value: number;
+  readonly label: string;
+}
+
+/** A left or right front's width stands for a whole front's: its band and overlap taken out of it, and twice. */
+function madeInput(made: MadePiece, design: Design, frontBand: number, overlap: number): MadeInput {
+  const entered = made.value;
+  const piece = `the ${inWords(made.piece)} as made`;
   const half = made.piece === 'left-front' || made.piece === 'right-front';
   return half && made.name === 'width' && design.silhouette === 'cardigan'
-    ? 2 * (made.value + frontBand) - overlap
-    : made.value;
+    ? { entered, value: 2 * (entered + frontBand) - overlap, label: `the whole front that ${piece} is half of` }
+    : { entered, value: entered, label: piece };
 }
 
 /**
@@ -68,7 +77,7 @@ function asPanel(made: MadePiece, design: Design, frontBand: number, overlap: nu
  * @throws DomainError `made-unknown`, `made-unfit` or `made-twice`, its pointer the entry's place in the request.
  */
 export function readMade(pieces: readonly MadePiece[], design: Design, frontBand: number, overlap: number): MadeRead {
-  const inputs = new Map<InputName, { value: number; label: string }>();
+  const inputs = new Map<InputName, MadeInput>();
   const made: Record<MadeKind, boolean> = {
     back: false,
     front: false,
@@ -94,16 +103,16 @@ export function readMade(pieces: readonly MadePiece[], design: Design, frontBand
       );
     refuseUnfit(piece, kind, design, at);
     const input = INPUT_OF[kind];
-    const value = asPanel(piece, design, frontBand, overlap);
+    const read = madeInput(piece, design, frontBand, overlap);
     const before = inputs.get(input);
-    if (before && Math.abs(before.value - value) > 1e-9)
+    if (before && Math.abs(before.value - read.value) > 1e-9)
       throw new DomainError(
         'made-twice',
-        `"${name}" fixes what an earlier entry already gave as ${before.value} mm; keep one of them.`,
+        `"${name}" fixes what an earlier entry already gave as ${before.entered} mm; keep one of them.`,
         `/made/${at}`,
       );
     made[kind] = true;
-    inputs.set(input, { value, label: `the ${inWords(piece.piece)} as made` });
+    inputs.set(input, read);
   });
   // A front made alone is what the back will be.
   const standsAlone = (front: MadeKind, back: MadeKind): void => {

@@ -94,6 +94,18 @@ describe('a garment that fits beside a chosen ease', () => {
     expect(mm(adviceOn(both(505)), 'chest-width')).toBe(505);
   });
 
+  it('says so where they agree', () => {
+    // 2 × 507.5 − 940 = 75.
+    expect(note('garment-and-ease', both(507.5))).toMatch(/^The garment that fits has as much ease as chosen \(/);
+  });
+
+  it('whose hem is the wider is named for a straight hem’s width', () => {
+    const garment = garmentOf({ 'chest-width': 480, 'hem-width': 540 });
+    const design = { basis: 'garment', length: 'regular' } as const;
+    expect(note('hip-governs', { garment, design })).toMatch(/and the garment that fits wider there than at its chest/);
+    expect(note('hip-governs', { body: womanWith({ 'hip-girth': 1100 }) })).toMatch(/and the hip the wider/);
+  });
+
   it('worn stretched, asks the new fabric to stretch as much', () => {
     const garment = garmentOf({ 'chest-width': 430 }, { wornStretched: true });
     // I = 860 − 12: 940/848 − 1 = 10.8 %.

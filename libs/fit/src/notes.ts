@@ -33,6 +33,13 @@ function weightNotes(pieces: readonly Piece[], { fabric, rules }: FitRequest): N
   return notes;
 }
 
+/** "3 cm less ease than", "as much ease as". */
+function easeBeside(difference: number, { tape }: Decisions): string {
+  const words = lengthWords(difference, tape);
+  if (words === lengthWords(0, tape)) return 'as much ease as';
+  return `${words} ${difference < 0 ? 'less' : 'more'} ease than`;
+}
+
 function girthNotes(request: FitRequest, nudging: Nudging, d: Decisions): Note[] {
   const v = nudging.base;
   const notes: Note[] = [];
@@ -48,7 +55,7 @@ function girthNotes(request: FitRequest, nudging: Nudging, d: Decisions): Note[]
         : '';
     notes.push({
       code: 'hip-governs',
-      text: `The hem is straight and the hip the wider: it sets the width of the whole body.${outOfBand}`,
+      text: `The hem is straight and ${d.taken.hem ? 'the garment that fits wider there than at its chest' : 'the hip the wider'}: it sets the width of the whole body.${outOfBand}`,
     });
   }
   const disagreement = easeDisagreement(request, nudging, d);
@@ -60,7 +67,7 @@ function girthNotes(request: FitRequest, nudging: Nudging, d: Decisions): Note[]
         : '';
     notes.push({
       code: 'garment-and-ease',
-      text: `The garment that fits has ${lengthWords(difference, d.tape)} ${difference < 0 ? 'less' : 'more'} ease than chosen (± ${lengthWords(2 * u, d.tape)}).${question}`,
+      text: `The garment that fits has ${easeBeside(difference, d)} chosen (± ${lengthWords(2 * u, d.tape)}).${question}`,
     });
   }
   if (request.garment?.wornStretched && request.design.basis !== 'body' && v[S.stretchNeed]! > 0)

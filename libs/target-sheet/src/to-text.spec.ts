@@ -78,6 +78,17 @@ describe('a sheet as plain text', () => {
     expect(toText({ ...pulloverSheet, checks })).toContain('seam: difference 1.2 cm, at most 2.5 cm;');
   });
 
+  it('names the construction, and tells a garment smaller inside than what it goes round', () => {
+    const { design } = pulloverSheet;
+    const close = {
+      ...pulloverSheet,
+      design: { ...design, construction: 'set-in', ease: { ...design.ease, room: -87 } },
+    };
+    const text = toText(close as typeof pulloverSheet).replace(/\s+/g, ' ');
+    expect(text).toContain('Set-in pullover');
+    expect(text).toContain('Inside it is 8.7 cm smaller than what it goes round.');
+  });
+
   it('gives the changes that make a check hold', () => {
     const remedies = [{ text: 'Choose 2.5 cm more ease', change: { easeMm: 100 } }];
     const checks = pulloverSheet.checks.map((check) => (check.check === 'hip' ? { ...check, remedies } : check));

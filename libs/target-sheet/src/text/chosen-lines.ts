@@ -3,6 +3,12 @@ import { decimalText, type MakersUnit } from './length-text.ts';
 import { inWords, wrap } from './lines.ts';
 
 const NECKS = { crew: 'crew neck', v: 'V neck', boat: 'boat neck', scoop: 'scoop neck' } as const;
+const CONSTRUCTIONS = {
+  'drop-shoulder': 'Drop shoulder',
+  'squared-drop': 'Squared drop',
+  'set-in': 'Set-in',
+  raglan: 'Raglan',
+} as const;
 const BASIS = {
   body: 'from the body’s measures',
   garment: 'from a garment that fits',
@@ -10,17 +16,22 @@ const BASIS = {
 } as const;
 const THICKNESS = { measured: 'measured', yarn: 'from the yarn', category: 'from the yarn’s weight category' } as const;
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const percent = (fraction: number): string => `${Math.round(fraction * 100)} %`;
 
 /** What was chosen, in sentences, of a sheet in mm. */
 export function chosenLines({ design, fabric }: TargetSheet, unit: MakersUnit): string[] {
   const length = design.length === 'custom' ? 'own length' : design.length;
   return [
-    `${capital(inWords(design.construction))} ${design.silhouette}, ${length}, ${NECKS[design.neckline]}; ${BASIS[design.basis]}.`,
+    `${CONSTRUCTIONS[design.construction]} ${design.silhouette}, ${length}, ${NECKS[design.neckline]}; ${BASIS[design.basis]}.`,
     easeText(design, unit),
     `Fabric ${fabric.thickness.toFixed(1)} mm thick, ± ${fabric.u.toFixed(1)} (${THICKNESS[fabric.from]}).`,
   ].flatMap((sentence) => (sentence === '' ? [] : wrap(sentence, '  ')));
+}
+
+/** Room between the inside and what it goes round: the body, and what is worn beneath. */
+function roomText(mm: number, unit: MakersUnit): string {
+  const length = `${decimalText(Math.abs(mm), unit)} ${unit}`;
+  return mm < 0 ? `Inside it is ${length} smaller than what it goes round.` : `Room left inside: ${length}.`;
 }
 
 function easeText({ ease, basis }: TargetSheet['design'], unit: MakersUnit): string {
@@ -35,7 +46,7 @@ function easeText({ ease, basis }: TargetSheet['design'], unit: MakersUnit): str
     tableTerms === null
       ? ''
       : `As advised it wears like ${length(tableTerms)}${lies === null ? '' : `: ${inWords(lies)}`}.`,
-    room === null ? '' : `Room left inside: ${length(room)}.`,
+    room === null ? '' : roomText(room, unit),
     chanceOfBand === null ? '' : `Chance that it comes out in the chosen band: ${percent(chanceOfBand)}.`,
   ]
     .filter((sentence) => sentence !== '')
