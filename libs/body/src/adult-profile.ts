@@ -15,12 +15,18 @@ export function estimatedProfile(
   ageYears: Body['ageYears'],
   measured: ProfileValues,
   estimator: Estimator,
+  wanted: readonly BodyDimension[] | undefined,
 ): BodyProfile {
   const known = (Object.keys(measured) as BodyDimension[]).map((name) => {
     const { value, u } = measured[name]!;
     return { name, value, u };
   });
-  const { estimates, covariance, from, notes } = estimator.estimate({ figure, ageYears, known });
+  const { estimates, covariance, from, notes } = estimator.estimate({
+    figure,
+    ageYears,
+    known,
+    ...(wanted && { wanted }),
+  });
   const estimated: Partial<Record<BodyDimension, ProfileValue>> = {};
   const reasons = new Map<BodyDimension, string>();
   for (const estimate of estimates) {
@@ -28,9 +34,12 @@ export function estimatedProfile(
     else estimated[estimate.name] = { value: estimate.value, u: estimate.u, how: 'estimated', from };
   }
   const values = Object.assign({}, measured, estimated);
-  const missing = missingFrom(values, (name) => reasons.get(name) ?? 'It cannot be estimated: measure it.');
+  const missing = missingFrom(values, (name) => reasons.get(name) ?? notEstimated(name, wanted));
   return { figure, ageYears, values, covariance, missing, notes };
 }
+
+const notEstimated = (name: BodyDimension, wanted: readonly BodyDimension[] | undefined): string =>
+  wanted === undefined || wanted.includes(name) ? 'It cannot be estimated: measure it.' : 'Nothing asked for it.';
 
 /**
  * The fall-back without an estimator: the published table's row by chest. No table has an adult's neck base, wrist, hand, head, shoulder or

@@ -14,6 +14,8 @@ export interface EstimatorInput {
   readonly figure: 'woman' | 'man' | 'unsaid';
   readonly ageYears: number | null;
   readonly known: readonly KnownValue[];
+  /** What is asked for; all that is not known where this is not said. It changes no estimate. */
+  readonly wanted?: readonly BodyDimension[];
 }
 
 /** One estimated dimension: mean, standard uncertainty and 90 % interval, mm (weight: g); or the reason to measure it instead. */
@@ -27,7 +29,7 @@ export type Estimate =
     }
   | { readonly name: BodyDimension; readonly measureIt: string };
 
-/** What an estimator answers: one entry for every dimension that was not known, and the covariance of the estimates (with the known ones where they share error). */
+/** What an estimator answers: one entry for every dimension that is wanted and was not known, and the covariance of the estimates (with the known ones where they share error). */
 export interface Estimates {
   readonly estimates: readonly Estimate[];
   readonly covariance: ProfileCovariance;

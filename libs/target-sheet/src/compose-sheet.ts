@@ -1,6 +1,6 @@
 import { resolveBody, type BodyProfile, type Estimator } from '#body';
 import { resolveFabric, type Fabric } from '#fabric';
-import { RULES_VERSION, advise, rulesWith, type Tape } from '#fit';
+import { BODY_MEASURES, RULES_VERSION, advise, rulesWith, type Tape } from '#fit';
 import { resolveGarment } from '#garment';
 import { DomainError } from '#measure';
 import { inUnit } from './in-unit.ts';
@@ -60,7 +60,7 @@ export function composeSheet(
 const tapeOf = (unit: SheetInput['unit']): Tape => (unit === 'in' ? 'in' : 'cm');
 
 const bodyOf = (body: SheetInput['body'], estimator: Estimator | undefined): BodyProfile | null =>
-  body && resolveBody(body, { estimate: body.estimate, ...(estimator && { estimator }) });
+  body && resolveBody(body, { estimate: body.estimate, wanted: BODY_MEASURES, ...(estimator && { estimator }) });
 
 const fabricOf = ({ thicknessMm, thicknessU, from, stretch, growth }: Fabric): TargetSheet['fabric'] => ({
   thickness: thicknessMm,

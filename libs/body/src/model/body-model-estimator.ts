@@ -42,7 +42,7 @@ export function bodyModelEstimator(coefficients: BodyModelCoefficients, spread: 
   return {
     estimate(input: EstimatorInput): Estimates {
       const known = knownLogs(coefficients.dimensions, input.known);
-      const posterior = posteriorOf(priors, input, known);
+      const posterior = posteriorOf(priors, input, known, restOf(coefficients, input, known));
       const strange = strangeOf(coefficients, input.known, posterior);
       const estimates = posterior.rest.map((_, i) => estimateOf(coefficients, input, known, strange, posterior, i));
       return {
@@ -53,6 +53,15 @@ export function bodyModelEstimator(coefficients: BodyModelCoefficients, spread: 
       };
     },
   };
+}
+
+/** The places of those to estimate: wanted, and not known. */
+function restOf({ dimensions }: BodyModelCoefficients, { wanted }: EstimatorInput, { at }: KnownLogs): number[] {
+  const rest: number[] = [];
+  dimensions.forEach((name, place) => {
+    if (!at.includes(place) && (wanted === undefined || wanted.includes(name))) rest.push(place);
+  });
+  return rest;
 }
 
 /** The j-th known value, which lies outside the surveys' range. */

@@ -79,7 +79,7 @@ export function explain(
 }
 
 /**
- * The rest most probably, given the numbers at `known`, of which `values` were seen with error variances `noise`: the textbook
+ * The numbers at `rest` most probably, given those at `known`, of which `values` were seen with error variances `noise`: the textbook
  * formula with Σ_kk + R in place of Σ_kk (e.g. Rasmussen & Williams, Gaussian Processes for Machine Learning, 2006, eq. 2.23).
  *
  * @throws DomainError as `explain` does.
@@ -89,8 +89,9 @@ export function regress(
   known: readonly number[],
   values: ArrayLike<number>,
   noise: ArrayLike<number>,
+  rest: readonly number[],
 ): Regressed {
-  const { rest, mean, half, factor, distance, logDensity } = regressHalfway(prior, known, values, noise);
+  const { mean, half, factor, distance, logDensity } = regressHalfway(prior, known, values, noise, rest);
   return { rest, mean, gain: whole(half, factor, known.length), distance, logDensity };
 }
 
@@ -106,7 +107,9 @@ export function condition(
   noise: ArrayLike<number>,
 ): Conditioned {
   const { n, covariance: sigma } = prior;
-  const { rest, mean, half, factor, distance, logDensity } = regressHalfway(prior, known, values, noise);
+  const rest: number[] = [];
+  for (let index = 0; index < n; index++) if (!known.includes(index)) rest.push(index);
+  const { mean, half, factor, distance, logDensity } = regressHalfway(prior, known, values, noise, rest);
   const k = known.length;
   const m = rest.length;
   const covariance = zeros(m * m);
@@ -122,7 +125,7 @@ export function condition(
 }
 
 /** All of a regression, but of the gain only the first half of the way: L⁻¹·Σ_ku, row by row of the rest. */
-interface HalfRegressed extends Omit<Regressed, 'gain'>, Pick<Explained, 'factor'> {
+interface HalfRegressed extends Omit<Regressed, 'gain' | 'rest'>, Pick<Explained, 'factor'> {
   readonly half: number[];
 }
 
@@ -131,12 +134,10 @@ function regressHalfway(
   known: readonly number[],
   values: ArrayLike<number>,
   noise: ArrayLike<number>,
+  rest: readonly number[],
 ): HalfRegressed {
   const { n, mean: mu, covariance: sigma } = prior;
   const k = known.length;
-  const rest: number[] = [];
-  for (let index = 0; index < n; index++) if (!known.includes(index)) rest.push(index);
-
   const { factor, away, distance, logDensity } = explain(prior, known, values, noise);
   const half = zeros(rest.length * k);
   const mean = zeros(rest.length);
@@ -149,7 +150,7 @@ function regressHalfway(
     for (let row = 0; row < k; row++) moved += half[from + row]! * away[row]!;
     mean[i] = moved;
   }
-  return { rest, mean, half, distance, logDensity, factor };
+  return { mean, half, distance, logDensity, factor };
 }
 
 /** The whole gain, from its first half in its place. */

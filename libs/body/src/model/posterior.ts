@@ -27,7 +27,7 @@ export function priorsOf(coefficients: BodyModelCoefficients, spread: Spread): P
   return { woman: of('woman'), man: of('man') };
 }
 
-/** The dimensions that were not known, given those that were: moments of their logarithms. Shapes as in `Conditioned`. */
+/** The dimensions at `rest`, given those that were known: moments of their logarithms. Shapes as in `Conditioned`. */
 export interface Posterior {
   readonly rest: readonly number[];
   readonly mean: readonly number[];
@@ -41,7 +41,7 @@ export interface Posterior {
 }
 
 /**
- * What the model of the sex said makes of the known values; where none is said, both models, weighted by how well each explains them (even before anything is
+ * What the model of the sex said makes of the dimensions at `rest` by the known values; where none is said, both models, weighted by how well each explains them (even before anything is
  * known), with the moments of the mixture.
  *
  * The estimates are the surveys' own regression (moved by age), for it has the least error where it could be tried; their errors are those that regression has
@@ -51,8 +51,9 @@ export function posteriorOf(
   priors: Priors,
   { figure, ageYears }: Pick<EstimatorInput, 'figure' | 'ageYears'>,
   known: KnownLogs,
+  rest: readonly number[],
 ): Posterior {
-  const [only, other] = sexesOf(figure).map((sex) => posteriorOfSex(sex, priors[sex], ageYears, known));
+  const [only, other] = sexesOf(figure).map((sex) => posteriorOfSex(sex, priors[sex], ageYears, known, rest));
   return other === undefined ? only! : mixed([only!, other]);
 }
 
@@ -70,11 +71,12 @@ function posteriorOfSex(
   prior: Priors[Sex],
   ageYears: number | null,
   { at, logs, noise }: KnownLogs,
+  rest: readonly number[],
 ): PosteriorOfSex {
   const truth = prior.truth(ageYears);
   const { distance, logDensity } = explain(truth, at, logs, noise);
   const { n, covariance: among } = prior.surveyed(ageYears);
-  const { rest, mean, gain } = regress({ n, mean: truth.mean, covariance: among }, at, logs, noise);
+  const { mean, gain } = regress({ n, mean: truth.mean, covariance: among }, at, logs, noise, rest);
   const covariance = errorCovariance({ rest, gain }, truth, at, noise);
   const contradiction = contradictionOf(distance, at.length);
   if (contradiction > 1) for (let cell = 0; cell < covariance.length; cell++) covariance[cell]! *= contradiction;
