@@ -3,14 +3,11 @@ import { SPENT } from './check-rules.ts';
 import type { Nudging } from './nudging.ts';
 import type { Decisions } from './decisions.ts';
 import { keepsBack, keepsFront, keepsWidth } from './neck.ts';
-import { Phrases } from './phrases.ts';
+import type { Movers } from './model.ts';
 import { type Row, S } from './slots.ts';
 
 /** A term while it is made. */
 type Term = { -readonly [field in keyof Because]: Because[field] };
-
-const TERMS = new Phrases();
-const FORMULAS = new Phrases();
 
 const thousandthsOf = (slope: number): number => Math.round(slope * 1000);
 
@@ -35,11 +32,25 @@ function portionOf(thousandths: number): string {
   }
 }
 
-/** "half of chest girth", "less a quarter of ease, classic", "0.35 × ease, classic". */
-function termOf(slope: number, label: string): string {
-  const thousandths = thousandthsOf(slope);
-  return TERMS.of(label, thousandths, 0, () => `${thousandths < 0 ? 'less ' : ''}${portionOf(thousandths)}${label}`);
+/** The text that was said of the i-th mover for the same words and numbers before, or what `make` gives for them. */
+function saidOf(
+  { said }: Movers,
+  i: number,
+  about: string,
+  first: number,
+  second: number,
+  make: (about: string, first: number, second: number) => string,
+): string {
+  const before = said[i];
+  if (before?.about === about && before.first === first && before.second === second) return before.text;
+  const text = make(about, first, second);
+  said[i] = { about, first, second, text };
+  return text;
 }
+
+/** "half of chest girth", "less a quarter of ease, classic", "0.35 × ease, classic". */
+const termOf = (label: string, thousandths: number): string =>
+  `${thousandths < 0 ? 'less ' : ''}${portionOf(thousandths)}${label}`;
 
 /**
  * Why a number is what it is: one term per independent input, adding up to it in value and in u². Every input is a
@@ -57,20 +68,23 @@ export function because(slot: number, u: number, nudging: Nudging, d: Decisions)
   // The fabric's two coefficients are one term; where the new fabric drops out, the ordinary one stands alone.
   const merged = thickness !== 0 && ordinary !== 0;
   let rest = value;
-  for (const place of nudging.inputsOf(slot)) {
-    const input = nudging.told(place);
-    const slope = nudging.slope(slot, place);
+  const movers = nudging.moversOf(slot);
+  const { inputs, places } = movers;
+  for (let i = 0; i < inputs.length; i++) {
+    const input = nudging.told(inputs[i]!);
+    const slope = nudging.rate(places[i]!);
     if (!input || slope === 0 || (merged && input.slot === S.ordinaryThickness)) continue;
     const share = Math.abs(slope) * input.u;
     const alone = slope * input.value;
     if (merged && input.slot === S.thickness) {
       const usual = nudging.base[S.ordinaryThickness]!;
       const part = alone + ordinary * usual;
-      const from = fabricFrom(slope, ordinary, input.from);
+      const from = saidOf(movers, i, input.from, thousandthsOf(slope), thousandthsOf(ordinary), fabricFrom);
       terms.push({ term: fabricTerm(slope, ordinary, input.value, usual), value: part, u: share, from });
       rest -= part;
     } else {
-      terms.push({ term: termOf(slope, input.label), value: alone, u: share, from: input.from });
+      const term = saidOf(movers, i, input.label, thousandthsOf(slope), 0, termOf);
+      terms.push({ term, value: alone, u: share, from: input.from });
       rest -= alone;
     }
   }
@@ -85,14 +99,10 @@ function fabricTerm(slope: number, ordinarySlope: number, thickness: number, usu
 }
 
 /** "2(t − t₀), t measured, t₀ assumed", "−1.571t + 2t₀, …" */
-function fabricFrom(slope: number, ordinarySlope: number, from: string): string {
-  const mine = thousandthsOf(slope);
-  const ordinary = thousandthsOf(ordinarySlope);
-  return FORMULAS.of(from, mine, ordinary, () => {
-    const sign = mine < 0 ? '−' : '';
-    const rest = mine === -ordinary ? '(t − t₀)' : `t ${ordinary < 0 ? '−' : '+'} ${coefficient(ordinary)}t₀`;
-    return `${sign}${coefficient(mine)}${rest}, t ${from}, t₀ assumed`;
-  });
+function fabricFrom(from: string, mine: number, ordinary: number): string {
+  const sign = mine < 0 ? '−' : '';
+  const rest = mine === -ordinary ? '(t − t₀)' : `t ${ordinary < 0 ? '−' : '+'} ${coefficient(ordinary)}t₀`;
+  return `${sign}${coefficient(mine)}${rest}, t ${from}, t₀ assumed`;
 }
 
 /** Rounding goes to the last term; more than that is a limit, said as a term of its own. */

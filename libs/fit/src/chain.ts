@@ -1,8 +1,8 @@
 import { SLOT_COUNT } from './slots.ts';
 import type { Steps } from './steps.ts';
 
-/** In place of a rate that cannot be: the number does not move with the column. */
-const NOWHERE = -1;
+/** The place of a rate that cannot be, as of a number that does not move with the column: nothing, always. */
+export const NOWHERE = 0;
 
 /**
  * The chain rule through a row of steps, laid out once and worked out for any inputs: how every number moves with each of
@@ -24,7 +24,7 @@ export class Chain {
   constructor(steps: Steps, of: readonly number[]) {
     this.#width = of.length;
     this.#places = new Int16Array(SLOT_COUNT * of.length).fill(NOWHERE);
-    const always: number[] = [];
+    const always = [0];
     const placeOf = (slot: number, column: number): number => {
       const at = slot * this.#width + column;
       if (this.#places[at] === NOWHERE) this.#places[at] = always.push(0) - 1;
@@ -55,7 +55,7 @@ export class Chain {
     this.#always = always;
   }
 
-  /** Where among the rates is how a number moves with a column; −1 where it cannot. */
+  /** Where among the rates is how a number moves with a column; `NOWHERE` where it cannot. */
   place(slot: number, column: number): number {
     return this.#places[slot * this.#width + column]!;
   }

@@ -111,10 +111,10 @@ export class DimensionWriter {
   }
 
   #follows(name: string, slot: number, { slope, moved }: Figure): Record<string, number> {
-    const { plan, nudging } = this.#w;
+    const { nudging } = this.#w;
     const follows: Record<string, number> = {};
-    for (const follower of plan.names) {
-      const rate = moved.slope(follower.slot);
+    for (const follower of moved.followers) {
+      const rate = moved.rateOf(follower);
       if (rate === 0 || follower.slot === slot || follower.name === name || Number.isNaN(nudging.base[follower.slot]!))
         continue;
       follows[follower.name] = Math.round((rate / slope) * 1e6) / 1e6;

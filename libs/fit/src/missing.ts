@@ -1,5 +1,6 @@
 import { dimensionText, type BodyDimension, type BodyProfile } from '#body';
 import type { NoAdvice } from './advice.ts';
+import { NOWHERE } from './chain.ts';
 import { BODY_INPUTS, type Inputs } from './inputs.ts';
 import type { Model } from './model.ts';
 import { type InputName, type Row, S } from './slots.ts';
@@ -49,7 +50,8 @@ export class MissingMeasures {
     const { chain } = this.#model;
     const needs = this.#lacking
       .filter(
-        ([name]) => (chain.place(slot, S[name]) >= 0 || name === 'chest') && Number.isNaN(this.#without(name)[slot]!),
+        ([name]) =>
+          (chain.place(slot, S[name]) !== NOWHERE || name === 'chest') && Number.isNaN(this.#without(name)[slot]!),
       )
       .map(([, dimension]) => dimension);
     if (needs.length === 0 && !Number.isNaN(this.#without(null)[slot]!))

@@ -7,7 +7,7 @@ import type { Decisions } from './decisions.ts';
 import type { FitRequest } from './fit-request.ts';
 import { modelOf } from './model.ts';
 import { Moved, Nudge } from './nudging.ts';
-import { INPUT_COUNT, S } from './slots.ts';
+import { INPUT_COUNT, S, UNCERTAIN } from './slots.ts';
 import { workOut } from './work-out.ts';
 
 /** Small beside any measure, mm. */
@@ -67,6 +67,16 @@ describe('the model', () => {
     expect(to(rule('over-the-shoulders')).every((step) => toBent.includes(step))).toBe(true);
   });
 
+  it('counts every input that may be uncertain as one', () => {
+    fc.assert(
+      fc.property(plannedRequest, (request) => {
+        for (const { slot, u, label } of workOut(request).inputs.told)
+          if (u !== 0) expect(UNCERTAIN.has(slot), label).toBe(true);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   it('makes nothing of what is not known', () => {
     const { values, decisions } = settled(requestOf({ body: womanWith({ 'nape-to-cuff': undefined }) }));
     const v = modelOf(decisions).steps.workOut(values);
@@ -99,10 +109,11 @@ describe('the model', () => {
     fc.assert(
       fc.property(plannedRequest, fc.nat(), (request, pick) => {
         const { inputs, decisions } = workOut(request);
-        const { steps, chain } = modelOf(decisions);
+        const model = modelOf(decisions);
+        const { steps, chain } = model;
         const { slot } = inputs.told[pick % inputs.told.length]!;
         const v = steps.workOut(inputs.values);
-        const moves = new Moved(chain, chain.rates(steps.partials(v)), slot);
+        const moves = new Moved(model.columnOf(slot), chain.rates(steps.partials(v)));
         const moved = (by: number) => steps.workOut(inputs.values.map((x, at) => (at === slot ? x + by : x)));
         const [up, down] = [moved(STEP), moved(-STEP)];
         for (let at = INPUT_COUNT; at < v.length; at++) {

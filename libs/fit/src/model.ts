@@ -1,5 +1,6 @@
+import type { DimensionName } from './advice.ts';
 import { armholeSteps, bodySteps, widthSteps } from './body-shape.ts';
-import { Chain } from './chain.ts';
+import { Chain, NOWHERE } from './chain.ts';
 import { CHECK_RULES, type CheckRule, isComfort } from './check-rules.ts';
 import type { Decisions } from './decisions.ts';
 import { type Plan, planOf } from './dimension-plan.ts';
@@ -8,7 +9,7 @@ import { lengthSteps } from './lengths.ts';
 import { neckSteps } from './neck.ts';
 import type { Rules } from './rules.ts';
 import { sleeveSteps } from './sleeve-shape.ts';
-import { INPUT_COUNT, unknownRow } from './slots.ts';
+import { INPUT_COUNT, UNCERTAIN, unknownRow } from './slots.ts';
 import { Steps } from './steps.ts';
 import { wearingSteps } from './wearing.ts';
 
@@ -72,6 +73,42 @@ export interface Hanging {
   readonly toBent: readonly number[];
 }
 
+/** Inputs that a number moves with, where among the rates it is told how, and what was said of each last. */
+export interface Movers {
+  readonly inputs: readonly number[];
+  readonly places: readonly number[];
+  readonly said: (Said | undefined)[];
+}
+
+/** A text, and all that it hangs on: the words it is about, and two whole numbers. One sheet after the other says the same. */
+export interface Said {
+  readonly about: string;
+  readonly first: number;
+  readonly second: number;
+  readonly text: string;
+}
+
+/** The uncertain inputs of a difference, with the places of what is taken off; `NOWHERE` where it does not move. */
+export interface Doubts {
+  readonly inputs: readonly number[];
+  readonly places: readonly number[];
+  readonly minus: readonly number[];
+}
+
+/** Where it is told how all numbers move with one of them, and which dimensions are rounded with it. */
+export interface Column {
+  readonly chain: Chain;
+  readonly at: number;
+  readonly followers: readonly Follower[];
+}
+
+/** A dimension that moves with another, and where among the rates it is told how. */
+export interface Follower {
+  readonly name: DimensionName;
+  readonly slot: number;
+  readonly place: number;
+}
+
 /**
  * The whole model for what was decided: from measures, choices and rules to every finished measurement and every check's
  * need and have. An input that is not known is NaN, and so is all that needs it. What follows from the decisions alone is
@@ -80,12 +117,13 @@ export interface Hanging {
 export class Model {
   readonly steps: Steps;
   readonly plan: Plan;
-  readonly #chains = new Map<number, Chain>();
+  readonly #columns = new Map<number, Column>();
   readonly #hanging = new Map<number, Hanging>();
   /** Checks that may apply, and that draw a rounding in. */
   readonly #drawing: readonly CheckRule[];
   #whole: Chain | undefined;
-  readonly #inputs: (readonly number[])[] = [];
+  readonly #movers: Movers[] = [];
+  readonly #doubts: Map<number, Doubts>[] = [];
 
   constructor(d: Decisions) {
     this.steps = stepsOf(d);
@@ -98,19 +136,53 @@ export class Model {
     return (this.#whole ??= new Chain(this.steps, [...INPUTS, ...this.plan.drivers]));
   }
 
-  /** Places of the inputs that the number in this place can move with. */
-  inputsOf(slot: number): readonly number[] {
-    const { chain } = this;
-    return (this.#inputs[slot] ??= INPUTS.filter((input) => chain.place(slot, input) >= 0));
+  /** What the number in this place can move with. */
+  moversOf(slot: number): Movers {
+    return (this.#movers[slot] ??= this.#moversOf(slot));
   }
 
-  /** How all numbers move with the one in this place, its only column. */
-  chainOf(slot: number): Chain {
-    return this.#chains.get(slot) ?? kept(this.#chains, slot, new Chain(this.steps, [slot]));
+  /** What the difference of two numbers, or one alone (`minus` −1), can be uncertain by. */
+  doubtsOf(plus: number, minus: number): Doubts {
+    const ofPlus = (this.#doubts[plus] ??= new Map());
+    return ofPlus.get(minus) ?? kept(ofPlus, minus, this.#doubtsOf(plus, minus));
+  }
+
+  /** How all numbers move with the one in this place. */
+  columnOf(slot: number): Column {
+    return this.#columns.get(slot) ?? kept(this.#columns, slot, this.#columnOf(slot));
   }
 
   hanging(slot: number): Hanging {
     return this.#hanging.get(slot) ?? kept(this.#hanging, slot, this.#hangingOn(slot));
+  }
+
+  #moversOf(slot: number): Movers {
+    const { chain } = this;
+    const inputs = INPUTS.filter((input) => chain.place(slot, input) !== NOWHERE);
+    return { inputs, places: inputs.map((input) => chain.place(slot, input)), said: inputs.map(() => undefined) };
+  }
+
+  #doubtsOf(plus: number, minus: number): Doubts {
+    const { chain } = this;
+    const place = (slot: number, input: number): number => (slot < 0 ? NOWHERE : chain.place(slot, input));
+    const moves = (input: number): boolean => place(plus, input) !== NOWHERE || place(minus, input) !== NOWHERE;
+    const inputs = INPUTS.filter((input) => UNCERTAIN.has(input) && moves(input));
+    return {
+      inputs,
+      places: inputs.map((input) => place(plus, input)),
+      minus: inputs.map((input) => place(minus, input)),
+    };
+  }
+
+  #columnOf(slot: number): Column {
+    const driver = this.plan.drivers.indexOf(slot);
+    const own = slot >= INPUT_COUNT && driver < 0;
+    const chain = own ? new Chain(this.steps, [slot]) : this.chain;
+    const at = own ? 0 : slot < INPUT_COUNT ? slot : INPUT_COUNT + driver;
+    const followers = this.plan.names
+      .map(({ name, slot: its }) => ({ name, slot: its, place: chain.place(its, at) }))
+      .filter(({ place }) => place !== NOWHERE);
+    return { chain, at, followers };
   }
 
   #hangingOn(slot: number): Hanging {

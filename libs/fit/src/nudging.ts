@@ -1,35 +1,43 @@
 import type { ProfileCovariance } from '#body';
-import type { Chain } from './chain.ts';
 import type { Input, Inputs } from './inputs.ts';
-import type { Hanging, Model } from './model.ts';
+import type { Column, Follower, Hanging, Model, Movers } from './model.ts';
 import { INPUT_COUNT, type Row } from './slots.ts';
 import type { Steps } from './steps.ts';
 
 /** A rate below this is what rounding leaves of none: of a metre it makes a hundredth of a micrometre. */
 const NO_RATE = 1e-8;
 
+/** The rate in this place among some, mm a mm. */
+function rateAt(rates: readonly number[], place: number): number {
+  const rate = rates[place]!;
+  return Math.abs(rate) < NO_RATE ? 0 : rate;
+}
+
 /** How every number moves with one of them, mm a mm. */
 export class Moved {
-  readonly #chain: Chain;
+  readonly #column: Column;
   readonly #rates: readonly number[];
-  readonly #column: number;
 
-  constructor(chain: Chain, rates: readonly number[], column: number) {
-    this.#chain = chain;
-    this.#rates = rates;
+  /** `rates` are those of the column's chain. */
+  constructor(column: Column, rates: readonly number[]) {
     this.#column = column;
+    this.#rates = rates;
   }
 
   /** How the number in this place moves. */
   slope(slot: number): number {
-    return slopeAt(this.#rates, this.#chain.place(slot, this.#column));
+    return rateAt(this.#rates, this.#column.chain.place(slot, this.#column.at));
   }
-}
 
-function slopeAt(rates: readonly number[], place: number): number {
-  if (place < 0) return 0;
-  const rate = rates[place]!;
-  return Math.abs(rate) < NO_RATE ? 0 : rate;
+  /** The dimensions that may move. */
+  get followers(): readonly Follower[] {
+    return this.#column.followers;
+  }
+
+  /** How a follower does. */
+  rateOf({ place }: Follower): number {
+    return rateAt(this.#rates, place);
+  }
 }
 
 /** One number moved by hand: what becomes of all that some steps work out. */
@@ -80,8 +88,6 @@ export class Nudging {
   readonly #partials: readonly number[];
   readonly #rates: readonly number[];
   readonly #told: (Input | undefined)[] = UNTOLD.slice();
-  /** Places of the inputs that are uncertain. */
-  readonly #uncertain: number[] = [];
   /** By their places, the inputs' standard uncertainties, and which row of the covariance is theirs; −1 where none is. */
   readonly #u: number[] = CERTAIN.slice();
   readonly #sharing: number[] = ALONE.slice();
@@ -103,15 +109,19 @@ export class Nudging {
       const { slot, value, u, body } = input;
       if (u !== 0 || value !== 0) this.#told[slot] = input;
       if (u === 0) continue;
-      this.#uncertain.push(slot);
       this.#u[slot] = u;
       if (covariance !== null && body !== null) this.#sharing[slot] = covariance.names.indexOf(body);
     }
   }
 
-  /** Places of the inputs that the number in place `slot` may move with. */
-  inputsOf(slot: number): readonly number[] {
-    return this.#model.inputsOf(slot);
+  /** What the number in place `slot` may move with. */
+  moversOf(slot: number): Movers {
+    return this.#model.moversOf(slot);
+  }
+
+  /** How a number moves with an input, by the place of that rate, mm a mm. */
+  rate(place: number): number {
+    return rateAt(this.#rates, place);
   }
 
   /** The input in this place, where a number may be told to come from it: what is nothing and certain adds no term. */
@@ -121,7 +131,7 @@ export class Nudging {
 
   /** How the number in place `slot` moves with the input in place `input`, mm a mm. */
   slope(slot: number, input: number): number {
-    return slopeAt(this.#rates, this.#model.chain.place(slot, input));
+    return rateAt(this.#rates, this.#model.chain.place(slot, input));
   }
 
   /** What hangs on the number in place `slot`. */
@@ -138,12 +148,9 @@ export class Nudging {
 
   /** How every number moves with the one in place `slot`. */
   followers(slot: number): Moved {
-    const { chain, plan } = this.#model;
-    if (slot < INPUT_COUNT) return new Moved(chain, this.#rates, slot);
-    const driver = plan.drivers.indexOf(slot);
-    if (driver >= 0) return new Moved(chain, this.#rates, INPUT_COUNT + driver);
-    const alone = this.#model.chainOf(slot);
-    return new Moved(alone, alone.rates(this.#partials), 0);
+    const column = this.#model.columnOf(slot);
+    const rates = column.chain === this.#model.chain ? this.#rates : column.chain.rates(this.#partials);
+    return new Moved(column, rates);
   }
 
   /**
@@ -151,19 +158,17 @@ export class Nudging {
    * Source: JCGM 100:2008 (GUM), equation 13.
    */
   uncertainty(plus: number, minus = -1): number {
-    // Of one number, only what it moves with is looked through.
-    const columns = minus < 0 ? this.inputsOf(plus) : this.#uncertain;
+    const doubts = this.#model.doubtsOf(plus, minus);
+    const rates = this.#rates;
     const places = this.#places;
     const slopes = this.#slopes;
     let sharing = 0;
     let variance = 0;
-    for (let i = 0; i < columns.length; i++) {
-      const input = columns[i]!;
-      const u = this.#u[input]!;
-      if (u === 0) continue;
-      const slope = this.slope(plus, input) - (minus < 0 ? 0 : this.slope(minus, input));
+    for (let i = 0; i < doubts.inputs.length; i++) {
+      const input = doubts.inputs[i]!;
+      const slope = rateAt(rates, doubts.places[i]!) - rateAt(rates, doubts.minus[i]!);
       if (slope === 0) continue;
-      variance += (slope * u) ** 2;
+      variance += (slope * this.#u[input]!) ** 2;
       const place = this.#sharing[input]!;
       if (place < 0) continue;
       const errors = this.#covariance[place]!;

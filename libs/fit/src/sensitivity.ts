@@ -18,9 +18,9 @@ export function sensitivities(
     const rates: Partial<Record<BodyDimension, number>> = {};
     const slot = model.plan.assembled.find((planned) => planned.name === name)?.slot;
     if (slot === undefined) return rates;
-    for (const place of nudging.inputsOf(slot)) {
-      const body = nudging.told(place)?.body;
-      const rate = nudging.slope(slot, place);
+    for (const input of nudging.moversOf(slot).inputs) {
+      const body = nudging.told(input)?.body;
+      const rate = nudging.slope(slot, input);
       if (body && rate !== 0) rates[body] = rate;
     }
     return rates;

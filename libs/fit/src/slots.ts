@@ -4,7 +4,7 @@
  * step. How they move with each other gives the explanations, uncertainties, roundings and follow-ups of a sheet. Lengths in
  * mm; the needs and haves of checks at the end, some of them ratios.
  */
-const INPUTS = [
+const MEASURED = [
   // the body
   'chest',
   'hip',
@@ -36,6 +36,10 @@ const INPUTS = [
   'refCuff',
   'refThickness',
   'refLayer',
+] as const;
+
+const INPUTS = [
+  ...MEASURED,
   // ruled, in mm and already scaled
   'ordinaryThickness',
   'hipEaseMost',
@@ -254,6 +258,11 @@ export const SLOT_COUNT = NAMES.length;
 
 /** Place of each number in the row. */
 export const S = Object.fromEntries(NAMES.map((name, at) => [name, at])) as Readonly<Record<SlotName, number>>;
+
+/** The inputs that may be uncertain; rules and choices are as they are. */
+export const UNCERTAIN: ReadonlySet<number> = new Set(
+  [...MEASURED, 'thickness', 'layer'].map((name) => S[name as InputName]),
+);
 
 /** One number for each place. A plain array: at this length it is made far faster than a typed one. */
 export type Row = number[];

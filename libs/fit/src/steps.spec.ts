@@ -15,7 +15,7 @@ function given(values: Partial<Record<keyof typeof S, number>>) {
 function rateOf(steps: Steps, inputs: number[], slot: number, ...of: number[]): number[] {
   const chain = new Chain(steps, of);
   const rates = chain.rates(steps.partials(steps.workOut(inputs)));
-  return of.map((_, column) => rates[chain.place(slot, column)] ?? 0);
+  return of.map((_, column) => rates[chain.place(slot, column)]!);
 }
 
 describe('a step', () => {

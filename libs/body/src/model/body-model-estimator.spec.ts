@@ -37,6 +37,23 @@ describe('estimates', () => {
     );
   });
 
+  it('are the same where only some are asked for, and none but those', () => {
+    const wanted = fc.uniqueArray(fc.constantFrom(...BODY_DIMENSIONS));
+    const figure = fc.constantFrom('woman', 'man', 'unsaid');
+    fc.assert(
+      fc.property(wanted, figure, (some, whose) => {
+        const input = { ...woman(sizeM, 70), figure: whose } as const;
+        const [all, few] = [model.estimate(input), model.estimate({ ...input, wanted: some })];
+        expect(few.estimates).toEqual(all.estimates.filter(({ name }) => some.includes(name)));
+        const cell = ({ names, matrix }: typeof all.covariance, a: BodyDimension, b: BodyDimension) =>
+          matrix[names.indexOf(a)]![names.indexOf(b)];
+        for (const a of few.covariance.names)
+          for (const b of few.covariance.names) expect(cell(few.covariance, a, b)).toBe(cell(all.covariance, a, b));
+      }),
+      { numRuns: 40 },
+    );
+  });
+
   it('are of this body alone, whoever was asked about before', () => {
     const asked = { ...woman(sizeM, 70), figure: 'unsaid' } as const;
     const first = model.estimate(asked);
