@@ -64,10 +64,10 @@ function stepsOf(d: Decisions): Steps {
 export interface Hanging {
   /** The steps that do and that a check hangs on in turn, in order; none where the check does not. */
   readonly to: (check: CheckRule) => readonly number[];
-  /**
-   * The checks that do and that may draw it in: those whose margin moves in proportion with it, and the others, with the
-   * steps that lead to them.
-   */
+  /** The checks that do and that may draw it in, with the steps that lead to them. */
+  readonly drawing: readonly CheckRule[];
+  readonly toDrawing: readonly number[];
+  /** Of these, those whose margin moves in proportion with it, and the others, with the steps that lead to them. */
   readonly straight: readonly CheckRule[];
   readonly bent: readonly CheckRule[];
   readonly toBent: readonly number[];
@@ -89,9 +89,7 @@ export interface Said {
 }
 
 /** The uncertain inputs of a difference, with the places of what is taken off; `NOWHERE` where it does not move. */
-export interface Doubts {
-  readonly inputs: readonly number[];
-  readonly places: readonly number[];
+export interface Doubts extends Omit<Movers, 'said'> {
   readonly minus: readonly number[];
 }
 
@@ -203,6 +201,8 @@ export class Model {
     const ways = new Map<CheckRule, readonly number[]>();
     return {
       to: (check) => ways.get(check) ?? kept(ways, check, this.#leadingTo([check], following)),
+      drawing,
+      toDrawing: this.#leadingTo(drawing, following),
       straight: drawing.filter((rule) => !bent.includes(rule)),
       bent,
       toBent: this.#leadingTo(bent, following),

@@ -78,7 +78,8 @@ export class Nudge {
 }
 
 const UNTOLD: readonly (Input | undefined)[] = Array.from({ length: INPUT_COUNT }, () => undefined);
-const CERTAIN: readonly number[] = Array.from({ length: INPUT_COUNT }, () => 0);
+/** Begun with a fraction: an array of whole numbers alone is made anew when the first fraction is put in. */
+const CERTAIN: readonly number[] = Array.from({ length: INPUT_COUNT }, () => 0.5).fill(0);
 const ALONE: readonly number[] = Array.from({ length: INPUT_COUNT }, () => -1);
 
 /** A worked-out model: every number as it is, and how all of them move with each other. */

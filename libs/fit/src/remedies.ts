@@ -1,6 +1,6 @@
 import { normalQuantile } from '#measure';
 import type { Check } from './advice.ts';
-import { type CheckRule, makingOf, marginOf, SPENT } from './check-rules.ts';
+import { type CheckRule, makingOf, marginOf } from './check-rules.ts';
 import { hemCouldWiden, hemIsNarrowest, type Situation } from './check-sayings.ts';
 import type { Decisions } from './decisions.ts';
 import { lengthWords } from './length-words.ts';
@@ -66,15 +66,9 @@ function turned(
 
 /** Whether all checks that hold still do with a number so moved. */
 function outlived(mm: number, slot: number, holding: ReadonlySet<CheckRule>, nudging: Nudging): boolean {
-  const { straight, bent, toBent } = nudging.hanging(slot);
-  const moved = nudging.followers(slot);
-  const spent = (check: CheckRule): boolean =>
-    marginOf(check, nudging.base) + mm * (moved.slope(check.have) - moved.slope(check.need)) < -SPENT;
-  if (straight.some((check) => holding.has(check) && spent(check))) return false;
-  const tried = bent.filter((check) => holding.has(check));
-  if (tried.length === 0) return true;
-  const v = nudging.nudge(slot, toBent).by(mm);
-  return tried.every((check) => marginOf(check, v) >= 0);
+  const { drawing, toDrawing } = nudging.hanging(slot);
+  const v = nudging.nudge(slot, toDrawing).by(mm);
+  return drawing.every((check) => !holding.has(check) || marginOf(check, v) >= 0);
 }
 
 /** The two wishes for a wider garment: its ease, and more than the garment that fits has. */

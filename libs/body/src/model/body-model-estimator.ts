@@ -8,6 +8,7 @@ import { posteriorOf, priorsOf, type Posterior, type Spread } from './posterior.
 import { BEYOND_THE_OLDEST, OLDEST } from './model-notes.ts';
 import { bodyQuestioner, type Question } from './questions.ts';
 import { outside, type Side } from './range.ts';
+import { zeros } from './zeros.ts';
 
 /** The youngest the surveys hold, years. */
 const YOUNGEST = 17;
@@ -136,7 +137,7 @@ function covarianceOf(
     places.push(i);
     scales.push(one.value);
   });
-  const matrix = names.map(() => new Array<number>(names.length).fill(0));
+  const matrix = names.map(() => zeros(names.length));
   for (let j = 0; j < k; j++) matrix[j]![j] = known[j]!.u ** 2;
   for (let a = 0; a < places.length; a++) {
     const row = matrix[k + a]!;
