@@ -70,6 +70,10 @@ describe('bad input', () => {
     await post('/v1/bodies', 'title=a', 'application/x-www-form-urlencoded').expect(415);
     await post('/v1/bodies', '{}', 'text/plain').expect(415);
     await post('/v1/bodies', '{}', 'application/json; charset=utf-16').expect(415);
+    for (const type of ['application/jsonp', 'application/json, text/plain', 'application/json+x', 'json'])
+      await post('/v1/bodies', '{}', type).expect(415);
+    for (const type of ['APPLICATION/JSON', 'application/json;charset="UTF-8"', 'application/json ; a=b'])
+      await post('/v1/bodies', '{}', type).expect(422);
     await post('/v1/bodies', `{"title":"${'a'.repeat(70_000)}"}`).expect(413);
     const noBody = await api.http.post('/v1/bodies').expect(400);
     expect(noBody.headers['content-type']).toMatch(/^application\/problem\+json/);

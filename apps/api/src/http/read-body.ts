@@ -7,12 +7,16 @@ const BODY_LIMIT = '64kb';
 const SHEET_LIMIT = '512kb';
 const SHEET_PATH = '/v1/target-sheets/import';
 
-const JSON_TYPE = 'application/json';
+/** The media type, and what may follow it. */
+const JSON_TYPE = /^\s*application\/json\s*(?:;(.*))?$/is;
+
+/** Of what `onlyJson` has let pass. */
+const anything = (): boolean => true;
 
 /** The handlers that read a request's body. */
 export function readBody(): RequestHandler[] {
-  const entered = raw({ type: JSON_TYPE, limit: BODY_LIMIT });
-  const sheet = raw({ type: JSON_TYPE, limit: SHEET_LIMIT });
+  const entered = raw({ type: anything, limit: BODY_LIMIT });
+  const sheet = raw({ type: anything, limit: SHEET_LIMIT });
   return [onlyJson, (request, ...rest) => (request.path === SHEET_PATH ? sheet : entered)(request, ...rest), asJson];
 }
 
@@ -21,10 +25,11 @@ function onlyJson(request: Request, _response: Response, next: NextFunction): vo
   const { headers } = request;
   const hasBody = headers['transfer-encoding'] !== undefined || Number(headers['content-length'] ?? 0) > 0;
   if (!hasBody) return next();
-  if (!request.is(JSON_TYPE)) {
+  const type = JSON_TYPE.exec(headers['content-type'] ?? '');
+  if (type === null) {
     return next(new HttpProblem(415, 'not-json', 'Send JSON, with the header Content-Type: application/json.'));
   }
-  const charset = /;\s*charset\s*=\s*"?([^";\s]*)/i.exec(headers['content-type'] ?? '')?.[1] ?? 'utf-8';
+  const charset = /(?:^|;)\s*charset\s*=\s*"?([^";\s]*)/i.exec(type[1] ?? '')?.[1] ?? 'utf-8';
   if (/^utf-?8$/i.test(charset)) return next();
   next(new HttpProblem(415, 'not-utf-8', `JSON is read in UTF-8, not in ${charset}.`));
 }
