@@ -4,11 +4,20 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { makeApp } from '../../apps/api/src/app.ts';
 import { openApiDocument } from '../../apps/api/src/docs/open-api-document.ts';
 
-type Operation = { operationId?: string; summary?: string; responses: Record<string, { description?: string }> };
+type Operation = {
+  operationId?: string;
+  tags: string[];
+  summary?: string;
+  responses: Record<string, { description?: string }>;
+};
 type Paths = Record<string, Record<string, Operation>>;
 
 describe('the OpenAPI document', () => {
-  const committed = JSON.parse(readFileSync('apps/api/openapi.json', 'utf8')) as { openapi: string; paths: Paths };
+  const committed = JSON.parse(readFileSync('apps/api/openapi.json', 'utf8')) as {
+    openapi: string;
+    paths: Paths;
+    tags: { name: string; description: string }[];
+  };
   const operations = Object.entries(committed.paths).flatMap(([path, methods]) =>
     Object.entries(methods).map(([method, operation]) => ({ name: `${method} ${path}`, operation })),
   );
@@ -34,6 +43,12 @@ describe('the OpenAPI document', () => {
     const ids = operations.map(({ operation }) => operation.operationId);
     expect(new Set(ids).size).toBe(ids.length);
     expect(operations.filter(({ operation }) => !operation.summary).map(({ name }) => name)).toEqual([]);
+  });
+
+  it('says of every group of operations what it is for', () => {
+    const used = new Set(operations.flatMap(({ operation }) => operation.tags));
+    expect(new Set(committed.tags.map(({ name }) => name))).toEqual(used);
+    for (const { description } of committed.tags) expect(description).toMatch(/^[A-Z].*\.$/);
   });
 
   it('describes every answer, a problem among them', () => {

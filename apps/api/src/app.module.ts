@@ -20,8 +20,9 @@ export class AppModule {
       module: AppModule,
       imports: [
         StorageModule.over(dataSource),
-        RecordsModule,
+        // First, since a router tries one address after the other: they have the most to do.
         TargetSheetsModule,
+        RecordsModule,
         EverythingModule,
         ReferenceModule,
         HandOffModule.with(handOff),

@@ -38,6 +38,96 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/target-sheets/compute": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Make a target sheet of what is sent along; nothing is stored */
+        post: operations["Compute_compute"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/target-sheets/run": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Make a sheet for each size of a published table; nothing is stored */
+        post: operations["Compute_run"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/target-sheets": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** List kept sheets, newest first */
+        get: operations["TargetSheets_list"];
+        put?: never;
+        /** Make a target sheet from a kept body, garment and fabric, and keep it */
+        post: operations["TargetSheets_keep"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/target-sheets/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read a kept sheet
+         * @description It is as it was made, whatever has become of its inputs.
+         */
+        get: operations["TargetSheets_read"];
+        put?: never;
+        post?: never;
+        /** Erase a kept sheet, with its snapshot */
+        delete: operations["TargetSheets_remove"];
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/target-sheets/{id}/inputs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Read what a kept sheet was made from, and whether that has changed */
+        get: operations["TargetSheets_inputs"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/bodies": {
         parameters: {
             query?: never;
@@ -187,96 +277,6 @@ export interface paths {
          * @description If-Match is heeded where it is sent. Sheets made from it stay: they hold what they were made from.
          */
         delete: operations["fabrics_remove"];
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/v1/target-sheets/compute": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /** Make a target sheet of what is sent along; nothing is stored */
-        post: operations["Compute_compute"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/v1/target-sheets/run": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        get?: never;
-        put?: never;
-        /** Make a sheet for each size of a published table; nothing is stored */
-        post: operations["Compute_run"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/v1/target-sheets": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        /** List kept sheets, newest first */
-        get: operations["TargetSheets_list"];
-        put?: never;
-        /** Make a target sheet from a kept body, garment and fabric, and keep it */
-        post: operations["TargetSheets_keep"];
-        delete?: never;
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/v1/target-sheets/{id}": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        /**
-         * Read a kept sheet
-         * @description It is as it was made, whatever has become of its inputs.
-         */
-        get: operations["TargetSheets_read"];
-        put?: never;
-        post?: never;
-        /** Erase a kept sheet, with its snapshot */
-        delete: operations["TargetSheets_remove"];
-        options?: never;
-        head?: never;
-        patch?: never;
-        trace?: never;
-    };
-    "/v1/target-sheets/{id}/inputs": {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        /** Read what a kept sheet was made from, and whether that has changed */
-        get: operations["TargetSheets_inputs"];
-        put?: never;
-        post?: never;
-        delete?: never;
         options?: never;
         head?: never;
         patch?: never;
@@ -723,270 +723,6 @@ export interface components {
             /** @description Every wrong field. */
             errors?: components["schemas"]["FieldErrorDto"][];
         };
-        BodyMeasureDto: {
-            /**
-             * @description ISO 8559-1’s term where it has one.
-             * @example chest-girth
-             * @enum {string}
-             */
-            name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
-            /** @description A number in `unit`. */
-            value?: number | null;
-            /**
-             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
-             * @enum {string|null}
-             */
-            unit?: "mm" | "cm" | "[in_i]" | "in" | "kg" | "g" | "[lb_av]" | "lb" | null;
-            /**
-             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
-             * @example 17 1/2 in
-             */
-            text?: string | null;
-            /** @description Standard uncertainty, in the same unit, where it is known. */
-            u?: number | null;
-            /**
-             * @description By whom or whence: sets its uncertainty where none is given.
-             * @default home
-             * @enum {string|null}
-             */
-            how?: "trained" | "home" | "estimated" | "table" | null;
-            /**
-             * @description A day, or a time with its offset (RFC 3339).
-             * @example 2026-01-31
-             */
-            takenAt?: string | null;
-        };
-        BodyDto: {
-            /**
-             * @description What the maker calls it.
-             * @example Me, in spring
-             */
-            title?: string | null;
-            /**
-             * @default unsaid
-             * @enum {string|null}
-             */
-            figure?: "woman" | "man" | "child" | "baby" | "unsaid" | null;
-            /** @description In years; fractions for babies. */
-            age?: number | null;
-            /**
-             * @description Whether what was not measured may be estimated.
-             * @default true
-             */
-            estimate?: boolean | null;
-            measures: components["schemas"]["BodyMeasureDto"][];
-        };
-        KeptBody: {
-            /**
-             * Format: uuid
-             * @description UUID v7.
-             */
-            id: string;
-            /** @description One more with each change. The ETag is this number in quotes. */
-            version: number;
-            /** Format: date-time */
-            createdAt: string;
-            /** Format: date-time */
-            updatedAt: string;
-            /**
-             * @description What the maker calls it.
-             * @example Me, in spring
-             */
-            title?: string | null;
-            /**
-             * @default unsaid
-             * @enum {string|null}
-             */
-            figure?: "woman" | "man" | "child" | "baby" | "unsaid" | null;
-            /** @description In years; fractions for babies. */
-            age?: number | null;
-            /**
-             * @description Whether what was not measured may be estimated.
-             * @default true
-             */
-            estimate?: boolean | null;
-            measures: components["schemas"]["BodyMeasureDto"][];
-        };
-        BodyPage: {
-            items: components["schemas"]["KeptBody"][];
-            /** @description Cursor of the next page; null at the end. */
-            next: string | null;
-        };
-        ProfileDimensionDto: {
-            /** @enum {string} */
-            name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
-            /**
-             * @description Entered by the maker; filled in from the others, or from a table; or not known.
-             * @enum {string}
-             */
-            state: "measured" | "estimated" | "missing";
-            /** @enum {string} */
-            unit: "mm" | "g";
-            value: number | null;
-            /** @description Standard uncertainty. */
-            u: number | null;
-            /** @description Lower end of the 90 % interval. */
-            low: number | null;
-            /** @description Upper end of the 90 % interval. */
-            high: number | null;
-            /** @enum {string|null} */
-            how: "trained" | "home" | "estimated" | "table" | null;
-            /** @description Where the value is from; or why there is none. */
-            from: string;
-            /** @description How to take it. */
-            taking: string;
-        };
-        RepairDto: {
-            /** @enum {string} */
-            name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
-            /** @description mm; weight in g. */
-            value: number;
-        };
-        QuestionDto: {
-            /** @enum {string} */
-            name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
-            /** @description The likely slip; stable, for programs. */
-            code: string;
-            text: string;
-            /** @description What would be right then; none where no known slip explains it. */
-            wouldBe: components["schemas"]["RepairDto"][];
-            /** @description How many standard deviations it lies from what the others lead to expect. */
-            z: number;
-        };
-        GarmentQuestionDto: {
-            /** @enum {string} */
-            name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
-            /**
-             * @description The likely slip; stable, for programs.
-             * @enum {string}
-             */
-            code: "girth-for-width" | "half-for-width" | "inches-for-cm" | "cm-for-inches";
-            text: string;
-            /** @description What would be right then, mm. */
-            wouldBe: number;
-        };
-        NextMeasureDto: {
-            /** @enum {string} */
-            name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
-            /** @description Uncertainty of the sheet’s main measures together without it, mm; null where they need it. */
-            before: number | null;
-            /** @description The same with it. */
-            after: number | null;
-            /** @description How to take it. */
-            how: string;
-        };
-        NoteDto: {
-            /** @description Stable, for programs. */
-            code: string;
-            text: string;
-            /** @description Where it is from. */
-            source?: string;
-        };
-        BodyProfileDto: {
-            dimensions: components["schemas"]["ProfileDimensionDto"][];
-            questions: components["schemas"]["QuestionDto"][];
-            /** @description About the garment that was sent along, held against the body’s chest where that is known. */
-            garmentQuestions: components["schemas"]["GarmentQuestionDto"][];
-            /** @description The one measure worth taking next. */
-            next: components["schemas"]["NextMeasureDto"] | null;
-            /** @description Among them whom the estimates were made from, and whom not. */
-            notes: components["schemas"]["NoteDto"][];
-        };
-        GarmentMeasureDto: {
-            /**
-             * @example chest-width
-             * @enum {string}
-             */
-            name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
-            /** @description A number in `unit`. */
-            value?: number | null;
-            /**
-             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
-             * @enum {string|null}
-             */
-            unit?: "mm" | "cm" | "[in_i]" | "in" | null;
-            /**
-             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
-             * @example 17 1/2 in
-             */
-            text?: string | null;
-            /** @description Standard uncertainty, in the same unit, where it is known. */
-            u?: number | null;
-            /**
-             * @description By whom or whence: sets its uncertainty where none is given.
-             * @default home
-             * @enum {string|null}
-             */
-            how?: "trained" | "home" | "estimated" | "table" | null;
-            /**
-             * @description A day, or a time with its offset (RFC 3339).
-             * @example 2026-01-31
-             */
-            takenAt?: string | null;
-            /**
-             * @description Of `sleeve-length` alone: where it was measured from.
-             * @default seam
-             * @enum {string|null}
-             */
-            from?: "seam" | "centre-back" | null;
-        };
-        ThicknessDto: {
-            /** @description A number in `unit`. */
-            value?: number | null;
-            /**
-             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
-             * @enum {string|null}
-             */
-            unit?: "mm" | "cm" | "[in_i]" | "in" | null;
-            /**
-             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
-             * @example 17 1/2 in
-             */
-            text?: string | null;
-            /** @description Standard uncertainty, in the same unit, where it is known. */
-            u?: number | null;
-        };
-        LayerDto: {
-            thickness: components["schemas"]["ThicknessDto"];
-            /**
-             * @description How far its sleeves reach.
-             * @enum {string}
-             */
-            sleeves: "none" | "short" | "long";
-        };
-        WearsDto: {
-            /** @enum {string|null} */
-            chest?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            hip?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            "upper-arm"?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            length?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            sleeve?: "close" | "right" | "roomy" | null;
-        };
-        GarmentDto: {
-            /**
-             * @description What the maker calls it.
-             * @example The blue one
-             */
-            title?: string | null;
-            /** @enum {string} */
-            construction: "drop-shoulder" | "squared-drop" | "set-in" | "raglan";
-            measures: components["schemas"]["GarmentMeasureDto"][];
-            /** @description Of one layer of its fabric: four layers under a small book, divided by four. */
-            thickness: components["schemas"]["ThicknessDto"];
-            /** @description What she wears beneath it when it fits. */
-            layer?: components["schemas"]["LayerDto"] | null;
-            /**
-             * @description Whether it is stretched when worn.
-             * @default false
-             */
-            wornStretched?: boolean | null;
-            /** @description How it wears, where she can say so. */
-            wears?: components["schemas"]["WearsDto"] | null;
-        };
         EaseDto: {
             /** @enum {string|null} */
             category?: "very-close" | "close" | "classic" | "loose" | "oversized" | null;
@@ -1021,6 +757,30 @@ export interface components {
              * @example 17 1/2 in
              */
             text?: string | null;
+        };
+        ThicknessDto: {
+            /** @description A number in `unit`. */
+            value?: number | null;
+            /**
+             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
+             * @enum {string|null}
+             */
+            unit?: "mm" | "cm" | "[in_i]" | "in" | null;
+            /**
+             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
+             * @example 17 1/2 in
+             */
+            text?: string | null;
+            /** @description Standard uncertainty, in the same unit, where it is known. */
+            u?: number | null;
+        };
+        LayerDto: {
+            thickness: components["schemas"]["ThicknessDto"];
+            /**
+             * @description How far its sleeves reach.
+             * @enum {string}
+             */
+            sleeves: "none" | "short" | "long";
         };
         ChosenLengthDto: {
             /** @description A number in `unit`. */
@@ -1080,58 +840,6 @@ export interface components {
             backNeckDepth?: components["schemas"]["ChosenLengthDto"] | null;
             /** @description Added at each joined edge of a piece; default none. */
             seamAllowance?: components["schemas"]["ChosenLengthDto"] | null;
-        };
-        StretchDto: {
-            /**
-             * @description In the direction of the stitches.
-             * @example 0.2
-             */
-            across: number;
-            /**
-             * @description In the direction of the rows.
-             * @example 0.1
-             */
-            along: number;
-        };
-        GrowthDto: {
-            /**
-             * @description In the direction of the stitches.
-             * @example 0
-             */
-            across: number;
-            /**
-             * @description In the direction of the rows.
-             * @example 0.02
-             */
-            along: number;
-        };
-        FabricDto: {
-            /**
-             * @description What the maker calls it.
-             * @example Grey wool, hook 6
-             */
-            title?: string | null;
-            /** @enum {string} */
-            craft: "knit" | "crochet";
-            /**
-             * @description Default: stockinette when knitted, single crochet when crocheted.
-             * @enum {string|null}
-             */
-            stitch?: "stockinette" | "single-crochet" | null;
-            /** @description Of one layer: four layers under a small book, divided by four. */
-            thickness?: components["schemas"]["ThicknessDto"] | null;
-            wrapsPerInch?: number | null;
-            metresPer100g?: number | null;
-            /** @enum {string|null} */
-            fibre?: "wool" | "cotton" | "acrylic" | "polyester" | "nylon" | "linen" | null;
-            /** @description 0 (lace) to 7 (jumbo). */
-            weightCategory?: number | null;
-            stretch?: components["schemas"]["StretchDto"] | null;
-            /** @description Of the rib across, as measured. */
-            ribStretch?: number | null;
-            growth?: components["schemas"]["GrowthDto"] | null;
-            /** @description g/m². */
-            gramsPerSquareMetre?: number | null;
         };
         RulesDto: {
             /**
@@ -1530,29 +1238,110 @@ export interface components {
              */
             "adult-chest"?: number | null;
         };
-        ProfileRequestDto: {
-            body: components["schemas"]["BodyDto"];
-            /** @description One that fits, to be held against the body. */
-            garment?: components["schemas"]["GarmentDto"] | null;
-            /** @description For the next measure; default: a pullover with drop shoulders, regular, crew neck. */
-            design?: components["schemas"]["DesignDto"] | null;
-            /** @description For the next measure; default: knitted, 3 mm thick. */
-            fabric?: components["schemas"]["FabricDto"] | null;
-            /** @description Numbers in place of rules, by name: see /v1/design-rules. */
-            rules?: components["schemas"]["RulesDto"] | null;
-        };
-        KeptGarment: {
+        BodyMeasureDto: {
             /**
-             * Format: uuid
-             * @description UUID v7.
+             * @description ISO 8559-1’s term where it has one.
+             * @example chest-girth
+             * @enum {string}
              */
-            id: string;
-            /** @description One more with each change. The ETag is this number in quotes. */
-            version: number;
-            /** Format: date-time */
-            createdAt: string;
-            /** Format: date-time */
-            updatedAt: string;
+            name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
+            /** @description A number in `unit`. */
+            value?: number | null;
+            /**
+             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
+             * @enum {string|null}
+             */
+            unit?: "mm" | "cm" | "[in_i]" | "in" | "kg" | "g" | "[lb_av]" | "lb" | null;
+            /**
+             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
+             * @example 17 1/2 in
+             */
+            text?: string | null;
+            /** @description Standard uncertainty, in the same unit, where it is known. */
+            u?: number | null;
+            /**
+             * @description By whom or whence: sets its uncertainty where none is given.
+             * @default home
+             * @enum {string|null}
+             */
+            how?: "trained" | "home" | "estimated" | "table" | null;
+            /**
+             * @description A day, or a time with its offset (RFC 3339).
+             * @example 2026-01-31
+             */
+            takenAt?: string | null;
+        };
+        BodyDto: {
+            /**
+             * @description What the maker calls it.
+             * @example Me, in spring
+             */
+            title?: string | null;
+            /**
+             * @default unsaid
+             * @enum {string|null}
+             */
+            figure?: "woman" | "man" | "child" | "baby" | "unsaid" | null;
+            /** @description In years; fractions for babies. */
+            age?: number | null;
+            /**
+             * @description Whether what was not measured may be estimated.
+             * @default true
+             */
+            estimate?: boolean | null;
+            measures: components["schemas"]["BodyMeasureDto"][];
+        };
+        GarmentMeasureDto: {
+            /**
+             * @example chest-width
+             * @enum {string}
+             */
+            name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
+            /** @description A number in `unit`. */
+            value?: number | null;
+            /**
+             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
+             * @enum {string|null}
+             */
+            unit?: "mm" | "cm" | "[in_i]" | "in" | null;
+            /**
+             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
+             * @example 17 1/2 in
+             */
+            text?: string | null;
+            /** @description Standard uncertainty, in the same unit, where it is known. */
+            u?: number | null;
+            /**
+             * @description By whom or whence: sets its uncertainty where none is given.
+             * @default home
+             * @enum {string|null}
+             */
+            how?: "trained" | "home" | "estimated" | "table" | null;
+            /**
+             * @description A day, or a time with its offset (RFC 3339).
+             * @example 2026-01-31
+             */
+            takenAt?: string | null;
+            /**
+             * @description Of `sleeve-length` alone: where it was measured from.
+             * @default seam
+             * @enum {string|null}
+             */
+            from?: "seam" | "centre-back" | null;
+        };
+        WearsDto: {
+            /** @enum {string|null} */
+            chest?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            hip?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            "upper-arm"?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            length?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            sleeve?: "close" | "right" | "roomy" | null;
+        };
+        GarmentDto: {
             /**
              * @description What the maker calls it.
              * @example The blue one
@@ -1573,23 +1362,31 @@ export interface components {
             /** @description How it wears, where she can say so. */
             wears?: components["schemas"]["WearsDto"] | null;
         };
-        GarmentPage: {
-            items: components["schemas"]["KeptGarment"][];
-            /** @description Cursor of the next page; null at the end. */
-            next: string | null;
-        };
-        KeptFabric: {
+        StretchDto: {
             /**
-             * Format: uuid
-             * @description UUID v7.
+             * @description In the direction of the stitches.
+             * @example 0.2
              */
-            id: string;
-            /** @description One more with each change. The ETag is this number in quotes. */
-            version: number;
-            /** Format: date-time */
-            createdAt: string;
-            /** Format: date-time */
-            updatedAt: string;
+            across: number;
+            /**
+             * @description In the direction of the rows.
+             * @example 0.1
+             */
+            along: number;
+        };
+        GrowthDto: {
+            /**
+             * @description In the direction of the stitches.
+             * @example 0
+             */
+            across: number;
+            /**
+             * @description In the direction of the rows.
+             * @example 0.02
+             */
+            along: number;
+        };
+        FabricDto: {
             /**
              * @description What the maker calls it.
              * @example Grey wool, hook 6
@@ -1616,11 +1413,6 @@ export interface components {
             growth?: components["schemas"]["GrowthDto"] | null;
             /** @description g/m². */
             gramsPerSquareMetre?: number | null;
-        };
-        FabricPage: {
-            items: components["schemas"]["KeptFabric"][];
-            /** @description Cursor of the next page; null at the end. */
-            next: string | null;
         };
         MadePieceDto: {
             /** @enum {string} */
@@ -1779,6 +1571,214 @@ export interface components {
             fabric: components["schemas"]["SheetInputDto"] | null;
             /** @description The inputs as they were: a request that computes it again. Null where the sheet was read in. */
             request: components["schemas"]["ComputeSheetDto"] | null;
+        };
+        KeptBody: {
+            /**
+             * Format: uuid
+             * @description UUID v7.
+             */
+            id: string;
+            /** @description One more with each change. The ETag is this number in quotes. */
+            version: number;
+            /** Format: date-time */
+            createdAt: string;
+            /** Format: date-time */
+            updatedAt: string;
+            /**
+             * @description What the maker calls it.
+             * @example Me, in spring
+             */
+            title?: string | null;
+            /**
+             * @default unsaid
+             * @enum {string|null}
+             */
+            figure?: "woman" | "man" | "child" | "baby" | "unsaid" | null;
+            /** @description In years; fractions for babies. */
+            age?: number | null;
+            /**
+             * @description Whether what was not measured may be estimated.
+             * @default true
+             */
+            estimate?: boolean | null;
+            measures: components["schemas"]["BodyMeasureDto"][];
+        };
+        BodyPage: {
+            items: components["schemas"]["KeptBody"][];
+            /** @description Cursor of the next page; null at the end. */
+            next: string | null;
+        };
+        ProfileDimensionDto: {
+            /** @enum {string} */
+            name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
+            /**
+             * @description Entered by the maker; filled in from the others, or from a table; or not known.
+             * @enum {string}
+             */
+            state: "measured" | "estimated" | "missing";
+            /** @enum {string} */
+            unit: "mm" | "g";
+            value: number | null;
+            /** @description Standard uncertainty. */
+            u: number | null;
+            /** @description Lower end of the 90 % interval. */
+            low: number | null;
+            /** @description Upper end of the 90 % interval. */
+            high: number | null;
+            /** @enum {string|null} */
+            how: "trained" | "home" | "estimated" | "table" | null;
+            /** @description Where the value is from; or why there is none. */
+            from: string;
+            /** @description How to take it. */
+            taking: string;
+        };
+        RepairDto: {
+            /** @enum {string} */
+            name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
+            /** @description mm; weight in g. */
+            value: number;
+        };
+        QuestionDto: {
+            /** @enum {string} */
+            name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
+            /** @description The likely slip; stable, for programs. */
+            code: string;
+            text: string;
+            /** @description What would be right then; none where no known slip explains it. */
+            wouldBe: components["schemas"]["RepairDto"][];
+            /** @description How many standard deviations it lies from what the others lead to expect. */
+            z: number;
+        };
+        GarmentQuestionDto: {
+            /** @enum {string} */
+            name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
+            /**
+             * @description The likely slip; stable, for programs.
+             * @enum {string}
+             */
+            code: "girth-for-width" | "half-for-width" | "inches-for-cm" | "cm-for-inches";
+            text: string;
+            /** @description What would be right then, mm. */
+            wouldBe: number;
+        };
+        NextMeasureDto: {
+            /** @enum {string} */
+            name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
+            /** @description Uncertainty of the sheet’s main measures together without it, mm; null where they need it. */
+            before: number | null;
+            /** @description The same with it. */
+            after: number | null;
+            /** @description How to take it. */
+            how: string;
+        };
+        NoteDto: {
+            /** @description Stable, for programs. */
+            code: string;
+            text: string;
+            /** @description Where it is from. */
+            source?: string;
+        };
+        BodyProfileDto: {
+            dimensions: components["schemas"]["ProfileDimensionDto"][];
+            questions: components["schemas"]["QuestionDto"][];
+            /** @description About the garment that was sent along, held against the body’s chest where that is known. */
+            garmentQuestions: components["schemas"]["GarmentQuestionDto"][];
+            /** @description The one measure worth taking next. */
+            next: components["schemas"]["NextMeasureDto"] | null;
+            /** @description Among them whom the estimates were made from, and whom not. */
+            notes: components["schemas"]["NoteDto"][];
+        };
+        ProfileRequestDto: {
+            body: components["schemas"]["BodyDto"];
+            /** @description One that fits, to be held against the body. */
+            garment?: components["schemas"]["GarmentDto"] | null;
+            /** @description For the next measure; default: a pullover with drop shoulders, regular, crew neck. */
+            design?: components["schemas"]["DesignDto"] | null;
+            /** @description For the next measure; default: knitted, 3 mm thick. */
+            fabric?: components["schemas"]["FabricDto"] | null;
+            /** @description Numbers in place of rules, by name: see /v1/design-rules. */
+            rules?: components["schemas"]["RulesDto"] | null;
+        };
+        KeptGarment: {
+            /**
+             * Format: uuid
+             * @description UUID v7.
+             */
+            id: string;
+            /** @description One more with each change. The ETag is this number in quotes. */
+            version: number;
+            /** Format: date-time */
+            createdAt: string;
+            /** Format: date-time */
+            updatedAt: string;
+            /**
+             * @description What the maker calls it.
+             * @example The blue one
+             */
+            title?: string | null;
+            /** @enum {string} */
+            construction: "drop-shoulder" | "squared-drop" | "set-in" | "raglan";
+            measures: components["schemas"]["GarmentMeasureDto"][];
+            /** @description Of one layer of its fabric: four layers under a small book, divided by four. */
+            thickness: components["schemas"]["ThicknessDto"];
+            /** @description What she wears beneath it when it fits. */
+            layer?: components["schemas"]["LayerDto"] | null;
+            /**
+             * @description Whether it is stretched when worn.
+             * @default false
+             */
+            wornStretched?: boolean | null;
+            /** @description How it wears, where she can say so. */
+            wears?: components["schemas"]["WearsDto"] | null;
+        };
+        GarmentPage: {
+            items: components["schemas"]["KeptGarment"][];
+            /** @description Cursor of the next page; null at the end. */
+            next: string | null;
+        };
+        KeptFabric: {
+            /**
+             * Format: uuid
+             * @description UUID v7.
+             */
+            id: string;
+            /** @description One more with each change. The ETag is this number in quotes. */
+            version: number;
+            /** Format: date-time */
+            createdAt: string;
+            /** Format: date-time */
+            updatedAt: string;
+            /**
+             * @description What the maker calls it.
+             * @example Grey wool, hook 6
+             */
+            title?: string | null;
+            /** @enum {string} */
+            craft: "knit" | "crochet";
+            /**
+             * @description Default: stockinette when knitted, single crochet when crocheted.
+             * @enum {string|null}
+             */
+            stitch?: "stockinette" | "single-crochet" | null;
+            /** @description Of one layer: four layers under a small book, divided by four. */
+            thickness?: components["schemas"]["ThicknessDto"] | null;
+            wrapsPerInch?: number | null;
+            metresPer100g?: number | null;
+            /** @enum {string|null} */
+            fibre?: "wool" | "cotton" | "acrylic" | "polyester" | "nylon" | "linen" | null;
+            /** @description 0 (lace) to 7 (jumbo). */
+            weightCategory?: number | null;
+            stretch?: components["schemas"]["StretchDto"] | null;
+            /** @description Of the rib across, as measured. */
+            ribStretch?: number | null;
+            growth?: components["schemas"]["GrowthDto"] | null;
+            /** @description g/m². */
+            gramsPerSquareMetre?: number | null;
+        };
+        FabricPage: {
+            items: components["schemas"]["KeptFabric"][];
+            /** @description Cursor of the next page; null at the end. */
+            next: string | null;
         };
         ExportedSheetDto: {
             /** @description What it was made from: a request that computes it again. Null where it was read in. */
@@ -2548,6 +2548,473 @@ export interface operations {
             };
             /** @description The database does not answer. */
             503: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Compute_compute: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ComputeSheetDto"];
+            };
+        };
+        responses: {
+            /** @description The sheet, in the form accepted. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TargetSheet"];
+                    "text/csv": string;
+                    "image/svg+xml": string;
+                    "text/plain": string;
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description None of the formats accepted can be given. */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is not JSON in UTF-8. */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Compute_run: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["RunSheetsDto"];
+            };
+        };
+        responses: {
+            /** @description One sheet a size. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SheetRunDto"];
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is not JSON in UTF-8. */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    TargetSheets_list: {
+        parameters: {
+            query?: {
+                /** @description How many at most. */
+                limit?: number;
+                /** @description `next` of the page before; absent for the first page. */
+                cursor?: string;
+            };
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description A page. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SheetPage"];
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The read key opens nothing. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The read key opens something else. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    TargetSheets_keep: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["KeepSheetDto"];
+            };
+        };
+        responses: {
+            /** @description The sheet, kept, in the form accepted. */
+            201: {
+                headers: {
+                    /** @description Of this sheet in this form; it never changes. */
+                    ETag?: string;
+                    /** @description Where it is kept. */
+                    Location?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TargetSheet"];
+                    "text/csv": string;
+                    "image/svg+xml": string;
+                    "text/plain": string;
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description None of the formats accepted can be given. */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is not JSON in UTF-8. */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    TargetSheets_read: {
+        parameters: {
+            query?: {
+                /** @description Of every length in the answer; default: the unit it was kept in. */
+                unit?: "mm" | "cm" | "in" | null;
+            };
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The sheet, in the form accepted. */
+            200: {
+                headers: {
+                    /** @description Of this sheet in this form; it never changes. */
+                    ETag?: string;
+                    /** @description What it was made from and is another now, or gone: body, garment, fabric, rules, comma between; or none. */
+                    "Inputs-Changed"?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["TargetSheet"];
+                    "text/csv": string;
+                    "image/svg+xml": string;
+                    "text/plain": string;
+                };
+            };
+            /** @description As the request knows it (If-None-Match). */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The read key opens nothing. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The read key opens something else. */
+            403: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description None of the formats accepted can be given. */
+            406: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    TargetSheets_remove: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description Erased. */
+            204: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    TargetSheets_inputs: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The snapshot, the versions then and now. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["SheetInputsDto"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -3638,473 +4105,6 @@ export interface operations {
             };
             /** @description It has been changed since it was read. */
             412: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description Any other problem. */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-        };
-    };
-    Compute_compute: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["ComputeSheetDto"];
-            };
-        };
-        responses: {
-            /** @description The sheet, in the form accepted. */
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["TargetSheet"];
-                    "text/csv": string;
-                    "image/svg+xml": string;
-                    "text/plain": string;
-                };
-            };
-            /** @description Not readable: the place in the text, or the parameter. */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description None of the formats accepted can be given. */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description The body is not JSON in UTF-8. */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description Fields that cannot be used, all of them, with their places. */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description Any other problem. */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-        };
-    };
-    Compute_run: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["RunSheetsDto"];
-            };
-        };
-        responses: {
-            /** @description One sheet a size. */
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["SheetRunDto"];
-                };
-            };
-            /** @description Not readable: the place in the text, or the parameter. */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description The body is not JSON in UTF-8. */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description Fields that cannot be used, all of them, with their places. */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description Any other problem. */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-        };
-    };
-    TargetSheets_list: {
-        parameters: {
-            query?: {
-                /** @description How many at most. */
-                limit?: number;
-                /** @description `next` of the page before; absent for the first page. */
-                cursor?: string;
-            };
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            /** @description A page. */
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["SheetPage"];
-                };
-            };
-            /** @description Not readable: the place in the text, or the parameter. */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description The read key opens nothing. */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description The read key opens something else. */
-            403: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description Any other problem. */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-        };
-    };
-    TargetSheets_keep: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path?: never;
-            cookie?: never;
-        };
-        requestBody: {
-            content: {
-                "application/json": components["schemas"]["KeepSheetDto"];
-            };
-        };
-        responses: {
-            /** @description The sheet, kept, in the form accepted. */
-            201: {
-                headers: {
-                    /** @description Of this sheet in this form; it never changes. */
-                    ETag?: string;
-                    /** @description Where it is kept. */
-                    Location?: string;
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["TargetSheet"];
-                    "text/csv": string;
-                    "image/svg+xml": string;
-                    "text/plain": string;
-                };
-            };
-            /** @description Not readable: the place in the text, or the parameter. */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description None of the formats accepted can be given. */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
-            413: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description The body is not JSON in UTF-8. */
-            415: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description Fields that cannot be used, all of them, with their places. */
-            422: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description Any other problem. */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-        };
-    };
-    TargetSheets_read: {
-        parameters: {
-            query?: {
-                /** @description Of every length in the answer; default: the unit it was kept in. */
-                unit?: "mm" | "cm" | "in" | null;
-            };
-            header?: never;
-            path: {
-                id: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            /** @description The sheet, in the form accepted. */
-            200: {
-                headers: {
-                    /** @description Of this sheet in this form; it never changes. */
-                    ETag?: string;
-                    /** @description What it was made from and is another now, or gone: body, garment, fabric, rules, comma between; or none. */
-                    "Inputs-Changed"?: string;
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["TargetSheet"];
-                    "text/csv": string;
-                    "image/svg+xml": string;
-                    "text/plain": string;
-                };
-            };
-            /** @description As the request knows it (If-None-Match). */
-            304: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description Not readable: the place in the text, or the parameter. */
-            400: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description The read key opens nothing. */
-            401: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description The read key opens something else. */
-            403: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description There is none with this id. */
-            404: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description None of the formats accepted can be given. */
-            406: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description Any other problem. */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-        };
-    };
-    TargetSheets_remove: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path: {
-                id: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            /** @description Erased. */
-            204: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content?: never;
-            };
-            /** @description There is none with this id. */
-            404: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-            /** @description Any other problem. */
-            default: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/problem+json": components["schemas"]["ProblemDto"];
-                };
-            };
-        };
-    };
-    TargetSheets_inputs: {
-        parameters: {
-            query?: never;
-            header?: never;
-            path: {
-                id: string;
-            };
-            cookie?: never;
-        };
-        requestBody?: never;
-        responses: {
-            /** @description The snapshot, the versions then and now. */
-            200: {
-                headers: {
-                    [name: string]: unknown;
-                };
-                content: {
-                    "application/json": components["schemas"]["SheetInputsDto"];
-                };
-            };
-            /** @description There is none with this id. */
-            404: {
                 headers: {
                     [name: string]: unknown;
                 };

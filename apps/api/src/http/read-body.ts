@@ -1,3 +1,4 @@
+import type { IncomingMessage } from 'node:http';
 import { raw, type NextFunction, type Request, type RequestHandler, type Response } from 'express';
 import { HttpProblem } from './problem.ts';
 import { readJson } from './read-json.ts';
@@ -10,13 +11,13 @@ const SHEET_PATH = '/v1/target-sheets/import';
 /** The media type, and what may follow it. */
 const JSON_TYPE = /^\s*application\/json\s*(?:;(.*))?$/is;
 
-/** Of what `onlyJson` has let pass. */
-const anything = (): boolean => true;
+/** What says its type has passed `onlyJson`; a request of no length need not say any. */
+const typed = ({ headers }: IncomingMessage): boolean => headers['content-type'] !== undefined;
 
 /** The handlers that read a request's body. */
 export function readBody(): RequestHandler[] {
-  const entered = raw({ type: anything, limit: BODY_LIMIT });
-  const sheet = raw({ type: anything, limit: SHEET_LIMIT });
+  const entered = raw({ type: typed, limit: BODY_LIMIT });
+  const sheet = raw({ type: typed, limit: SHEET_LIMIT });
   return [onlyJson, (request, ...rest) => (request.path === SHEET_PATH ? sheet : entered)(request, ...rest), asJson];
 }
 
