@@ -7,11 +7,14 @@ import {
   fabricOf,
   garmentOf,
   made,
+  mm,
   womanWith,
   type Differs,
 } from '../../../tests/support/fit-samples.ts';
-import type { CheckName } from './advice.ts';
+import type { Advice, CheckName } from './advice.ts';
 import { advise } from './advise.ts';
+import type { Design } from './design.ts';
+import type { FitRequest } from './fit-request.ts';
 
 const said = (name: CheckName, differs: Differs = {}): string => check(adviceOn(differs), name).advice;
 
@@ -60,7 +63,62 @@ describe('the line beside a check', () => {
   });
 });
 
+/** What a maker does who takes a cure at its word. */
+const CURES: Readonly<Record<string, (request: FitRequest, advice: Advice) => readonly FitRequest[]>> = {
+  'more ease': (request, advice) => eased(request, advice, 5),
+  'less ease': (request, advice) => eased(request, advice, -5),
+  'a tapered hem': (request) => [designed(request, { hem: 'tapered' })],
+  'let the hem fall straight': (request) => [designed(request, { hem: 'straight' })],
+  'a shallower rib': (request, advice) => [designed(request, { ribMm: 0.5 * mm(advice, 'rib-depth') })],
+  'make it narrower': (request, advice) => [designed(request, { neckWidthMm: 0.7 * mm(advice, 'neck-width') })],
+  'make the neck narrower': (request, advice) => [designed(request, { neckWidthMm: 0.7 * mm(advice, 'neck-width') })],
+  'make it shallower': (request, advice) => [
+    designed(request, { frontNeckDepthMm: 0.7 * mm(advice, 'front-neck-depth') }),
+  ],
+  'stretchier fabric': (request) => [{ ...request, fabric: stretchier(request.fabric) }],
+  'a fabric that stretches more': (request) => [{ ...request, fabric: stretchier(request.fabric) }],
+};
+
+const designed = (request: FitRequest, design: Partial<Design>): FitRequest => ({
+  ...request,
+  design: { ...request.design, ...design },
+});
+
+/** More ease is chosen, or wished beside a garment that fits. */
+function eased(request: FitRequest, { design }: Advice, by: number): readonly FitRequest[] {
+  return [
+    designed(request, { ease: { mm: (design.ease.chosen ?? 0) + by } }),
+    designed(request, { easeChangeMm: request.design.easeChangeMm + by }),
+  ];
+}
+
+function stretchier(fabric: FitRequest['fabric']): FitRequest['fabric'] {
+  const { across, along } = fabric.stretch ?? { across: 0, along: 0 };
+  return { ...fabric, stretch: { across: across + 0.2, along } };
+}
+
 describe('what it says to change can help', () => {
+  it('each cure makes the margin larger, where nothing has to be worked again', () => {
+    fc.assert(
+      fc.property(fitRequest, (request) => {
+        const advice = advise(request);
+        for (const before of advice.checks) {
+          if (before.verdict !== 'fails' && before.verdict !== 'tight') continue;
+          const change = before.advice.slice(before.advice.lastIndexOf(': '));
+          if (change.includes('again')) continue;
+          for (const [cure, take] of Object.entries(CURES)) {
+            if (!change.includes(cure)) continue;
+            const margins = take(request, advice).map((cured) => check(advise(cured), before.check).margin);
+            // A change may do away with the check.
+            const helped = margins.some((margin) => margin === undefined || margin > before.margin! + 1e-6);
+            expect(helped, `${before.check}: ${cure}`).toBe(true);
+          }
+        }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
   const stretchy = fabricOf(3, { stretch: { across: 0.2, along: 0 } });
 
   it('at the upper arm: a fabric only where a close fit counts its stretch', () => {

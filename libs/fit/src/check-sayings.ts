@@ -127,7 +127,7 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   'neck-on-shoulders': {
     holds: 'The neck stays on the shoulders',
     fails: 'The neck is too wide to stay on the shoulders',
-    change: 'make it narrower',
+    change: ({ d }) => (d.made.neckWidth ? 'work it again, narrower' : 'make it narrower'),
     measure: 'Measure across the back to know whether the neck stays on the shoulders.',
   },
   'body-below-underarm': {
@@ -139,7 +139,7 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   'sleeve-below-underarm': {
     holds: 'There is sleeve below the underarm',
     fails: 'There is too little sleeve below the underarm',
-    change: ({ ease }) => `choose ${oneOf(ease !== null && `${ease} ease`, 'a shallower rib', 'a longer sleeve')}`,
+    change: ({ ease }) => `choose ${oneOf(ease === 'less' && 'less ease', 'a shallower rib', 'a longer sleeve')}`,
     measure: 'Measure nape to cuff to know how long the sleeve is.',
   },
   'under-the-arm': {
@@ -212,7 +212,7 @@ const RAGLAN_RISES: Saying = {
 const SHOULDER_LEFT: Saying = {
   holds: 'There is shoulder enough beside the neck',
   fails: 'Too little shoulder is left beside the neck',
-  change: 'make the neck narrower',
+  change: ({ d }) => (d.made.neckWidth ? 'work the neck again, narrower' : 'make the neck narrower'),
   measure: 'Measure across the back to know how much shoulder is left beside the neck.',
 };
 

@@ -78,11 +78,19 @@ const WISHES = [S.chosenEase, S.easeChange] as const;
 const rateOf = (wish: number, { have, need }: CheckRule, nudging: Nudging): number =>
   nudging.slope(have, wish) - nudging.slope(need, wish);
 
-/** Which way of its ease makes a check's margin larger; null where neither does. */
+/** So much more or less ease is tried, mm. */
+const TRIED = 5;
+
+/** Which way of its ease makes a check's margin larger; null where neither does, as where a limit is reached. */
 export function easeThatHelps(rule: CheckRule, nudging: Nudging): Situation['ease'] {
-  const rate = WISHES.map((wish) => rateOf(wish, rule, nudging)).find((each) => each !== 0) ?? 0;
-  if (Number.isNaN(rate) || rate === 0) return null;
-  return rate > 0 ? 'more' : 'less';
+  const before = nudging.base[rule.have]! - nudging.base[rule.need]!;
+  for (const wish of WISHES) {
+    const rate = rateOf(wish, rule, nudging);
+    if (!(Math.abs(rate) > 0)) continue;
+    const v = nudging.nudge(wish, nudging.hanging(wish).to(rule)).by(Math.sign(rate) * TRIED);
+    if (v[rule.have]! - v[rule.need]! > before + 1e-6) return rate > 0 ? 'more' : 'less';
+  }
+  return null;
 }
 
 /**
