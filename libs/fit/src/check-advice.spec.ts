@@ -169,9 +169,9 @@ describe('what it says to change can help', () => {
     expect(check(adviceOn(closer), 'sleeve-below-underarm').margin).toBeGreaterThan(margin!);
   });
 
-  it('of a front hardly longer than its back: to measure before short rows', () => {
+  it('of a front hardly longer than its back: to measure with care before short rows', () => {
     expect(said('front-and-back', { body: womanWith({ 'front-waist-length': 461.9 }) })).toMatch(
-      /^Front and back can be the same length, but only just: take front and back waist length once more/,
+      /^Front and back can be the same length, but only just: measure front and back waist length with care/,
     );
     expect(said('front-and-back', { body: womanWith({ 'front-waist-length': 500 }) })).toMatch(/: work short rows/);
   });

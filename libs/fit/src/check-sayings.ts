@@ -169,7 +169,7 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
     change: ({ margin }) =>
       margin < 0
         ? 'work short rows across the front'
-        : 'take front and back waist length once more before you decide on short rows',
+        : 'measure front and back waist length with care before you decide on short rows',
     measure: 'Measure front and back waist length to know whether short rows help.',
     unmeasured: true,
   },
