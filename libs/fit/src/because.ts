@@ -2,7 +2,7 @@ import type { Because } from './advice.ts';
 import { SPENT } from './check-rules.ts';
 import type { Nudging } from './nudging.ts';
 import type { Decisions } from './decisions.ts';
-import { keepsBack, keepsFront, keepsWidth } from './neck.ts';
+import { keepsBack, keepsFront, keepsWidth, keptByShoulders } from './neck.ts';
 import type { Movers } from './model.ts';
 import { type Row, S } from './slots.ts';
 
@@ -154,7 +154,8 @@ function solvedAs(slot: number, v: Row, d: Decisions): string | null {
       return d.neckline === 'v' ? 'from the V’s point under its band' : lengthFollows;
     case S.neckWidth:
     case S.pieceNeckWidth:
-      return keepsWidth(d) ? null : widened(v);
+      if (keepsWidth(d)) return null;
+      return keptByShoulders(v) && widened(v) !== null ? 'kept to what the shoulders carry' : widened(v);
     case S.frontNeck:
       return keepsFront(d) ? null : widened(v);
     case S.backNeck:

@@ -29,7 +29,7 @@ export interface Saying {
 
 export const told = (words: Told, at: Situation): string => (typeof words === 'string' ? words : words(at));
 
-const bodyMade = ({ made }: Decisions): boolean => made.back || made.front;
+export const bodyMade = ({ made }: Decisions): boolean => made.back || made.front;
 
 /** "A", "A or B", "A, B or C"; what does not help is left out. */
 function oneOf(...cures: readonly (string | false)[]): string {
@@ -71,11 +71,12 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   'cuff-stays': {
     holds: 'The cuff stays above the hand',
     fails: 'The cuff is about as wide as the hand and may slide over it',
-    // A rib that gives too little passes no hand that would keep it up.
-    change: ({ d }) =>
-      1 + d.ribUsable < d.rules['hand-tucked']
-        ? 'plan to fold it back, or work a stretchier rib'
-        : 'make it closer, or plan to fold it back',
+    // A rib that gives too little passes no hand that would keep it up; and a cuff that passes none is no closer made.
+    change: ({ v, d }) => {
+      if (1 + d.ribUsable < d.rules['hand-tucked'] || v[S.handHave]! < v[S.handNeed]!)
+        return 'plan to fold it back, or work a stretchier rib';
+      return d.made.cuff ? 'plan to fold it back' : 'make it closer, or plan to fold it back';
+    },
     measure: 'Measure the hand and the wrist to know whether the cuff stays up.',
     unmeasured: true,
   },
@@ -110,7 +111,7 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
     change: ({ v, d, ease }) =>
       `choose ${oneOf(
         hemCouldWiden(v, d) && 'a tapered hem',
-        moreEase(ease),
+        !bodyMade(d) && moreEase(ease),
         d.closeFitting && !bodyMade(d) && 'a stretchier fabric',
         'a shorter length',
       )}`,

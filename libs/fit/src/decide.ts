@@ -58,6 +58,12 @@ function lengthFrom({ body }: FitRequest): Decisions['lengthFrom'] {
   return body.values['back-hip-length'] ? 'hip' : 'hip below waist';
 }
 
+/** How far the waist lies below the nape, mm: measured, or told from the hip; NaN where neither is known. */
+export function waistOf(v: Row, rules: Rules): number {
+  const measured = v[S.backWaist]!;
+  return Number.isNaN(measured) ? v[S.backHip]! - rules['hip-below-waist-man'] : measured;
+}
+
 /** Whether the design's length comes down to the hip. */
 function hipReached(request: FitRequest, inputs: Inputs, taken: TakenOver, sized: Rules): boolean {
   const { design, body, rules } = request;
@@ -67,8 +73,7 @@ function hipReached(request: FitRequest, inputs: Inputs, taken: TakenOver, sized
     return man ? design.length !== 'cropped' : inputs.values[S.lengthOffset]! >= below;
   const v = inputs.values;
   const length = design.length === 'custom' ? v[S.customLength]! : v[S.refShoulderToHem]! - v[S.refBackNeck]!;
-  const measured = v[S.backWaist]!;
-  const waist = Number.isNaN(measured) ? v[S.backHip]! - rules['hip-below-waist-man'] : measured;
+  const waist = waistOf(v, rules);
   return Number.isNaN(waist) || length - waist >= below;
 }
 

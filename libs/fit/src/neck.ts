@@ -1,7 +1,7 @@
 import type { Decisions } from './decisions.ts';
 import { halfEllipse } from './ellipse.ts';
 import { crossing } from './root.ts';
-import { S } from './slots.ts';
+import { type Row, S } from './slots.ts';
 import type { Steps } from './steps.ts';
 
 /** Length of the edge of a neck, mm: half ellipses, or a V's two straight sides with the back's half ellipse. */
@@ -23,6 +23,9 @@ function pointOnPiece(front: number, width: number, band: number): number {
 export const keepsWidth = (d: Decisions): boolean => d.made.neckWidth || d.ownNeckWidth || d.taken.neckWidth;
 export const keepsFront = (d: Decisions): boolean => d.ownFrontNeck || d.taken.frontNeck;
 export const keepsBack = (d: Decisions): boolean => d.ownBackNeck || d.taken.backNeck;
+
+/** Whether the shoulders carry no neck as wide as its rules begin it. */
+export const keptByShoulders = (v: Row): boolean => v[S.neckWidth]! < v[S.startNeckWidth]! - 1e-9;
 
 /** Necks: finished, widened for the head, then on the piece under the band. Needs `width`. */
 export function neckSteps(steps: Steps, d: Decisions): void {

@@ -7,6 +7,8 @@ import {
   mm,
   womanWith,
   type Differs,
+  bodyOf,
+  dimension,
 } from '../../../tests/support/fit-samples.ts';
 
 const note = (code: string, differs: Differs) => adviceOn(differs).notes.find((each) => each.code === code)?.text;
@@ -50,6 +52,24 @@ describe('notes', () => {
 
   it('say how deep a vest’s bands are', () => {
     expect(note('armhole-bands', { design: { silhouette: 'vest', bandMm: 32 } })).toMatch(/Bands of 3.2 cm/);
+  });
+
+  it('say nothing of bands whose depth is not known, as of a child without a chest', () => {
+    const garment = garmentOf({ 'chest-width': 350 });
+    const body = bodyOf({ 'back-waist-length': 280 }, 'child');
+    const { notes } = adviceOn({ body, garment, design: { basis: 'both', silhouette: 'vest' } });
+    expect(notes.map(({ text }) => text).join(' ')).not.toMatch(/NaN/);
+    expect(notes.some(({ code }) => code === 'armhole-bands')).toBe(false);
+  });
+
+  it('say of a neck that the shoulders narrow that they do', () => {
+    const narrow = { design: { silhouette: 'vest', bandMm: 70 } } as const;
+    expect(note('neck-widened', narrow)).toMatch(
+      /^The neck is 50 % narrower and \d+ % deeper than its rule, so that the shoulders carry it and the head passes\.$/,
+    );
+    expect(dimension(adviceOn(narrow), 'neck-width').because.map(({ term }) => term)).toEqual([
+      'kept to what the shoulders carry',
+    ]);
   });
 
   it('say that nothing holds a raglan together without sleeves', () => {
@@ -102,8 +122,10 @@ describe('a garment that fits beside a chosen ease', () => {
   it('whose hem is the wider is named for a straight hem’s width', () => {
     const garment = garmentOf({ 'chest-width': 480, 'hem-width': 540 });
     const design = { basis: 'garment', length: 'regular' } as const;
-    expect(note('hip-governs', { garment, design })).toMatch(/and the garment that fits wider there than at its chest/);
-    expect(note('hip-governs', { body: womanWith({ 'hip-girth': 1100 }) })).toMatch(/and the hip the wider/);
+    expect(note('hip-governs', { garment, design })).toMatch(
+      /and the garment that fits is wider there than at its chest/,
+    );
+    expect(note('hip-governs', { body: womanWith({ 'hip-girth': 1100 }) })).toMatch(/and the hip is the wider/);
   });
 
   it('worn stretched, asks the new fabric to stretch as much', () => {

@@ -7,6 +7,7 @@ import { easeBands, easeLies } from './ease.ts';
 import type { FitRequest } from './fit-request.ts';
 import { inWords } from './in-words.ts';
 import { lengthWords } from './length-words.ts';
+import { keptByShoulders } from './neck.ts';
 import type { Nudging } from './nudging.ts';
 import { type Row, S } from './slots.ts';
 
@@ -53,9 +54,10 @@ function girthNotes(request: FitRequest, nudging: Nudging, d: Decisions): Note[]
       chosen !== null && lies !== chosen
         ? ` At the chest that is ${lies}, not ${chosen}; a tapered hem keeps both.`
         : '';
+    const wider = d.taken.hem ? 'the garment that fits is wider there than at its chest' : 'the hip is the wider';
     notes.push({
       code: 'hip-governs',
-      text: `The hem is straight and ${d.taken.hem ? 'the garment that fits wider there than at its chest' : 'the hip the wider'}: it sets the width of the whole body.${outOfBand}`,
+      text: `The hem is straight, and ${wider}: that sets the width of the whole body.${outOfBand}`,
     });
   }
   const disagreement = easeDisagreement(request, nudging, d);
@@ -78,6 +80,9 @@ function girthNotes(request: FitRequest, nudging: Nudging, d: Decisions): Note[]
   return notes;
 }
 
+/** A neck is made narrower only for the shoulders. */
+const carried = (v: Row): string => (keptByShoulders(v) ? 'the shoulders carry it and ' : '');
+
 /** By how much a neck was made larger for the head: as a whole, or which parts of it; null where it was not. */
 function neckGrown(v: Row): string | null {
   if (!(v[S.neckScale]! > 1)) return null;
@@ -87,7 +92,7 @@ function neckGrown(v: Row): string | null {
   const back = percent(S.backNeck, S.startBackNeck);
   if (wider > 0 && wider === front && wider === back) return `${wider} % larger`;
   const parts = [
-    ...(wider > 0 ? [`${wider} % wider`] : []),
+    ...(wider !== 0 ? [`${Math.abs(wider)} % ${wider > 0 ? 'wider' : 'narrower'}`] : []),
     ...(front > 0 ? [`${front} % deeper${front === back ? '' : ' in front'}`] : []),
     ...(back > 0 && front !== back ? [`${back} % deeper behind`] : []),
   ];
@@ -105,13 +110,16 @@ function shapeNotes(request: FitRequest, nudging: Nudging, d: Decisions, checks:
   const head = checks.find(({ check }) => check === 'head-through-neck');
   const grown = neckGrown(v);
   if (grown !== null && head?.verdict !== 'fails')
-    notes.push({ code: 'neck-widened', text: `The neck is ${grown} than its rule, so that the head passes.` });
+    notes.push({
+      code: 'neck-widened',
+      text: `The neck is ${grown} than its rule, so that ${carried(v)}the head passes.`,
+    });
   if (head?.verdict === 'fails')
     notes.push({
       code: 'shoulder-opening',
       text: 'The neck as it stands does not pass the head: plan a buttoned opening along one shoulder.',
     });
-  if (d.silhouette === 'vest')
+  if (d.silhouette === 'vest' && !Number.isNaN(v[S.band]!))
     notes.push({
       code: 'armhole-bands',
       text: `Bands of ${lengthWords(v[S.band]!, d.tape)} go round the armholes; the pieces are cut out for them.`,

@@ -149,6 +149,33 @@ describe('the change', () => {
     expect(texts).toContain('Let the hem follow the hip');
   });
 
+  /** A waist of 437: from 537 on it would reach a hip of 1180, and a straight hem would widen the whole body for it. */
+  it('for a body too short: none so long that it reaches the hip', () => {
+    const body = womanWith({ 'hip-girth': 1180 });
+    const above = (customLengthMm: number): Differs => ({
+      body,
+      design: { length: 'custom', customLengthMm, ribMm: 0.55 * customLengthMm, ease: { mm: -20 }, silhouette: 'vest' },
+    });
+    for (const [length, offered] of [
+      [530, 0],
+      [480, 1],
+    ] as const) {
+      expect(check(adviceOn(above(length)), 'body-below-underarm').verdict).toBe('fails');
+      const found = remedies(above(length), 'body-below-underarm');
+      expect(found).toHaveLength(offered);
+      for (const { change } of found)
+        expect(check(advise(changed(requestOf(above(length)), change)), 'hip').verdict).toBe('n/a');
+    }
+  });
+
+  it('for a body already made: none that would work it again', () => {
+    const garment = garmentOf({ 'chest-width': 500, 'hem-width': 500 });
+    const design = { basis: 'both', hem: 'tapered', ease: { mm: 60 } } as const;
+    const differs = { garment, design, body: womanWith({ 'hip-girth': 1040 }), made: [made('back/width', 500)] };
+    expect(check(adviceOn(differs), 'hip').verdict).toBe('fails');
+    expect(remedies(differs, 'hip')).toEqual([]);
+  });
+
   it('for a short body: its length', () => {
     const design = { length: 'custom', customLengthMm: 280 } as const;
     const [remedy] = remedies({ design }, 'body-below-underarm');

@@ -1,7 +1,8 @@
 import { normalQuantile } from '#measure';
 import type { Check } from './advice.ts';
 import { type CheckRule, makingOf, marginOf } from './check-rules.ts';
-import { hemCouldWiden, hemIsNarrowest, type Situation } from './check-sayings.ts';
+import { bodyMade, hemCouldWiden, hemIsNarrowest, type Situation } from './check-sayings.ts';
+import { waistOf } from './decide.ts';
 import type { Decisions } from './decisions.ts';
 import { lengthWords } from './length-words.ts';
 import { keepsBack, keepsFront, keepsWidth } from './neck.ts';
@@ -94,7 +95,8 @@ export function easeThatHelps(rule: CheckRule, nudging: Nudging): Situation['eas
 }
 
 /**
- * Changes of the design that make a check hold and none fail that held, ready to apply: keys are fields of the design in mm
+ * Changes of the design that make a check hold and none fail that held, as long as the construction and what governs the
+ * width stay what they are, ready to apply: keys are fields of the design in mm
  * (`easeMm`, `easeChangeMm`, `frontNeckDepthMm`, `neckWidthMm`, `customLengthMm`), its choices (`hem`, `length`), or a rule as
  * `rules/<name>`.
  */
@@ -137,7 +139,9 @@ export function remediesFor(wanting: Wanting, nudging: Nudging, d: Decisions): R
     case 'over-the-shoulders':
     case 'negative-ease':
     case 'hip': {
-      const wish = WISHES.find((each) => rateOf(each, wanting.rule, nudging) > 0);
+      // Of a body already made the ease moves nothing but a hem that follows the hip, and that is made with it.
+      const fixed = wanting.rule.check !== 'upper-arm' && bodyMade(d);
+      const wish = fixed ? undefined : WISHES.find((each) => rateOf(each, wanting.rule, nudging) > 0);
       if (wish === undefined) return otherHem(wanting.rule, v, d);
       const reach = easeReach(wish, v, d);
       const wider =
@@ -151,13 +155,22 @@ export function remediesFor(wanting: Wanting, nudging: Nudging, d: Decisions): R
       return turn(neckWidth, -5, v[S.neckWidth]! * 0.6, (by) => `Make the neck ${by} narrower`, standing);
     case 'body-below-underarm':
       if (d.made.bodyToUnderarm) return [];
-      return turn(own(S.length, 'customLengthMm'), 10, 600, (by) => `Make the body ${by} longer`, { length: 'custom' });
+      return turn(
+        own(S.length, 'customLengthMm'),
+        10,
+        d.hipReached ? 600 : aboveHip(v, d),
+        (by) => `Make the body ${by} longer`,
+        { length: 'custom' },
+      );
     case 'neck-depth':
       return turn(frontNeck, -5, v[S.frontNeck]! * 0.6, (by) => `Make the V ${by} shallower`, standing);
     default:
       return [];
   }
 }
+
+/** How much longer a body may be made that is to stay above the hip, mm; NaN where the waist is not known. Below it, it is another garment. */
+const aboveHip = (v: Row, d: Decisions): number => waistOf(v, d.rules) + d.sized['hip-reached'] - v[S.length]! - 1;
 
 /** How much more is asked for at most, mm. A close fit stays one, since beyond it the fabric's stretch would count no more. */
 function easeReach(wish: number, v: Row, d: Decisions): number {
