@@ -17,12 +17,13 @@ import { settle, workOut } from './work-out.ts';
  * are places in the request.
  */
 export function advise(request: FitRequest): Advice {
-  const { kappa, inputs, decisions, model, nudging, holding, figures } = workOut(request);
+  const worked = workOut(request);
+  const { kappa, inputs, decisions, model, nudging, figures } = worked;
   const missing = once(() => {
     const adult = Number.isNaN(kappa) ? settle(request, 1).inputs : inputs;
     return new MissingMeasures(model, inputs, adult, kappa, request.body);
   });
-  const checked = checkAll(nudging, decisions, holding, missing);
+  const checked = checkAll(request, worked, missing);
   const checks = checked.map(({ check }) => check);
   const writer = new DimensionWriter({
     plan: model.plan,

@@ -4,10 +4,11 @@ import { adviceFor, type Found } from './check-advice.ts';
 import { CHECK_RULES, type CheckRule, isComfort, makingOf, marginOf } from './check-rules.ts';
 import { sayingOf } from './check-sayings.ts';
 import type { Decisions } from './decisions.ts';
+import type { FitRequest } from './fit-request.ts';
 import type { MissingMeasures } from './missing.ts';
-import type { Nudging } from './nudging.ts';
 import { easeThatHelps, remediesFor } from './remedies.ts';
 import type { Row } from './slots.ts';
+import type { WorkedOut } from './work-out.ts';
 
 /** A check with what came of it. */
 export interface Checked {
@@ -19,27 +20,16 @@ export interface Checked {
 const NOT_APPLYING = 'Does not apply to this design.';
 
 /** Works out every check of a sheet. Uncertainties take in correlation and, for girths, the making. */
-export function checkAll(
-  nudging: Nudging,
-  d: Decisions,
-  holding: ReadonlySet<CheckRule>,
-  missing: () => MissingMeasures,
-): Checked[] {
+export function checkAll(request: FitRequest, worked: WorkedOut, missing: () => MissingMeasures): Checked[] {
   return CHECK_RULES.map((rule) => ({
     rule,
-    comfort: isComfort(rule, d),
-    check: checkOne(rule, nudging, d, missing, holding),
+    comfort: isComfort(rule, worked.decisions),
+    check: checkOne(rule, request, worked, missing),
   }));
 }
 
-function checkOne(
-  rule: CheckRule,
-  nudging: Nudging,
-  d: Decisions,
-  missing: () => MissingMeasures,
-  holding: ReadonlySet<CheckRule>,
-): Check {
-  const v = nudging.base;
+function checkOne(rule: CheckRule, request: FitRequest, worked: WorkedOut, missing: () => MissingMeasures): Check {
+  const { row: v, decisions: d, nudging } = worked;
   const name = rule.check;
   if (!rule.applies(d, v)) return { check: name, verdict: 'n/a', advice: NOT_APPLYING };
   const need = v[rule.need]!;
@@ -52,8 +42,7 @@ function checkOne(
   const verdict = verdictOf(rule, margin, chanceOfFailing, d);
   const ease = verdict === 'fine' ? null : easeThatHelps(rule, nudging);
   const advice = adviceFor(sayingOf(rule, v, d), verdict, { v, d, margin, ease });
-  const remedies =
-    verdict === 'fails' || verdict === 'tight' ? remediesFor({ rule, measured, holding }, nudging, d) : [];
+  const remedies = verdict === 'fails' || verdict === 'tight' ? remediesFor(rule, measured, request, worked) : [];
   return {
     check: name,
     verdict,

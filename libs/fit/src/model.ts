@@ -64,10 +64,7 @@ function stepsOf(d: Decisions): Steps {
 export interface Hanging {
   /** The steps that do and that a check hangs on in turn, in order; none where the check does not. */
   readonly to: (check: CheckRule) => readonly number[];
-  /** The checks that do and that may draw it in, with the steps that lead to them. */
-  readonly drawing: readonly CheckRule[];
-  readonly toDrawing: readonly number[];
-  /** Of these, those whose margin moves in proportion with it, and the others, with the steps that lead to them. */
+  /** Of the checks that do and that may draw it in, those whose margin moves in proportion with it, and the others, with the steps that lead to them. */
   readonly straight: readonly CheckRule[];
   readonly bent: readonly CheckRule[];
   readonly toBent: readonly number[];
@@ -201,8 +198,6 @@ export class Model {
     const ways = new Map<CheckRule, readonly number[]>();
     return {
       to: (check) => ways.get(check) ?? kept(ways, check, this.#leadingTo([check], following)),
-      drawing,
-      toDrawing: this.#leadingTo(drawing, following),
       straight: drawing.filter((rule) => !bent.includes(rule)),
       bent,
       toBent: this.#leadingTo(bent, following),

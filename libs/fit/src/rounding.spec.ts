@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { plannedRequest } from '../../../tests/support/fit-requests.ts';
-import { adviceOn, dimension, fabricOf, made, womanWith, type Differs } from '../../../tests/support/fit-samples.ts';
+import {
+  adviceOn,
+  check,
+  dimension,
+  fabricOf,
+  made,
+  womanWith,
+  type Differs,
+} from '../../../tests/support/fit-samples.ts';
 import { newlyFailing } from '../../../tests/support/newly-failing.ts';
 import type { Advice } from './advice.ts';
 import { advise } from './advise.ts';
@@ -65,6 +73,9 @@ describe('a sleeve’s top', () => {
   });
 });
 
+/** A squared drop without an inset is a drop shoulder, and a length that comes to reach the hip, or no more, another design. */
+const kindOf = (advice: Advice): string => `${advice.design.construction} ${check(advice, 'hip').verdict === 'n/a'}`;
+
 describe('a dimension rounded to its low or high', () => {
   it('keeps every check that held, the uncertainty apart', () => {
     fc.assert(
@@ -74,6 +85,7 @@ describe('a dimension rounded to its low or high', () => {
         const { low, high } = dimension(before, path);
         for (const to of [low!, high!]) {
           const after = advise(RESIZED[path]!(request, before, to));
+          if (kindOf(before) !== kindOf(after)) continue;
           expect(newlyFailing(before, after), `${path} ${to}`).toEqual([]);
         }
       }),

@@ -1,4 +1,4 @@
-import { type CheckRule, holdingChecks } from './check-rules.ts';
+import { holdingChecks } from './check-rules.ts';
 import { decide, type Decided } from './decide.ts';
 import { type Figure, figuresOf } from './figures.ts';
 import type { FitRequest } from './fit-request.ts';
@@ -17,8 +17,6 @@ export interface WorkedOut extends Settled {
   /** κ of the model; NaN for a child whose chest is not known. */
   readonly kappa: number;
   readonly nudging: Nudging;
-  /** The checks that hold. */
-  readonly holding: ReadonlySet<CheckRule>;
   /** By their places in the row. */
   readonly figures: readonly (Figure | undefined)[];
 }
@@ -29,18 +27,17 @@ export function workOut(request: FitRequest): WorkedOut {
   const nudging = new Nudging(model, row, inputs, request.body?.covariance ?? null);
   const holding = holdingChecks(row, decisions);
   const figures = figuresOf(request, model.plan.numbers, nudging, decisions, holding);
-  return { kappa, inputs, decisions, model, row, nudging, holding, figures };
+  return { kappa, inputs, decisions, model, row, nudging, figures };
 }
 
-/** Inputs and decisions; a squared drop that turns out to have no inset is settled again as a drop shoulder. */
-export function settle(request: FitRequest, kappa: number): Settled {
+/** Inputs and decisions; a squared drop that turns out to have no inset is settled again as a drop shoulder. `sized` are the rules at the wearer's size. */
+export function settle(request: FitRequest, kappa: number, sized = rulesAtSize(request.rules, kappa)): Settled {
   const { design } = request;
-  const sized = rulesAtSize(request.rules, kappa);
   const frontBand = design.frontBandMm ?? sized['front-band-width'];
   const made = readMade(request.made, design, frontBand, design.overlapMm ?? frontBand);
   const inputs = inputsOf(request, sized, made.inputs);
   const { decisions, model, row } = decide(request, inputs, kappa, sized, made);
   const { construction } = decisions;
   if (construction === design.construction) return { inputs, decisions, model, row };
-  return settle({ ...request, design: { ...design, construction } }, kappa);
+  return settle({ ...request, design: { ...design, construction } }, kappa, sized);
 }
