@@ -2,7 +2,7 @@ export { BODY_DIMENSIONS, type BodyDimension } from './body-dimension.ts';
 export { bodyProblems } from './body-problems.ts';
 export { FIGURES, type Body, type BodyMeasure, type Figure } from './body.ts';
 export type { BodyProfile, ProfileCovariance, ProfileValue } from './body-profile.ts';
-export { dimensionText } from './dimension-text.ts';
+export { dimensionText, listText } from './dimension-text.ts';
 export { defaultU, type DefaultU } from './default-u.ts';
 export type { Estimate, Estimates, Estimator, EstimatorInput, KnownValue } from './estimator.ts';
 export { humanLimits, type Limits } from './human-limits.ts';

@@ -1,13 +1,12 @@
-import type { Advice, Collision, NoAdvice } from './advice.ts';
+import type { Advice, Collision } from './advice.ts';
 import { advisedEase } from './advised-ease.ts';
 import { cautionsFor } from './cautions.ts';
 import { checkAll, type Checked } from './checking.ts';
-import type { Decisions } from './decisions.ts';
 import { DimensionWriter } from './dimensions.ts';
 import type { FitRequest } from './fit-request.ts';
 import { MissingMeasures } from './missing.ts';
 import { notesOn } from './notes.ts';
-import { type Row, S } from './slots.ts';
+import { whyNoSleeve } from './sleeve-shape.ts';
 import { settle, workOut } from './work-out.ts';
 
 /**
@@ -23,6 +22,7 @@ export function advise(request: FitRequest): Advice {
     const adult = Number.isNaN(kappa) ? settle(request, 1).inputs : inputs;
     return new MissingMeasures(model, inputs, adult, kappa, request.body);
   });
+  const withoutSleeve = whyNoSleeve(nudging.base, decisions);
   const checked = checkAll(request, worked, missing);
   const checks = checked.map(({ check }) => check);
   const writer = new DimensionWriter({
@@ -33,7 +33,7 @@ export function advise(request: FitRequest): Advice {
     missing,
     growth: request.fabric.growth ?? { across: 0, along: 0 },
     seamAllowance: request.design.seamAllowanceMm,
-    noSleeve: noSleeveReason(nudging.base, decisions),
+    noSleeve: withoutSleeve === null ? null : { needs: [], reason: withoutSleeve },
   });
   const pieces = writer.pieces();
   const { silhouette, length, neckline, basis } = request.design;
@@ -59,19 +59,6 @@ export function advise(request: FitRequest): Advice {
 function once<T>(make: () => T): () => T {
   let made: T | undefined;
   return () => (made ??= make());
-}
-
-/** A sleeve that no cap height joins to its armhole, though both are known. */
-function noSleeveReason(v: Row, d: Decisions): NoAdvice | null {
-  if (d.silhouette === 'vest') return null;
-  const unjoined =
-    (d.construction === 'set-in' && Number.isNaN(v[S.cap]!) && !Number.isNaN(v[S.armholeSeam]! + v[S.sleeveTop]!)) ||
-    (d.construction === 'raglan' &&
-      Number.isNaN(v[S.sleeveRaglan]!) &&
-      !Number.isNaN(v[S.raglanEdge]! + v[S.sleeveTop]!));
-  return unjoined
-    ? { needs: [], reason: 'No sleeve of this width joins the armhole; choose a squared drop, or less ease.' }
-    : null;
 }
 
 function collisionsOf(checked: readonly Checked[]): Collision[] {

@@ -72,6 +72,13 @@ describe('the chance of the band', () => {
     expect(ease({ ...differs, design: { basis: 'both', ...cropped } }).chanceOfBand).toBeCloseTo(expected, 6);
   });
 
+  it('of the loosest band goes on beyond its end', () => {
+    const loose = { ease: { category: 'oversized', place: 1 } } as const;
+    const body = bodyOf({ ...WOMAN, 'hip-girth': 1400 });
+    expect(ease({ body, design: loose }).lies).toBe('oversized');
+    expect(ease({ body, design: loose }).chanceOfBand).toBeCloseTo(1, 6);
+  });
+
   it('is small where the hip takes the chest out of it', () => {
     const body = bodyOf({ ...WOMAN, 'hip-girth': 1100 });
     expect(ease({ body })).toMatchObject({ tableTerms: expect.closeTo(185, 9), lies: 'oversized' });

@@ -75,9 +75,11 @@ export function advisedEase(request: FitRequest, nudging: Nudging, d: Decisions)
   };
 }
 
-function chanceWithin(band: EaseBand, ease: number, u: number): number {
-  if (u === 0) return ease >= band.from && ease <= band.to ? 1 : 0;
-  return normalCdf((band.to - ease) / u) - normalCdf((band.from - ease) / u);
+/** What is wider than the loosest band is oversized still. */
+function chanceWithin({ category, from, to }: EaseBand, ease: number, u: number): number {
+  const closer = u === 0 ? Number(ease < from) : normalCdf((from - ease) / u);
+  if (category === 'oversized') return 1 - closer;
+  return (u === 0 ? Number(ease <= to) : normalCdf((to - ease) / u)) - closer;
 }
 
 /**

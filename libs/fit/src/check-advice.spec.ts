@@ -3,11 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { fitRequest } from '../../../tests/support/fit-requests.ts';
 import {
   adviceOn,
+  bodyOf,
   check,
   fabricOf,
   garmentOf,
   made,
   mm,
+  WOMAN,
   womanWith,
   type Differs,
 } from '../../../tests/support/fit-samples.ts';
@@ -55,7 +57,29 @@ describe('the line beside a check', () => {
     const copied = adviceOn({ body: null, garment: garmentOf({ 'chest-width': 500 }), design });
     const { verdict, needs, advice } = check(copied, 'negative-ease');
     expect([verdict, needs]).toEqual(['unknown', ['chest-girth']]);
-    expect(advice).toBe('Measure the chest to know whether the fabric has to stretch.');
+    expect(advice).toBe('Measure chest girth to know whether the fabric has to stretch.');
+  });
+
+  it('says something of a difference that no tape shows', () => {
+    const hair = (chest: number) =>
+      said('over-the-shoulders', { body: womanWith({ 'chest-girth': chest, 'hip-girth': 800 }) });
+    // (chest + 63) against (chest + 1060)/2: nothing is over at 934.
+    expect(hair(934.2)).toMatch(/, with only a hair to spare: /);
+    expect(hair(933.8)).toMatch(/, by a hair, unless the fabric stretches: /);
+  });
+
+  it('asks for no measure that is there', () => {
+    fc.assert(
+      fc.property(fitRequest, (request) => {
+        for (const { verdict, needs = [], advice } of advise(request).checks) {
+          if (verdict !== 'unknown' || needs.length === 0) continue;
+          const names = needs.map((name) => name.replaceAll('-', ' '));
+          expect(advice).toMatch(new RegExp(`^Measure ${names.join('(?:, | and )')} to know `));
+          for (const name of needs) expect(request.body?.values[name]).toBeUndefined();
+        }
+      }),
+      { numRuns: 100 },
+    );
   });
 
   it('says so where it does not apply', () => {
@@ -67,9 +91,11 @@ describe('the line beside a check', () => {
 const CURES: Readonly<Record<string, (request: FitRequest, advice: Advice) => readonly FitRequest[]>> = {
   'more ease': (request, advice) => eased(request, advice, 5),
   'less ease': (request, advice) => eased(request, advice, -5),
-  'a tapered hem': (request) => [designed(request, { hem: 'tapered' })],
   'let the hem fall straight': (request) => [designed(request, { hem: 'straight' })],
   'a shallower rib': (request, advice) => [designed(request, { ribMm: 0.5 * mm(advice, 'rib-depth') })],
+  'its rib or': (request, advice) => [designed(request, { ribMm: 0.5 * mm(advice, 'rib-depth') })],
+  'its rib shallower': (request, advice) => [designed(request, { ribMm: 0.5 * mm(advice, 'rib-depth') })],
+  'bands shallower': (request, advice) => [designed(request, { bandMm: mm(advice, 'band-depth') - 1 })],
   'make it narrower': (request, advice) => [designed(request, { neckWidthMm: 0.7 * mm(advice, 'neck-width') })],
   'make the neck narrower': (request, advice) => [designed(request, { neckWidthMm: 0.7 * mm(advice, 'neck-width') })],
   'make it shallower': (request, advice) => [
@@ -149,6 +175,51 @@ describe('what it says to change can help', () => {
     expect(said('over-the-shoulders', { fabric: stretchy })).not.toContain('again');
   });
 
+  it('of a piece already made: the piece that would have to be worked again', () => {
+    const short = { made: [made('back/body-to-underarm', 40)] };
+    expect(said('body-below-underarm', short)).toMatch(/: work the body again, longer\.$/);
+    const body = womanWith({ 'scye-girth': 560, 'upper-arm-girth': 330 });
+    expect(said('armhole', { body, made: [made('sleeve/sleeve-top-width', 480)] })).toMatch(
+      /: work the sleeve again, wider at its top\.$/,
+    );
+    expect(said('upper-arm', { body, made: [made('back/armhole-depth', 150)] })).toMatch(
+      /: work the body again, with a deeper armhole\.$/,
+    );
+    const long = { made: [made('back/body-to-underarm', 500)], body: womanWith({ 'hip-girth': 1200 }) };
+    expect(said('hip', { ...long, design: { hem: 'tapered', length: 'cropped' } })).toMatch(
+      /: work the body again, shorter\.$/,
+    );
+  });
+
+  it('of a garment that is taken over: to make it larger than that', () => {
+    const garment = garmentOf({ 'chest-width': 500, 'cuff-width': 70, 'armhole-depth': 150 });
+    const design = { basis: 'both', construction: 'set-in' } as const;
+    const body = womanWith({ 'scye-girth': 560 });
+    expect(said('hand-through-cuff', { garment, design, body })).toMatch(/: make it wider than the garment that fits/);
+    expect(said('armhole', { garment, design, body })).toMatch(/: make it deeper than the garment that fits has it\.$/);
+  });
+
+  it('of a length that may come down to the hip: the measure that would tell', () => {
+    const garment = garmentOf({ 'chest-width': 400, 'hem-width': 400 });
+    const design = { basis: 'garment', length: 'custom', customLengthMm: 600 } as const;
+    const body = womanWith({ 'back-waist-length': undefined, 'back-hip-length': undefined });
+    const fabric = fabricOf(3, { stretch: { across: 0, along: 0 } });
+    expect(said('hip', { garment, design, body, fabric })).toMatch(
+      /, or measure back waist length, which tells whether/,
+    );
+  });
+
+  it('of a neck that is to open: buttons, but none for a baby', () => {
+    const design = { neckWidthMm: 100, frontNeckDepthMm: 30, backNeckDepthMm: 10 } as const;
+    expect(said('head-through-neck', { design })).toMatch(/, or leave a shoulder open with buttons\.$/);
+    const raglan = { ...design, construction: 'raglan' } as const;
+    expect(said('head-through-neck', { design: raglan })).toMatch(/, or leave a raglan seam open with buttons\.$/);
+    const baby = bodyOf({ ...WOMAN, 'chest-girth': 460, 'head-girth': 450 }, 'baby');
+    expect(said('head-through-neck', { design, body: baby })).toMatch(
+      /, or let the shoulders overlap and open, without buttons\.$/,
+    );
+  });
+
   it('of a hem that follows the hip and is the narrowest: let it fall straight', () => {
     const body = womanWith({ 'hip-girth': 900, 'shoulder-girth': 1060 });
     const tapered = { body, fabric: stretchy, design: { hem: 'tapered', ease: { mm: 100 } } } as const;
@@ -180,7 +251,17 @@ describe('what it says to change can help', () => {
     const body = womanWith({ 'hand-girth': 172 });
     const stiff = { body, fabric: fabricOf(3, { ribStretch: 0 }) };
     expect(said('cuff-stays', stiff)).toMatch(/: plan to fold it back, or work a stretchier rib\.$/);
-    expect(said('cuff-stays', { body })).toMatch(/: make it closer, or plan to fold it back\.$/);
+    expect(said('cuff-stays', { body })).toMatch(
+      /^The cuff stays above the hand, but only just: make it closer, or plan to fold it back\.$/,
+    );
+    expect(said('cuff-stays', { body: womanWith({ 'hand-girth': 165 }) })).toMatch(
+      /^The cuff is about as wide as the hand and may slide over it: make it closer/,
+    );
+    const barely = fabricOf(3, { ribStretch: 0.3 });
+    expect(said('cuff-stays', { body: womanWith({ 'hand-girth': 165 }), fabric: barely })).toMatch(/: plan to fold it/);
+    expect(said('cuff-stays', { body: womanWith({ 'hand-girth': 130 }) })).toMatch(
+      /^The cuff is [\d.]+ cm wider round than the hand and will slide over it: /,
+    );
     expect(said('cuff-stays', { made: [made('sleeve/cuff-width', 260)] })).toMatch(/: plan to fold it back\.$/);
   });
 });

@@ -1,6 +1,6 @@
 import type { Verdict } from './advice.ts';
 import { type Saying, type Situation, told } from './check-sayings.ts';
-import { lengthWords } from './length-words.ts';
+import { lengthWords, type Tape } from './length-words.ts';
 
 const MEASURE_STRETCH = 'pull the swatch across and measure its stretch';
 
@@ -35,12 +35,18 @@ function finding({ holds, fails, unmeasured }: Saying, at: Situation): string {
   const { margin, d } = at;
   if (unmeasured) return margin < 0 ? told(fails, at) : `${holds}, but only just`;
   return margin < 0
-    ? `${told(fails, at)}, by ${lengthWords(margin, d.tape)}`
-    : `${holds}, with only ${lengthWords(margin, d.tape)} to spare`;
+    ? `${told(fails, at)}, by ${amount(margin, d.tape)}`
+    : `${holds}, with only ${amount(margin, d.tape)} to spare`;
 }
 
 function unlessItStretches({ fails, unstretched }: Saying, at: Situation): string {
   return unstretched === undefined
-    ? `${told(fails, at)}, by ${lengthWords(at.margin, at.d.tape)}, unless the fabric stretches`
+    ? `${told(fails, at)}, by ${amount(at.margin, at.d.tape)}, unless the fabric stretches`
     : told(unstretched, at);
+}
+
+/** A length that is missing or to spare; less than the tape shows is still something. */
+function amount(mm: number, tape: Tape): string {
+  const words = lengthWords(mm, tape);
+  return words === lengthWords(0, tape) ? 'a hair' : words;
 }

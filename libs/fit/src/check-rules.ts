@@ -1,4 +1,3 @@
-import type { BodyDimension } from '#body';
 import type { CheckName } from './advice.ts';
 import type { Decisions } from './decisions.ts';
 import { type Row, S } from './slots.ts';
@@ -16,8 +15,6 @@ export interface CheckRule {
   readonly girth: boolean;
   /** The main fabric's stretch counts, so that without a measured one it may be unknown. */
   readonly stretches: (d: Decisions) => boolean;
-  /** The body dimensions without which it is unknown. */
-  readonly needs: readonly BodyDimension[];
   /** The dimension of the sheet it is about, and the two wishes that collide where it fails. */
   readonly dimension: string;
   readonly wishes: readonly [string, string];
@@ -36,9 +33,9 @@ function rule(
   have: number,
   dimension: string,
   wishes: readonly [string, string],
-  rest: Partial<CheckRule>,
+  rest: Partial<CheckRule> = {},
 ): CheckRule {
-  const plain = { applies: always, comfort: false, girth: false, stretches: never, needs: [] };
+  const plain = { applies: always, comfort: false, girth: false, stretches: never };
   return { check, need, have, dimension, wishes, ...plain, ...rest };
 }
 
@@ -47,24 +44,20 @@ export const CHECK_RULES: readonly CheckRule[] = [
   rule('head-through-neck', S.headNeed, S.headHave, 'neck-opening', ['the head passes', 'the neck as chosen'], {
     applies: pulledOn,
     girth: true,
-    needs: ['head-girth', 'neck-base-girth'],
   }),
   rule('hand-through-cuff', S.handNeed, S.handHave, 'cuff-width', ['the hand passes', 'a cuff this close'], {
     applies: hasSleeve,
     girth: true,
-    needs: ['hand-girth', 'wrist-girth'],
   }),
   rule('cuff-stays', S.cuffNeed, S.cuffHave, 'cuff-width', ['the cuff stays above the hand', 'a cuff this wide'], {
     applies: hasSleeve,
     girth: true,
     comfort: true,
-    needs: ['hand-girth', 'wrist-girth'],
   }),
   rule('upper-arm', S.armNeed, S.armHave, 'sleeve-top-width', ['room for the upper arm', 'a sleeve this close'], {
     applies: hasSleeve,
     girth: true,
     stretches: whenClose,
-    needs: ['upper-arm-girth'],
   }),
   rule(
     'armhole',
@@ -76,7 +69,6 @@ export const CHECK_RULES: readonly CheckRule[] = [
       applies: (d) => d.construction !== 'raglan',
       girth: true,
       stretches: whenClose,
-      needs: ['scye-girth', 'scye-depth'],
     },
   ),
   rule(
@@ -89,14 +81,12 @@ export const CHECK_RULES: readonly CheckRule[] = [
       applies: pulledOn,
       girth: true,
       stretches: always,
-      needs: ['shoulder-girth', 'chest-girth'],
     },
   ),
   rule('hip', S.hipNeed, S.hipHave, 'hem-width', ['room for the hip', 'a hem this close'], {
     applies: (d) => d.hipReached,
     girth: true,
     stretches: whenClose,
-    needs: ['hip-girth'],
   }),
   rule(
     'negative-ease',
@@ -107,7 +97,6 @@ export const CHECK_RULES: readonly CheckRule[] = [
     {
       applies: (_, v) => !(v[S.stretchNeed]! <= 0),
       stretches: always,
-      needs: ['chest-girth'],
     },
   ),
   rule(
@@ -116,9 +105,7 @@ export const CHECK_RULES: readonly CheckRule[] = [
     S.neckOnHave,
     'neck-width',
     ['the neck stays on the shoulders', 'a neck this wide'],
-    {
-      needs: ['across-back', 'neck-base-girth'],
-    },
+    {},
   ),
   rule(
     'body-below-underarm',
@@ -126,9 +113,7 @@ export const CHECK_RULES: readonly CheckRule[] = [
     S.bodyBelowHave,
     'body-to-underarm',
     ['some body below the underarm', 'a length this short'],
-    {
-      needs: ['scye-depth', 'back-waist-length'],
-    },
+    {},
   ),
   rule(
     'sleeve-below-underarm',
@@ -138,7 +123,6 @@ export const CHECK_RULES: readonly CheckRule[] = [
     ['some sleeve below the underarm', 'a sleeve this short'],
     {
       applies: hasSleeve,
-      needs: ['nape-to-cuff'],
     },
   ),
   rule(
@@ -150,7 +134,6 @@ export const CHECK_RULES: readonly CheckRule[] = [
     {
       applies: (d) => hasSleeve(d) && sleeveSolved(d),
       comfort: true,
-      needs: ['underarm-length', 'scye-depth'],
     },
   ),
   rule(
@@ -158,11 +141,10 @@ export const CHECK_RULES: readonly CheckRule[] = [
     S.neckDepthNeed,
     S.neckDepthHave,
     'front-neck-depth',
-    ['a V above the bust line', 'a V this deep'],
+    ['a V that ends above the fullest part of the chest', 'a V this deep'],
     {
       applies: (d) => d.neckline === 'v',
       comfort: true,
-      needs: ['scye-depth'],
     },
   ),
   rule(
@@ -174,7 +156,6 @@ export const CHECK_RULES: readonly CheckRule[] = [
     {
       applies: hasSleeve,
       comfort: true,
-      needs: ['nape-to-cuff', 'wrist-girth'],
     },
   ),
   rule(
@@ -185,7 +166,6 @@ export const CHECK_RULES: readonly CheckRule[] = [
     ['a front that does not ride up', 'equal front and back'],
     {
       comfort: true,
-      needs: ['front-waist-length', 'back-waist-length'],
     },
   ),
   rule('seam', S.seamNeed, S.seamHave, 'width', ['edges that join', 'the pieces as made'], {
@@ -199,7 +179,6 @@ export const CHECK_RULES: readonly CheckRule[] = [
     ['the wished way from nape to cuff', 'the sleeve as made'],
     {
       applies: (d) => d.made.sleeve,
-      needs: ['nape-to-cuff'],
     },
   ),
 ];

@@ -1,7 +1,9 @@
 import type { CheckName } from './advice.ts';
 import { type CheckRule, isComfort } from './check-rules.ts';
-import type { Decisions } from './decisions.ts';
+import { waistOf } from './decide.ts';
+import { type Decisions, isDropped } from './decisions.ts';
 import { lengthWords } from './length-words.ts';
+import { isMade } from './made.ts';
 import { type Row, S } from './slots.ts';
 
 /** What the words of a check may hang on; `ease` tells which way of it makes the margin larger, if any does. Margin in mm. */
@@ -10,17 +12,19 @@ export interface Situation {
   readonly d: Decisions;
   readonly margin: number;
   readonly ease: 'more' | 'less' | null;
+  readonly shallowerBandsHelp: () => boolean;
 }
 
 type Told = string | ((at: Situation) => string);
 
-/** What a check says: where it holds, where it does not, what to change then, and what to measure where it is not known. */
+/** What a check says: where it holds, where it does not, what to change then, and what a measure that is missing would tell. */
 export interface Saying {
   readonly holds: string;
   /** Said with the missing length, where that is a length. */
   readonly fails: Told;
   readonly change: Told;
-  readonly measure: string;
+  /** Said after “Measure … to know”. */
+  readonly toKnow: string;
   /** Said where the fabric’s stretch is not known, if not that it fails, by how much, unless the fabric stretches. */
   readonly unstretched?: Told;
   /** Neither how much is missing nor how much is spare tells anything. */
@@ -40,6 +44,19 @@ function oneOf(...cures: readonly (string | false)[]): string {
 
 const moreEase = (ease: Situation['ease']): string | false => ease === 'more' && 'more ease';
 
+/** What is taken over from a garment that fits has no field of its own. */
+const thanTheGarment = (taken: boolean): string => (taken ? ' than the garment that fits has it' : '');
+
+/** A neck that opens. A baby’s needs no buttons to come off in a mouth. */
+export function openingOf({ construction, figure }: Decisions): string {
+  const raglan = construction === 'raglan';
+  if (figure === 'baby') return `let ${raglan ? 'a raglan seam' : 'the shoulders'} overlap and open, without buttons`;
+  return `leave ${raglan ? 'a raglan seam' : 'a shoulder'} open with buttons`;
+}
+
+/** A rib that stretches by less beyond the hand than this passes no hand that a closer cuff would stay above (assumed). */
+const RIB_TO_SPARE = 1.05;
+
 /** A body already made has its width and its fabric. */
 function widerBody(d: Decisions, choices: string): string {
   return bodyMade(d) ? 'work the body again, wider or in a fabric that stretches more' : `choose ${choices}`;
@@ -49,35 +66,35 @@ function widerBody(d: Decisions, choices: string): string {
 export const hemIsNarrowest = (v: Row, d: Decisions): boolean =>
   d.hem === 'tapered' && d.hipReached && v[S.hemInner]! < v[S.bodyInner]! - 1e-6;
 
-/** A hem that could follow the hip and be wider for it. */
-export const hemCouldWiden = (v: Row, d: Decisions): boolean =>
-  d.hem === 'straight' && v[S.hipFlat]! > v[S.hemFlat]! + 1e-6;
-
 const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   'head-through-neck': {
     holds: 'The neck passes the head',
     fails: 'The neck will not pass the head',
-    change: ({ d }) =>
-      `make it ${d.made.neckWidth ? 'deeper' : 'deeper or wider'}, or leave a shoulder open with buttons`,
-    measure: 'Measure the head and the neck base to know whether the neck passes.',
+    change: ({ d }) => `make it ${d.made.neckWidth ? 'deeper' : 'deeper or wider'}, or ${openingOf(d)}`,
+    toKnow: 'whether the neck passes the head',
   },
   'hand-through-cuff': {
     holds: 'The cuff passes the hand',
     fails: 'The cuff will not pass the hand',
     change: ({ d }) =>
-      d.made.cuff ? 'work it again, wider or in a stretchier rib' : 'make it wider, or its rib stretchier',
-    measure: 'Measure the hand and the wrist to know whether the cuff passes.',
+      d.made.cuff
+        ? 'work it again, wider or in a stretchier rib'
+        : `make it wider${thanTheGarment(d.taken.wrist)}, or its rib stretchier`,
+    toKnow: 'whether the cuff passes the hand',
   },
   'cuff-stays': {
     holds: 'The cuff stays above the hand',
-    fails: 'The cuff is about as wide as the hand and may slide over it',
+    fails: ({ d, margin }) => {
+      if (margin > -d.rules['length-room']) return 'The cuff is about as wide as the hand and may slide over it';
+      return `The cuff is ${lengthWords(margin, d.tape)} wider round than the hand and will slide over it`;
+    },
     // A rib that gives too little passes no hand that would keep it up; and a cuff that passes none is no closer made.
     change: ({ v, d }) => {
-      if (1 + d.ribUsable < d.rules['hand-tucked'] || v[S.handHave]! < v[S.handNeed]!)
+      if (1 + d.ribUsable < RIB_TO_SPARE * d.rules['hand-tucked'] || v[S.handHave]! < v[S.handNeed]!)
         return 'plan to fold it back, or work a stretchier rib';
       return d.made.cuff ? 'plan to fold it back' : 'make it closer, or plan to fold it back';
     },
-    measure: 'Measure the hand and the wrist to know whether the cuff stays up.',
+    toKnow: 'whether the cuff stays above the hand',
     unmeasured: true,
   },
   'upper-arm': {
@@ -85,16 +102,23 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
     fails: 'The sleeve is too close for the upper arm',
     change: ({ d, ease }) => {
       if (d.made.sleeveTop) return 'work the sleeve again, wider';
+      if (isDropped(d) && d.made.armhole) return 'work the body again, with a deeper armhole';
       const cures = [moreEase(ease), d.closeFitting && 'a fabric that stretches more'];
-      return cures.some(Boolean) ? `choose ${oneOf(...cures)}` : 'make the sleeve wider';
+      if (cures.some(Boolean)) return `choose ${oneOf(...cures)}`;
+      return `make the sleeve wider${thanTheGarment(d.taken.upperArm)}`;
     },
-    measure: 'Measure the upper arm; for a close fit, pull the swatch across and measure its stretch too.',
+    toKnow: 'whether the sleeve clears the upper arm',
   },
   armhole: {
     holds: 'The armhole clears the shoulder',
     fails: 'The armhole is too close for the shoulder',
-    change: ({ d }) => (d.made.armhole ? 'work it again, deeper' : 'make it deeper'),
-    measure: 'Measure the scye girth; for a close fit, the swatch’s stretch too.',
+    change: ({ d }) => {
+      if (d.made.armhole) return 'work it again, deeper';
+      if (isMade(S.armhole, d))
+        return `work the sleeve again, ${d.made.cap ? 'with a higher cap' : 'wider at its top'}`;
+      return `make it deeper${thanTheGarment(d.taken.armhole)}`;
+    },
+    toKnow: 'whether the armhole clears the shoulder',
   },
   'over-the-shoulders': {
     holds: 'It goes on over the shoulders',
@@ -103,65 +127,70 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
       const straight = hemIsNarrowest(v, d) ? 'let the hem fall straight, or ' : '';
       return `${straight}${widerBody(d, oneOf(moreEase(ease), 'a stretchier fabric', 'a cardigan'))}`;
     },
-    measure: 'Measure the shoulder girth.',
+    toKnow: 'whether it goes on over the shoulders',
   },
   hip: {
     holds: 'The hem clears the hip',
     fails: 'The hem is too close for the hip',
-    change: ({ v, d, ease }) =>
-      `choose ${oneOf(
-        hemCouldWiden(v, d) && 'a tapered hem',
-        !bodyMade(d) && moreEase(ease),
-        d.closeFitting && !bodyMade(d) && 'a stretchier fabric',
-        'a shorter length',
-      )}`,
-    measure: 'Measure the hip; for a close fit, the swatch’s stretch too.',
+    change: (at) => roomForTheHip(at),
+    toKnow: 'whether the hem clears the hip',
   },
   'negative-ease': {
     holds: 'The fabric stretches as far as this close fit asks',
-    fails: (at) => `${told(smaller, at)}, by about all that its fabric stretches or more`,
+    fails: (at) => `${told(smaller, at)}, and its fabric does not stretch as far as that`,
     change: ({ d, ease }) => widerBody(d, oneOf(moreEase(ease), 'a stretchier fabric')),
     unstretched: smaller,
-    measure: 'Measure the chest to know whether the fabric has to stretch.',
+    toKnow: 'whether the fabric has to stretch',
     unmeasured: true,
   },
   'neck-on-shoulders': {
     holds: 'The neck stays on the shoulders',
     fails: 'The neck is too wide to stay on the shoulders',
     change: ({ d }) => (d.made.neckWidth ? 'work it again, narrower' : 'make it narrower'),
-    measure: 'Measure across the back to know whether the neck stays on the shoulders.',
+    toKnow: 'whether the neck stays on the shoulders',
   },
   'body-below-underarm': {
     holds: 'There is body below the underarm',
     fails: 'There is too little body below the underarm',
-    change: 'make it longer or the armhole shallower',
-    measure: 'Measure the scye depth and the back waist length.',
+    change: ({ d }) => {
+      if (d.made.bodyToUnderarm) return 'work the body again, longer';
+      const armhole = d.construction === 'raglan' ? 'raglan' : 'armhole';
+      return `make it longer, or ${isMade(S.armhole, d) ? 'its rib' : `its rib or ${armhole}`} shallower`;
+    },
+    toKnow: 'how much body there is below the underarm',
   },
   'sleeve-below-underarm': {
     holds: 'There is sleeve below the underarm',
     fails: 'There is too little sleeve below the underarm',
-    change: ({ ease }) => `choose ${oneOf(ease === 'less' && 'less ease', 'a shallower rib', 'a longer sleeve')}`,
-    measure: 'Measure nape to cuff to know how long the sleeve is.',
+    change: ({ d, ease }) =>
+      d.made.sleeve
+        ? 'work the sleeve again, longer'
+        : `choose ${oneOf(ease === 'less' && 'less ease', 'a shallower rib', 'a longer sleeve')}`,
+    toKnow: 'how much sleeve there is below the underarm',
   },
   'under-the-arm': {
     holds: 'The seam under the arm is about the arm’s own length',
     fails: 'The seam under the arm differs from the arm’s own length, so it may pull when the arm is raised, or fold',
     change: 'compare it with a sweater that fits',
-    measure: 'Measure the arm to the underarm to compare the seam with it.',
+    toKnow: 'whether the seam under the arm is about the arm’s own length',
     unmeasured: true,
   },
   'neck-depth': {
-    holds: 'The V ends above the bust line',
-    fails: 'The V reaches to the bust line or near it',
+    holds: 'The V ends above the fullest part of the chest',
+    fails: 'The V reaches to the fullest part of the chest or near it',
     change: 'make it shallower, or wear something beneath',
-    measure: 'Measure the scye depth to know where the V ends.',
+    toKnow: 'where the V ends',
     unmeasured: true,
   },
   'sleeve-taper': {
     holds: 'The sleeve narrows gently',
     fails: 'The sleeve narrows steeply',
-    change: 'a wider cuff, a shallower armhole or a longer sleeve would be easier to shape',
-    measure: 'Measure nape to cuff and the wrist.',
+    change: ({ d }) => {
+      const { cuff, sleeve } = d.made;
+      if (cuff && sleeve) return 'work the sleeve again, longer or wider at the cuff';
+      return `${oneOf(!cuff && 'a wider cuff', !isMade(S.armhole, d) && 'a shallower armhole', !sleeve && 'a longer sleeve')} would be easier to shape`;
+    },
+    toKnow: 'how steeply the sleeve narrows',
     unmeasured: true,
   },
   'front-and-back': {
@@ -171,14 +200,14 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
       margin < 0
         ? 'work short rows across the front'
         : 'measure front and back waist length with care before you decide on short rows',
-    measure: 'Measure front and back waist length to know whether short rows help.',
+    toKnow: 'whether short rows help',
     unmeasured: true,
   },
   seam: {
     holds: 'The edges that join are alike',
     fails: 'The edges that join differ too much',
     change: 'ease one into the other, or work one again',
-    measure: 'Enter both pieces of the seam.',
+    toKnow: 'whether the edges join',
   },
   'nape-to-cuff': {
     holds: 'The sleeve as made reaches the cuff as wished',
@@ -190,10 +219,27 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
       if (margin >= 0) return 'add to the cuff, or fold it';
       return v[S.reachedNapeToCuff]! < v[S.napeToCuff]! ? 'add to the cuff' : 'fold the cuff, or leave some of it out';
     },
-    measure: 'Measure nape to cuff.',
+    toKnow: 'whether the sleeve as made reaches the cuff',
     unmeasured: true,
   },
 };
+
+/** A wider body or a shorter one; where it is not known how far down the hip is, the measure that tells. */
+function roomForTheHip({ v, d, ease }: Situation): string {
+  if (bodyMade(d)) return 'work the body again, wider or shorter';
+  const { bodyToUnderarm } = d.made;
+  const unknown = Number.isNaN(waistOf(v, d.rules)) && (d.customLength || d.taken.length || bodyToUnderarm);
+  const wider = [
+    moreEase(ease),
+    d.closeFitting && 'a stretchier fabric',
+    !bodyToUnderarm && !unknown && 'a shorter length',
+  ];
+  const further = [
+    bodyToUnderarm && !unknown && 'work the body again, shorter',
+    unknown && 'measure back waist length, which tells whether it comes down to the hip',
+  ];
+  return [wider.some(Boolean) && `choose ${oneOf(...wider)}`, ...further].filter(Boolean).join(', or ');
+}
 
 /** Where it is what is worn beneath that fills it, the body alone is not to blame. */
 function smaller({ v }: Situation): string {
@@ -204,8 +250,11 @@ function smaller({ v }: Situation): string {
 const RAGLAN_RISES: Saying = {
   holds: 'The raglan rises alike on sleeve and body',
   fails: 'The raglan rises much more on one of sleeve and body than on the other, so that one puckers',
-  change: ({ ease }) => `choose ${oneOf(ease !== null && `${ease} ease`, 'another construction')}`,
-  measure: 'Measure the scye depth and the upper arm.',
+  change: ({ d, ease }) => {
+    const cures = [ease !== null && `${ease} ease`, !isMade(S.raglan, d) && 'another construction'];
+    return cures.some(Boolean) ? `choose ${oneOf(...cures)}` : 'ease one into the other, or work the body again';
+  },
+  toKnow: 'whether the raglan rises alike on sleeve and body',
   unmeasured: true,
 };
 
@@ -213,8 +262,9 @@ const RAGLAN_RISES: Saying = {
 const SHOULDER_LEFT: Saying = {
   holds: 'There is shoulder enough beside the neck',
   fails: 'Too little shoulder is left beside the neck',
-  change: ({ d }) => (d.made.neckWidth ? 'work the neck again, narrower' : 'make the neck narrower'),
-  measure: 'Measure across the back to know how much shoulder is left beside the neck.',
+  change: ({ d, shallowerBandsHelp }) =>
+    `${d.made.neckWidth ? 'work the neck again, narrower' : 'make the neck narrower'}${shallowerBandsHelp() ? ', or make the bands shallower' : ''}`,
+  toKnow: 'how much shoulder is left beside the neck',
 };
 
 /** What a check says in this garment. */

@@ -123,7 +123,7 @@ describe('the verdict', () => {
       'cuff-stays',
     );
     expect({ verdict, needs, need }).toEqual({ verdict: 'unknown', needs: ['hand-girth'], need: undefined });
-    expect(advice).toMatch(/^Measure the hand/);
+    expect(advice).toMatch(/^Measure hand girth to know/);
   });
 
   it('follows from margin and chance, whatever is asked', () => {

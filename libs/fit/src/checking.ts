@@ -1,3 +1,4 @@
+import { listText } from '#body';
 import { normalCdf } from '#measure';
 import type { Check } from './advice.ts';
 import { adviceFor, type Found } from './check-advice.ts';
@@ -6,8 +7,8 @@ import { sayingOf } from './check-sayings.ts';
 import type { Decisions } from './decisions.ts';
 import type { FitRequest } from './fit-request.ts';
 import type { MissingMeasures } from './missing.ts';
-import { easeThatHelps, remediesFor } from './remedies.ts';
-import type { Row } from './slots.ts';
+import { easeThatHelps, helps, remediesFor } from './remedies.ts';
+import { type Row, S } from './slots.ts';
 import type { WorkedOut } from './work-out.ts';
 
 /** A check with what came of it. */
@@ -41,7 +42,13 @@ function checkOne(rule: CheckRule, request: FitRequest, worked: WorkedOut, missi
   const chanceOfFailing = u > 0 ? normalCdf(-margin / u) : margin < 0 ? 1 : 0;
   const verdict = verdictOf(rule, margin, chanceOfFailing, d);
   const ease = verdict === 'fine' ? null : easeThatHelps(rule, nudging);
-  const advice = adviceFor(sayingOf(rule, v, d), verdict, { v, d, margin, ease });
+  const advice = adviceFor(sayingOf(rule, v, d), verdict, {
+    v,
+    d,
+    margin,
+    ease,
+    shallowerBandsHelp: () => helps(rule, S.band, -1, nudging),
+  });
   const remedies = verdict === 'fails' || verdict === 'tight' ? remediesFor(rule, measured, request, worked) : [];
   return {
     check: name,
@@ -56,13 +63,13 @@ function checkOne(rule: CheckRule, request: FitRequest, worked: WorkedOut, missi
   };
 }
 
-/** A check whose numbers are not all known: what to measure, in its own words where they name what is missing. */
+/** A check whose numbers are not all known: what to measure, and what that would tell. */
 function unknown(rule: CheckRule, v: Row, d: Decisions, missing: MissingMeasures): Check {
   const slots = [rule.need, rule.have].filter((slot) => Number.isNaN(v[slot]!));
   const reasons = slots.map((slot) => missing.reasonFor(slot));
   const needs = [...new Set(reasons.flatMap((reason) => reason.needs))];
-  const named = needs.some((dimension) => rule.needs.includes(dimension));
-  const advice = named ? sayingOf(rule, v, d).measure : reasons[0]!.reason;
+  const advice =
+    needs.length > 0 ? `Measure ${listText(needs)} to know ${sayingOf(rule, v, d).toKnow}.` : reasons[0]!.reason;
   return { check: rule.check, verdict: 'unknown', advice, needs };
 }
 

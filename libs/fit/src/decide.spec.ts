@@ -5,6 +5,7 @@ import {
   bodyOf,
   check,
   garmentOf,
+  made,
   mm,
   WOMAN,
   womanWith,
@@ -64,6 +65,16 @@ describe('the hip counts', () => {
     const short = garmentOf({ 'chest-width': 520, 'shoulder-to-hem': 500, 'back-neck-depth': 20 });
     expect(reachesHip({ garment: long, design: { basis: 'both', length: 'cropped' } })).toBe(true);
     expect(reachesHip({ garment: short, design: { basis: 'both', length: 'long' } })).toBe(false);
+  });
+});
+
+describe('the hip counts for a body already made', () => {
+  const toUnderarm = (mm: number, length: 'cropped' | 'regular'): boolean =>
+    reachesHip({ made: [made('back/body-to-underarm', mm)], design: { length } });
+
+  it('as far down as it was made, whatever was wished', () => {
+    expect([400, 250].map((mm) => toUnderarm(mm, 'cropped'))).toEqual([true, false]);
+    expect([400, 250].map((mm) => toUnderarm(mm, 'regular'))).toEqual([true, false]);
   });
 });
 

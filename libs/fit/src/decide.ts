@@ -64,17 +64,19 @@ export function waistOf(v: Row, rules: Rules): number {
   return Number.isNaN(measured) ? v[S.backHip]! - rules['hip-below-waist-man'] : measured;
 }
 
+/** Whether a length comes down to the hip; where it is not known how far down that is, it is taken to. */
+function reachesHip(length: number, v: Row, rules: Rules, sized: Rules): boolean {
+  const below = length - waistOf(v, rules);
+  return Number.isNaN(below) || below >= sized['hip-reached'];
+}
+
 /** Whether the design's length comes down to the hip. */
 function hipReached(request: FitRequest, inputs: Inputs, taken: TakenOver, sized: Rules): boolean {
   const { design, body, rules } = request;
-  const man = body?.figure === 'man';
-  const below = sized['hip-reached'];
-  if (design.length !== 'custom' && !taken.length)
-    return man ? design.length !== 'cropped' : inputs.values[S.lengthOffset]! >= below;
   const v = inputs.values;
-  const length = design.length === 'custom' ? v[S.customLength]! : v[S.refShoulderToHem]! - v[S.refBackNeck]!;
-  const waist = waistOf(v, rules);
-  return Number.isNaN(waist) || length - waist >= below;
+  if (design.length === 'custom') return reachesHip(v[S.customLength]!, v, rules, sized);
+  if (taken.length) return reachesHip(v[S.refShoulderToHem]! - v[S.refBackNeck]!, v, rules, sized);
+  return body?.figure === 'man' ? design.length !== 'cropped' : v[S.lengthOffset]! >= sized['hip-reached'];
 }
 
 /** What was decided, the model for it, and every number of it. */
@@ -97,7 +99,6 @@ export function decide(request: FitRequest, inputs: Inputs, kappa: number, sized
   if (design.basis !== 'garment' && !request.body)
     throw new DomainError('body-missing', `The basis "${design.basis}" needs a body.`, '/body');
   const taken = useGarment ? takenFrom(useGarment, request) : NOTHING_TAKEN;
-  const reached = hipReached(request, inputs, taken, sized);
   const first: Decisions = {
     silhouette: design.silhouette,
     construction: design.construction,
@@ -105,6 +106,7 @@ export function decide(request: FitRequest, inputs: Inputs, kappa: number, sized
     hem: design.hem,
     rules,
     tape,
+    figure: request.body?.figure ?? null,
     sized,
     kappa,
     easeFromGarment: design.basis === 'garment',
@@ -115,7 +117,7 @@ export function decide(request: FitRequest, inputs: Inputs, kappa: number, sized
     ownBackNeck: design.backNeckDepthMm !== null,
     customLength: design.length === 'custom',
     lengthFrom: lengthFrom(request),
-    hipReached: reached,
+    hipReached: hipReached(request, inputs, taken, sized),
     hipGoverns: false,
     layerArm: reachesArm(design.layer),
     layerWrist: reachesWrist(design.layer),
@@ -133,11 +135,12 @@ export function decide(request: FitRequest, inputs: Inputs, kappa: number, sized
 }
 
 /**
- * The decisions that hang on the numbers: which region governs, whether it fits closely, whether a squared drop has an inset.
- * A hip that is not known governs nothing: its check says that it is not known.
+ * The decisions that hang on the numbers: whether a body made so long comes down to the hip, which region governs, whether it
+ * fits closely, whether a squared drop has an inset. A hip that is not known governs nothing: its check says that it is not known.
  */
-function governed(first: Decisions, inputs: Inputs): Decided {
-  const without = workedOut(first, inputs);
+function governed(asDesigned: Decisions, inputs: Inputs): Decided {
+  const without = asMade(workedOut(asDesigned, inputs), inputs);
+  const first = without.decisions;
   const v = without.row;
   const wider = v[S.hipFlat]! > v[S.chestFlat]! + 1e-9;
   const straight = first.hem === 'straight' && first.hipReached;
@@ -147,6 +150,20 @@ function governed(first: Decisions, inputs: Inputs): Decided {
   return first.construction === 'squared-drop' && decided.row[S.inset]! < first.sized['squared-inset-least']
     ? workedOut({ ...decided.decisions, construction: 'drop-shoulder' }, inputs)
     : decided;
+}
+
+/**
+ * A body made to its underarm is as long as it was made, however long it is wished: longer than that it comes down to the hip
+ * where its length does, shorter it may no more.
+ */
+function asMade(designed: Decided, inputs: Inputs): Decided {
+  const { decisions, row } = designed;
+  if (!decisions.made.bodyToUnderarm) return designed;
+  const longer = row[S.length]! - row[S.lengthWished]!;
+  if (!(Math.abs(longer) > 1e-6)) return designed;
+  const reaches = reachesHip(row[S.length]!, row, decisions.rules, decisions.sized);
+  const hipReached = longer > 0 ? decisions.hipReached || reaches : decisions.hipReached && reaches;
+  return hipReached === decisions.hipReached ? designed : workedOut({ ...decisions, hipReached }, inputs);
 }
 
 function workedOut(decisions: Decisions, inputs: Inputs): Decided {

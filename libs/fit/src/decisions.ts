@@ -1,3 +1,4 @@
+import type { Figure } from '#body';
 import type { Construction } from '#garment';
 import type { Hem, Neckline, Silhouette } from './design.ts';
 import type { Tape } from './length-words.ts';
@@ -43,6 +44,7 @@ export interface Decisions {
   readonly hem: Hem;
   readonly rules: Rules;
   readonly tape: Tape;
+  readonly figure: Figure | null;
   /** The rules at the wearer's size, and its κ. */
   readonly sized: Rules;
   readonly kappa: number;
@@ -72,3 +74,7 @@ export interface Decisions {
   /** The main fabric's stretch counts at arm, armhole and hip. */
   readonly closeFitting: boolean;
 }
+
+/** A sleeve that is set into a straight edge, with no cap of its own. */
+export const isDropped = ({ construction }: Decisions): boolean =>
+  construction === 'drop-shoulder' || construction === 'squared-drop';

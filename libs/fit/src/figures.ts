@@ -3,6 +3,7 @@ import type { CheckRule } from './check-rules.ts';
 import type { Decisions } from './decisions.ts';
 import type { Driver, Planned } from './dimension-plan.ts';
 import type { FitRequest } from './fit-request.ts';
+import { isMade } from './made.ts';
 import type { Moved, Nudging } from './nudging.ts';
 import { drawnIn, type Leeway } from './rounding.ts';
 import { S, SLOT_COUNT } from './slots.ts';
@@ -102,33 +103,5 @@ class Drivers {
     const negative = range === 'upper-arm-ease' && !taken.upperArm && this.#nudging.base[S.ease]! < 0;
     const share = range === 'band' ? 1 : rules[negative ? 'upper-arm-negative-ease' : range];
     return { down: this.#band.down * share, up: this.#band.up * share };
-  }
-}
-
-/** Whether a number is fixed by a piece already made: it cannot be rounded any more. */
-function isMade(slot: number, { made, construction }: Decisions): boolean {
-  const dropped = construction === 'drop-shoulder' || construction === 'squared-drop';
-  switch (slot) {
-    case S.mid:
-      return made.back || made.front;
-    case S.armhole:
-    case S.raglan:
-      return made.armhole || made.cap || made.sleeveRaglan || (made.sleeveTop && dropped);
-    case S.sleeveGirth:
-      return made.sleeveTop;
-    case S.cap:
-      return made.cap;
-    case S.sleeveRaglan:
-      return made.sleeveRaglan;
-    case S.cuff:
-      return made.cuff;
-    case S.sleeve:
-      return made.sleeve;
-    case S.length:
-      return made.bodyToUnderarm;
-    case S.neckWidth:
-      return made.neckWidth;
-    default:
-      return false;
   }
 }

@@ -34,7 +34,7 @@ export function lengthSteps(steps: Steps, d: Decisions): void {
       layer,
     );
   // Where a body was made to its underarm, its length follows from that instead.
-  if (!d.made.bodyToUnderarm) steps.sum(S.length, ...centreBackLength(d));
+  steps.sum(d.made.bodyToUnderarm ? S.lengthWished : S.length, ...centreBackLength(d));
   steps.sum(S.napeToCuff, ...(d.taken.nape ? keptNapeToCuff(d) : [[1, S.nape] as const]));
 }
 

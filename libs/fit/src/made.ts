@@ -2,8 +2,8 @@ import { DomainError } from '#measure';
 import type { MadePiece } from './advice.ts';
 import type { Design } from './design.ts';
 import { inWords } from './in-words.ts';
-import type { InputName } from './slots.ts';
-import type { Made } from './decisions.ts';
+import { type Decisions, isDropped, type Made } from './decisions.ts';
+import { type InputName, S } from './slots.ts';
 
 type MadeKind = keyof Made;
 
@@ -144,4 +144,32 @@ function refuseUnfit(piece: MadePiece, kind: MadeKind, design: Design, at: numbe
   if (kind === 'sleeveRaglan' && !raglan) refuse('this construction; only a raglan has one');
   if ((kind === 'armhole' || kind === 'frontArmhole') && raglan !== (piece.name === 'raglan-depth'))
     refuse(raglan ? 'a raglan; say raglan-depth' : 'this construction; say armhole-depth');
+}
+
+/** Whether a number is fixed by a piece already made: it cannot be rounded any more. */
+export function isMade(slot: number, d: Decisions): boolean {
+  const { made } = d;
+  switch (slot) {
+    case S.mid:
+      return made.back || made.front;
+    case S.armhole:
+    case S.raglan:
+      return made.armhole || made.cap || made.sleeveRaglan || (made.sleeveTop && isDropped(d));
+    case S.sleeveGirth:
+      return made.sleeveTop;
+    case S.cap:
+      return made.cap;
+    case S.sleeveRaglan:
+      return made.sleeveRaglan;
+    case S.cuff:
+      return made.cuff;
+    case S.sleeve:
+      return made.sleeve;
+    case S.length:
+      return made.bodyToUnderarm;
+    case S.neckWidth:
+      return made.neckWidth;
+    default:
+      return false;
+  }
 }

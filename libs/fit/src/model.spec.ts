@@ -48,7 +48,7 @@ describe('the model', () => {
     const model = modelOf(decisions);
     expect(modelOf({ ...decisions, kappa: 0.6, sized: { ...decisions.sized }, tape: 'in' })).toBe(model);
     for (const name of Object.keys(decisions) as (keyof Decisions)[]) {
-      if (['kappa', 'sized', 'tape'].includes(name)) continue;
+      if (['kappa', 'sized', 'tape', 'figure'].includes(name)) continue;
       expect(modelOf({ ...decisions, [name]: other(decisions[name]) }), name).not.toBe(model);
     }
     for (const name of ['taken', 'made'] as const)

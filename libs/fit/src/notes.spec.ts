@@ -4,6 +4,7 @@ import {
   check,
   fabricOf,
   garmentOf,
+  made,
   mm,
   womanWith,
   type Differs,
@@ -79,6 +80,35 @@ describe('notes', () => {
   });
 });
 
+describe('a sleeve that no cap joins to its armhole', () => {
+  const wide = { construction: 'set-in', ease: { mm: 250 } } as const;
+  const body = womanWith({ 'upper-arm-girth': 460 });
+
+  it('is said to need a squared drop or less ease, where nothing is made', () => {
+    expect(note('no-sleeve', { body, design: wide })).toMatch(/: choose a squared drop, or less ease\.$/);
+  });
+
+  it('is said to need what was made worked again', () => {
+    const made1 = { body, design: wide, made: [made('back/armhole-depth', 200)] };
+    expect(note('no-sleeve', made1)).toMatch(/: choose less ease, or work the body again, with a deeper armhole\.$/);
+    const made2 = { design: { construction: 'set-in' }, made: [made('sleeve/sleeve-top-width', 600)] } as const;
+    expect(note('no-sleeve', made2)).toMatch(/: work the sleeve again, narrower, or choose more ease\.$/);
+    expect(dimension(adviceOn(made2), 'sleeve/cap-height').noAdvice?.reason).toBe(note('no-sleeve', made2));
+  });
+});
+
+describe('a squared drop without an inset', () => {
+  it('is said to be hardly wider than the back, or no wider', () => {
+    const across = (acrossBack: number) =>
+      note('squared-as-drop', {
+        body: womanWith({ 'across-back': acrossBack }),
+        design: { construction: 'squared-drop' },
+      });
+    expect(across(490)).toMatch(/^The body is hardly wider than the back: /);
+    expect(across(520)).toMatch(/^The body is no wider than the back: /);
+  });
+});
+
 describe('the weight', () => {
   /** A back p × 607.6 without its neck, by the shoelace formula over the outlines; bands are rectangles. */
   it('is the area of all pieces times the mass per area', () => {
@@ -132,5 +162,10 @@ describe('a garment that fits beside a chosen ease', () => {
     const garment = garmentOf({ 'chest-width': 430 }, { wornStretched: true });
     // I = 860 − 12: 940/848 − 1 = 10.8 %.
     expect(note('worn-stretched', { garment, design: { basis: 'garment', length: 'cropped' } })).toMatch(/11 %/);
+    const hardly = garmentOf({ 'chest-width': 474 }, { wornStretched: true });
+    // I = 948 − 12: 0.4 %.
+    expect(note('worn-stretched', { garment: hardly, design: { basis: 'garment', length: 'cropped' } })).toMatch(
+      /must stretch a little all the time/,
+    );
   });
 });

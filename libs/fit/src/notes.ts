@@ -7,7 +7,9 @@ import { easeBands, easeLies } from './ease.ts';
 import type { FitRequest } from './fit-request.ts';
 import { inWords } from './in-words.ts';
 import { lengthWords } from './length-words.ts';
+import { openingOf } from './check-sayings.ts';
 import { keptByShoulders } from './neck.ts';
+import { whyNoSleeve } from './sleeve-shape.ts';
 import type { Nudging } from './nudging.ts';
 import { type Row, S } from './slots.ts';
 
@@ -20,7 +22,8 @@ function doubledArea(outline: readonly (readonly [number, number])[]): number {
 }
 
 function weightNotes(pieces: readonly Piece[], { fabric, rules }: FitRequest): Note[] {
-  if (fabric.massPerAreaGsm === null || pieces.every(({ outline }) => !outline)) return [];
+  if (fabric.massPerAreaGsm === null || !pieces.some(({ piece, outline }) => outline && !piece.endsWith('-band')))
+    return [];
   const area = pieces.reduce((sum, { outline, make }) => sum + (outline ? (make * doubledArea(outline)) / 2 : 0), 0);
   const drawn = pieces.every(({ outline }) => outline) ? 'The pieces weigh' : 'The pieces that have a shape weigh';
   const grams = weightOf(area, fabric.massPerAreaGsm);
@@ -72,10 +75,11 @@ function girthNotes(request: FitRequest, nudging: Nudging, d: Decisions): Note[]
       text: `The garment that fits has ${easeBeside(difference, d)} chosen (± ${lengthWords(2 * u, d.tape)}).${question}`,
     });
   }
+  const stretched = Math.round(v[S.stretchNeed]! * 100);
   if (request.garment?.wornStretched && request.design.basis !== 'body' && v[S.stretchNeed]! > 0)
     notes.push({
       code: 'worn-stretched',
-      text: `The garment that fits is worn stretched: the new fabric must stretch by ${Math.round(v[S.stretchNeed]! * 100)} % all the time.`,
+      text: `The garment that fits is worn stretched: the new fabric must stretch ${stretched < 1 ? 'a little' : `by ${stretched} %`} all the time.`,
     });
   return notes;
 }
@@ -105,7 +109,7 @@ function shapeNotes(request: FitRequest, nudging: Nudging, d: Decisions, checks:
   if (d.construction !== request.design.construction)
     notes.push({
       code: 'squared-as-drop',
-      text: 'The body is hardly wider than the back: a squared drop would have no inset, so this is a drop shoulder.',
+      text: `The body is ${v[S.panel]! > v[S.acrossBack]! ? 'hardly' : 'no'} wider than the back: a squared drop would have no inset, so this is a drop shoulder.`,
     });
   const head = checks.find(({ check }) => check === 'head-through-neck');
   const grown = neckGrown(v);
@@ -117,7 +121,7 @@ function shapeNotes(request: FitRequest, nudging: Nudging, d: Decisions, checks:
   if (head?.verdict === 'fails')
     notes.push({
       code: 'shoulder-opening',
-      text: 'The neck as it stands does not pass the head: plan a buttoned opening along one shoulder.',
+      text: `The neck as it stands does not pass the head: make it larger, or ${openingOf(d)}.`,
     });
   if (d.silhouette === 'vest' && !Number.isNaN(v[S.band]!))
     notes.push({
@@ -129,16 +133,8 @@ function shapeNotes(request: FitRequest, nudging: Nudging, d: Decisions, checks:
       code: 'raglan-vest',
       text: 'A raglan has no shoulders of its own: with no sleeves between them, nothing joins the front to the back above the underarm. For a vest choose a set-in, or join the slanted edges with straps.',
     });
-  if (
-    d.construction === 'set-in' &&
-    d.silhouette !== 'vest' &&
-    Number.isNaN(v[S.cap]!) &&
-    !Number.isNaN(v[S.armholeSeam]! + v[S.sleeveTop]!)
-  )
-    notes.push({
-      code: 'no-sleeve',
-      text: 'The sleeve is too wide for this armhole: no cap joins it. A squared drop works with these measures.',
-    });
+  const withoutSleeve = whyNoSleeve(v, d);
+  if (withoutSleeve !== null) notes.push({ code: 'no-sleeve', text: withoutSleeve });
   return notes;
 }
 

@@ -1,7 +1,7 @@
 import { normalQuantile } from '#measure';
 import type { Check } from './advice.ts';
 import { type CheckRule, makingOf, marginOf } from './check-rules.ts';
-import { bodyMade, hemCouldWiden, hemIsNarrowest, type Situation } from './check-sayings.ts';
+import { bodyMade, hemIsNarrowest, type Situation } from './check-sayings.ts';
 import type { Decisions } from './decisions.ts';
 import type { FitRequest } from './fit-request.ts';
 import { lengthWords } from './length-words.ts';
@@ -39,14 +39,18 @@ const TRIED = 5;
 
 /** Which way of its ease makes a check's margin larger; null where neither does, as where a limit is reached. */
 export function easeThatHelps(rule: CheckRule, nudging: Nudging): Situation['ease'] {
-  const before = marginOf(rule, nudging.base);
   for (const wish of WISHES) {
     const rate = rateOf(wish, rule, nudging);
     if (!(Math.abs(rate) > 0)) continue;
-    const v = nudging.nudge(wish, nudging.hanging(wish).to(rule)).by(Math.sign(rate) * TRIED);
-    if (marginOf(rule, v) > before + 1e-6) return rate > 0 ? 'more' : 'less';
+    if (helps(rule, wish, Math.sign(rate) * TRIED, nudging)) return rate > 0 ? 'more' : 'less';
   }
   return null;
+}
+
+/** Whether a number moved by so many mm makes a check's margin larger. */
+export function helps(rule: CheckRule, slot: number, mm: number, nudging: Nudging): boolean {
+  const v = nudging.nudge(slot, nudging.hanging(slot).to(rule)).by(mm);
+  return marginOf(rule, v) > marginOf(rule, nudging.base) + 1e-6;
 }
 
 /** So much more ease is offered at most, mm; and for the sleeve alone, which takes up only a share of it (assumed). */
@@ -85,25 +89,14 @@ class Mending {
 
   remedies(): Remedy[] {
     const { row: v, decisions: d } = this.#worked;
+    const frontNeck = this.#own(S.frontNeck, 'frontNeckDepthMm');
+    const neckWidth = this.#own(S.neckWidth, 'neckWidthMm');
+    const asItStands = neckAsItStands(v, d);
     switch (this.#rule.check) {
       case 'head-through-neck':
         return [
-          ...this.#turn(
-            this.#own(S.frontNeck, 'frontNeckDepthMm'),
-            5,
-            200,
-            (by) => `Make the front neck ${by} deeper`,
-            neckAsItStands(v, d),
-          ),
-          ...(d.made.neckWidth
-            ? []
-            : this.#turn(
-                this.#own(S.neckWidth, 'neckWidthMm'),
-                5,
-                150,
-                (by) => `Make the neck ${by} wider`,
-                neckAsItStands(v, d),
-              )),
+          ...this.#turn(frontNeck, 5, 200, (by) => `Make the front neck ${by} deeper`, asItStands),
+          ...(d.made.neckWidth ? [] : this.#turn(neckWidth, 5, 150, (by) => `Make the neck ${by} wider`, asItStands)),
         ];
       case 'hand-through-cuff':
         return this.#moreOfRule('wrist-room', S.wristRoom, (by, mm) => {
@@ -117,32 +110,24 @@ class Mending {
       case 'over-the-shoulders':
       case 'negative-ease':
       case 'hip':
-        // Of a body already made the ease moves nothing but a hem that follows the hip, and that is made with it.
-        return [...this.#otherHem(), ...(bodyMade(d) ? [] : this.#moreEase(MOST_EASE))];
+        return bodyMade(d) ? [] : [...this.#straightHem(), ...this.#moreEase(MOST_EASE)];
       case 'neck-on-shoulders':
-        return d.made.neckWidth
-          ? []
-          : this.#turn(
-              this.#own(S.neckWidth, 'neckWidthMm'),
-              -5,
-              v[S.neckWidth]! * 0.6,
-              (by) => `Make the neck ${by} narrower`,
-              neckAsItStands(v, d),
-            );
-      case 'body-below-underarm':
-        return d.made.bodyToUnderarm
-          ? []
-          : this.#turn(this.#own(S.length, 'customLengthMm'), 10, 600, (by) => `Make the body ${by} longer`, {
-              length: 'custom',
-            });
+        return [
+          ...(d.made.neckWidth ? [] : this.#less(neckWidth, (by) => `Make the neck ${by} narrower`, asItStands)),
+          ...this.#less(this.#own(S.band, 'bandMm'), (by) => `Make the bands ${by} shallower`),
+        ];
+      case 'body-below-underarm': {
+        if (d.made.bodyToUnderarm) return [];
+        const length = this.#own(S.length, 'customLengthMm');
+        return [
+          ...this.#turn(length, 10, 600, (by) => `Make the body ${by} longer`, { length: 'custom' }),
+          ...this.#shallowerRib(),
+        ];
+      }
+      case 'sleeve-below-underarm':
+        return d.made.sleeve ? [] : this.#shallowerRib();
       case 'neck-depth':
-        return this.#turn(
-          this.#own(S.frontNeck, 'frontNeckDepthMm'),
-          -5,
-          v[S.frontNeck]! * 0.6,
-          (by) => `Make the V ${by} shallower`,
-          neckAsItStands(v, d),
-        );
+        return this.#less(frontNeck, (by) => `Make the V ${by} shallower`, asItStands);
       default:
         return [];
     }
@@ -160,6 +145,15 @@ class Mending {
     return this.#turn(knob, 5, (max - rules[name]) * kappa, text);
   }
 
+  #shallowerRib(): Remedy[] {
+    return this.#less(this.#own(S.rib, 'ribMm'), (by) => `Make the rib ${by} shallower`);
+  }
+
+  /** At most so much less that two fifths are left (assumed). */
+  #less(knob: Knob, text: (by: string) => string, rest: Change = {}): Remedy[] {
+    return this.#turn(knob, -5, knob.now * 0.6, text, rest);
+  }
+
   #moreEase(most: number): Remedy[] {
     const { nudging } = this.#worked;
     const wish = WISHES.find((each) => rateOf(each, this.#rule, nudging) > 0);
@@ -169,15 +163,11 @@ class Mending {
       : this.#turn(this.#own(wish, 'easeChangeMm'), TRIED, most, (by) => `Make it ${by} wider round than now`);
   }
 
-  /** A hem that follows the hip where that makes it wider, or falls straight where the body above is. */
-  #otherHem(): Remedy[] {
+  /** A hem that falls straight where one that follows the hip is what does not go on. */
+  #straightHem(): Remedy[] {
     const { row, decisions } = this.#worked;
-    const { check } = this.#rule;
-    if (check === 'hip' && hemCouldWiden(row, decisions))
-      return this.#offered({ hem: 'tapered' }, 'Let the hem follow the hip');
-    if (check === 'over-the-shoulders' && hemIsNarrowest(row, decisions))
-      return this.#offered({ hem: 'straight' }, 'Let the hem fall straight');
-    return [];
+    if (this.#rule.check !== 'over-the-shoulders' || !hemIsNarrowest(row, decisions)) return [];
+    return this.#offered({ hem: 'straight' }, 'Let the hem fall straight');
   }
 
   /**

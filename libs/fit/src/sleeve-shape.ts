@@ -1,7 +1,7 @@
-import type { Decisions } from './decisions.ts';
+import { type Decisions, isDropped } from './decisions.ts';
 import { raglanSleeveSteps } from './raglan.ts';
 import { capForSeam, capSeam } from './set-in.ts';
-import { S } from './slots.ts';
+import { type Row, S } from './slots.ts';
 import type { Steps } from './steps.ts';
 
 const FOLDS = 4 - Math.PI;
@@ -9,7 +9,7 @@ const FOLDS = 4 - Math.PI;
 /** The sleeve: the way from nape to cuff is kept, so its length follows the body. Needs the body's shape. */
 export function sleeveSteps(steps: Steps, d: Decisions): void {
   const { made, construction } = d;
-  const dropped = construction === 'drop-shoulder' || construction === 'squared-drop';
+  const dropped = isDropped(d);
   if (dropped && !made.sleeveTop) steps.sum(S.sleeveTop, [2, S.armhole]);
   else steps.same(S.sleeveTop, S.sleeveGirth);
   // A drop's top is a seam and converts to nothing; the others are girths.
@@ -61,4 +61,21 @@ function capSteps(steps: Steps, { made, rules }: Decisions): void {
       S.bindOff,
     );
   steps.solved(S.capSeam, (cap, top, bindOff) => capSeam(cap, top, bindOff, rules), S.cap, S.sleeveTop, S.bindOff);
+}
+
+/** Why there is no sleeve, and what to change: no cap, or raglan, of its width joins an armhole that is known. Null where one does. */
+export function whyNoSleeve(v: Row, d: Decisions): string | null {
+  if (d.silhouette === 'vest' || !isUnjoined(v, d)) return null;
+  const why = 'No sleeve of this width joins the armhole';
+  if (d.made.sleeveTop)
+    return `${why}: work the sleeve again, narrower${d.made.armhole ? '' : ', or choose more ease'}.`;
+  if (d.made.armhole) return `${why}: choose less ease, or work the body again, with a deeper armhole.`;
+  return `${why}: choose a squared drop, or less ease.`;
+}
+
+function isUnjoined(v: Row, { construction }: Decisions): boolean {
+  const [rise, edge] =
+    construction === 'set-in' ? [v[S.cap]!, v[S.armholeSeam]!] : [v[S.sleeveRaglan]!, v[S.raglanEdge]!];
+  const solved = construction === 'set-in' || construction === 'raglan';
+  return solved && Number.isNaN(rise) && !Number.isNaN(edge + v[S.sleeveTop]!);
 }

@@ -118,6 +118,7 @@ const WORKED_OUT = [
   'room',
   // lengths
   'length',
+  'lengthWished',
   'napeToCuff',
   // armhole and widths
   'armholeBase',

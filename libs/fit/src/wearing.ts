@@ -1,4 +1,4 @@
-import type { Decisions } from './decisions.ts';
+import { type Decisions, isDropped } from './decisions.ts';
 import { S } from './slots.ts';
 import type { Steps } from './steps.ts';
 
@@ -16,8 +16,6 @@ export function wearingSteps(steps: Steps, d: Decisions): void {
 
 /** What a ratio is taken over is no less than this, mm: with nothing there it would be boundless. */
 const LEAST = 1;
-
-const isDropped = (d: Decisions): boolean => d.construction === 'drop-shoulder' || d.construction === 'squared-drop';
 
 /** How many times its length a fabric reaches: where a close-fitting garment's main fabric stretches, and where it need not. */
 const closeStretch = (d: Decisions): number => (d.closeFitting ? 1 + d.mainUsable : 1);

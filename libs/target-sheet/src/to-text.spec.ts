@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { cardiganSheet, pulloverSheet, sampleSheets } from '../../../tests/target-sheet/samples/index.ts';
+import { PIECE_DIMENSION_NAMES } from '#fit';
 import { inUnit } from './in-unit.ts';
 import { SHEET_UNITS } from './target-sheet.ts';
 import { toText } from './to-text.ts';
@@ -12,6 +13,22 @@ describe('a sheet as plain text', () => {
   it('keeps to 80 columns', () => {
     for (const sheet of sampleSheets)
       for (const unit of SHEET_UNITS) expect(widest(toText(inUnit(sheet, unit)))).toBeLessThanOrEqual(80);
+  });
+
+  it('keeps to them with the longest names and the most figures, seams and inches', () => {
+    const [piece] = pulloverSheet.pieces;
+    const [known] = piece!.dimensions.filter(({ value }) => value !== null);
+    const long = { value: 1209, u: 12, low: 1206, high: 1225, asMade: 1219, allowance: 10 };
+    const dimensions = PIECE_DIMENSION_NAMES.map((name) => ({ ...known!, ...long, name, fabric: 'main' as const }));
+    const sheet = { ...pulloverSheet, pieces: [{ ...piece!, dimensions }] };
+    for (const unit of SHEET_UNITS) expect(widest(toText(inUnit(sheet, unit)))).toBeLessThanOrEqual(80);
+  });
+
+  it('leaves a number and its unit in one line', () => {
+    for (let words = 0; words < 40; words++) {
+      const notes = [{ code: 'long', text: `${'a '.repeat(words)}the neck is 12 % wider, by 3.5 cm or 1 1/2 in.` }];
+      expect(toText({ ...pulloverSheet, notes })).not.toMatch(/\d\n\s*(%|cm|in)/);
+    }
   });
 
   it('gives each length in centimetres and in eighths of an inch, with its limits', () => {
@@ -45,7 +62,7 @@ describe('a sheet as plain text', () => {
     );
     const text = toText({ ...pulloverSheet, pieces: [{ ...piece!, dimensions }] });
     expect(widest(text)).toBeLessThanOrEqual(80);
-    expect(text).toContain('with seams');
+    expect(text).toContain('seamed');
     expect(text).not.toContain('nwashed');
     const grown = dimensions.map((each) => (each.value === null ? each : { ...each, asMade: each.asMade! / 1.05 }));
     const both = toText({ ...pulloverSheet, pieces: [{ ...piece!, dimensions: grown }] }).replace(/\s+/g, ' ');

@@ -40,7 +40,7 @@ function legend({ pieces }: TargetSheet, unit: MakersUnit): string {
   const grows = pieces.some(({ dimensions }) => dimensions.some(differsUnwashed));
   const seamed = pieces.some(({ dimensions }) => dimensions.some(hasSeams));
   const shown = `± is the standard uncertainty, “anywhere in” how far a length may be rounded, both in ${unit === 'cm' ? unit : 'inches'}.`;
-  if (!grows) return seamed ? `${shown} “With seams” adds the seam allowance; the other lengths leave it out.` : shown;
+  if (!grows) return seamed ? `${shown} “Seamed” is with the seam allowance; the other lengths leave it out.` : shown;
   const unwashed = `${shown} “Unwashed” is what comes off the needles or hook: go by it only with a gauge from an unwashed swatch.`;
   return seamed
     ? `${unwashed} It holds the seam allowance; the other lengths leave it out, so add it at every edge that is sewn.`

@@ -26,9 +26,8 @@ const ON_PIECES: readonly Column[] = [
   },
 ];
 const WITH_SEAMS: Column = {
-  title: 'with seams',
-  cell: (dimension, unit) =>
-    'allowance' in dimension && dimension.allowance > 0 ? tapeText(dimension.value + dimension.allowance, unit) : '',
+  title: 'seamed',
+  cell: (dimension, unit) => (hasSeams(dimension) ? tapeText(dimension.value + dimension.allowance, unit) : ''),
 };
 const UNWASHED: Column = {
   title: 'unwashed',
@@ -62,7 +61,8 @@ export function dimensionTable(dimensions: readonly AnyDimension[], unit: Makers
 const hasValue = (dimension: AnyDimension): dimension is WithValue => dimension.value !== null;
 
 /** Whether a piece has an allowance beyond this length of it. */
-export const hasSeams = (dimension: AnyDimension): boolean => 'allowance' in dimension && dimension.allowance > 0;
+export const hasSeams = <T extends AnyDimension>(dimension: T): dimension is T & { readonly allowance: number } =>
+  'allowance' in dimension && dimension.allowance > 0;
 
 /** Whether a piece is of another size before its first wash. */
 export const differsUnwashed = (dimension: AnyDimension): boolean =>

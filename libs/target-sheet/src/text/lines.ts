@@ -4,6 +4,10 @@ export const LINE_WIDTH = 80;
 /** Control and direction characters, which a terminal would obey. */
 const OBEYED = /[\p{Cc}\u200e\u200f\u2028-\u202e\u2066-\u2069]+/gu;
 
+/** Between a number and its unit no line breaks. */
+const UNIT = /(?<=\d) (?=(?:%|mm|cm|in|g)(?!\w))/g;
+const UNBROKEN = '\u00a0';
+
 /** Text with nothing in it but characters and single spaces. */
 export const plain = (text: string): string => text.replace(OBEYED, ' ').replace(/ +/g, ' ').trim();
 
@@ -18,6 +22,7 @@ export function wrap(text: string, lead = '', indent = ' '.repeat(widthOf(lead))
   const lines: string[] = [];
   let line = '';
   for (const word of plain(text)
+    .replace(UNIT, UNBROKEN)
     .split(' ')
     .flatMap((each) => pieces(each, room))) {
     if (line === '') line = word;
@@ -27,7 +32,9 @@ export function wrap(text: string, lead = '', indent = ' '.repeat(widthOf(lead))
       line = word;
     }
   }
-  return [...lines, line].map((each, index) => ((index === 0 ? lead : indent) + each).trimEnd());
+  return [...lines, line].map((each, index) =>
+    ((index === 0 ? lead : indent) + each.replaceAll(UNBROKEN, ' ')).trimEnd(),
+  );
 }
 
 /** A word cut into pieces of at most `room` characters. */
