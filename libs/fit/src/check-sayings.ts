@@ -1,7 +1,7 @@
 import type { CheckName } from './advice.ts';
 import { type CheckRule, isComfort } from './check-rules.ts';
-import { waistOf } from './decide.ts';
 import { type Decisions, isDropped } from './decisions.ts';
+import { waistOf } from './governed.ts';
 import { lengthWords } from './length-words.ts';
 import { isMade } from './made.ts';
 import { type Row, S } from './slots.ts';
@@ -228,7 +228,7 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
 function roomForTheHip({ v, d, ease }: Situation): string {
   if (bodyMade(d)) return 'work the body again, wider or shorter';
   const { bodyToUnderarm } = d.made;
-  const unknown = Number.isNaN(waistOf(v, d.rules)) && (d.customLength || d.taken.length || bodyToUnderarm);
+  const unknown = Number.isNaN(waistOf(v, d.rules)) && (d.length === 'custom' || d.taken.length || bodyToUnderarm);
   const wider = [
     moreEase(ease),
     d.closeFitting && 'a stretchier fabric',

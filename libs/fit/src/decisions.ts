@@ -1,6 +1,6 @@
 import type { Figure } from '#body';
 import type { Construction } from '#garment';
-import type { Hem, Neckline, Silhouette } from './design.ts';
+import type { Hem, LengthChoice, Neckline, Silhouette } from './design.ts';
 import type { Tape } from './length-words.ts';
 import type { Rules } from './rules.ts';
 
@@ -54,7 +54,7 @@ export interface Decisions {
   readonly ownNeckWidth: boolean;
   readonly ownFrontNeck: boolean;
   readonly ownBackNeck: boolean;
-  readonly customLength: boolean;
+  readonly length: LengthChoice;
   /** What a named length is said from: a man's hip (measured, or so far below his waist), else the waist. */
   readonly lengthFrom: 'waist' | 'hip' | 'hip below waist';
   readonly hipReached: boolean;

@@ -39,7 +39,7 @@ export function lengthSteps(steps: Steps, d: Decisions): void {
 }
 
 function centreBackLength(d: Decisions): Term[] {
-  if (d.customLength) return [[1, S.customLength]];
+  if (d.length === 'custom') return [[1, S.customLength]];
   if (d.taken.length)
     return [
       [1, S.refShoulderToHem],

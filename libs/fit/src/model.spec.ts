@@ -48,9 +48,11 @@ describe('the model', () => {
     const model = modelOf(decisions);
     expect(modelOf({ ...decisions, kappa: 0.6, sized: { ...decisions.sized }, tape: 'in' })).toBe(model);
     for (const name of Object.keys(decisions) as (keyof Decisions)[]) {
-      if (['kappa', 'sized', 'tape', 'figure'].includes(name)) continue;
+      if (['kappa', 'sized', 'tape', 'figure', 'length'].includes(name)) continue;
       expect(modelOf({ ...decisions, [name]: other(decisions[name]) }), name).not.toBe(model);
     }
+    expect(modelOf({ ...decisions, length: 'cropped' })).toBe(model);
+    expect(modelOf({ ...decisions, length: 'custom' })).not.toBe(model);
     for (const name of ['taken', 'made'] as const)
       for (const flag of Object.keys(decisions[name]))
         expect(modelOf({ ...decisions, [name]: { ...decisions[name], [flag]: true } }), flag).not.toBe(model);

@@ -38,7 +38,7 @@ function kept<K, V>(by: { set: (key: K, value: V) => unknown }, key: K, made: V)
 
 /** All that the model hangs on besides the rules, in one word. */
 function kindOf(d: Decisions): string {
-  return `${d.silhouette} ${d.construction} ${d.neckline} ${d.hem} ${d.lengthFrom} ${d.refConstruction} ${flags(d.taken)} ${flags(d.made)} ${d.easeFromGarment} ${d.ownNeckWidth} ${d.ownFrontNeck} ${d.ownBackNeck} ${d.customLength} ${d.hipReached} ${d.hipGoverns} ${d.layerArm} ${d.layerWrist} ${d.refLayerArm} ${d.refLayerWrist} ${d.sleeveFromCentreBack} ${d.refWidthGiven} ${d.ribUsable} ${d.mainUsable} ${d.mainMeasured} ${d.closeFitting}`;
+  return `${d.silhouette} ${d.construction} ${d.neckline} ${d.hem} ${d.lengthFrom} ${d.refConstruction} ${flags(d.taken)} ${flags(d.made)} ${d.easeFromGarment} ${d.ownNeckWidth} ${d.ownFrontNeck} ${d.ownBackNeck} ${d.length === 'custom'} ${d.hipReached} ${d.hipGoverns} ${d.layerArm} ${d.layerWrist} ${d.refLayerArm} ${d.refLayerWrist} ${d.sleeveFromCentreBack} ${d.refWidthGiven} ${d.ribUsable} ${d.mainUsable} ${d.mainMeasured} ${d.closeFitting}`;
 }
 
 function flags(all: object): string {

@@ -7,9 +7,9 @@ import type { FitRequest } from './fit-request.ts';
 import { lengthWords } from './length-words.ts';
 import { keepsBack, keepsFront, keepsWidth } from './neck.ts';
 import type { Nudging } from './nudging.ts';
-import { type RuleName, RULES } from './rules.ts';
+import { RULES } from './rules.ts';
 import { type Row, S } from './slots.ts';
-import { type Change, tried } from './trial.ts';
+import { type Change, type Field, tried } from './trial.ts';
 import type { WorkedOut } from './work-out.ts';
 
 /** A change of the design that mends a check, in words; and how many checks of comfort it spoils. */
@@ -22,7 +22,7 @@ interface Remedy {
 /** A field of the design, or a rule, that moves a number of the model: what it says now, and how many mm of the number one of it is. */
 interface Knob {
   readonly slot: number;
-  readonly field: string;
+  readonly field: Field;
   readonly now: number;
   readonly scale: number;
 }
@@ -134,14 +134,14 @@ class Mending {
   }
 
   /** A field of the design that says a number of the model as it is. */
-  #own(slot: number, field: string): Knob {
+  #own(slot: number, field: Field): Knob {
     return { slot, field, now: this.#worked.row[slot]!, scale: 1 };
   }
 
-  #moreOfRule(name: RuleName, slot: number, text: (by: string, mm: number) => string): Remedy[] {
+  #moreOfRule(name: 'wrist-room' | 'armhole-room', slot: number, text: (by: string, mm: number) => string): Remedy[] {
     const { rules, kappa } = this.#worked.decisions;
     const { max } = RULES.find((each) => each.name === name)!;
-    const knob = { slot, field: `rules/${name}`, now: rules[name], scale: kappa };
+    const knob = { slot, field: `rules/${name}` as const, now: rules[name], scale: kappa };
     return this.#turn(knob, 5, (max - rules[name]) * kappa, text);
   }
 

@@ -1,7 +1,8 @@
 import { holdingChecks } from './check-rules.ts';
-import { decide, type Decided } from './decide.ts';
+import { decide } from './decide.ts';
 import { type Figure, figuresOf } from './figures.ts';
 import type { FitRequest } from './fit-request.ts';
+import type { Decided } from './governed.ts';
 import { type Inputs, inputsOf } from './inputs.ts';
 import { readMade } from './made.ts';
 import { Nudging } from './nudging.ts';
@@ -30,14 +31,15 @@ export function workOut(request: FitRequest): WorkedOut {
   return { kappa, inputs, decisions, model, row, nudging, figures };
 }
 
-/** Inputs and decisions; a squared drop that turns out to have no inset is settled again as a drop shoulder. `sized` are the rules at the wearer's size. */
-export function settle(request: FitRequest, kappa: number, sized = rulesAtSize(request.rules, kappa)): Settled {
+/** Inputs and decisions; a squared drop that turns out to have no inset is settled again as a drop shoulder. */
+export function settle(request: FitRequest, kappa: number): Settled {
   const { design } = request;
+  const sized = rulesAtSize(request.rules, kappa);
   const frontBand = design.frontBandMm ?? sized['front-band-width'];
   const made = readMade(request.made, design, frontBand, design.overlapMm ?? frontBand);
   const inputs = inputsOf(request, sized, made.inputs);
-  const { decisions, model, row } = decide(request, inputs, kappa, sized, made);
+  const { decisions, model, row } = decide(request, inputs.values, kappa, sized, made.made);
   const { construction } = decisions;
   if (construction === design.construction) return { inputs, decisions, model, row };
-  return settle({ ...request, design: { ...design, construction } }, kappa, sized);
+  return settle({ ...request, design: { ...design, construction } }, kappa);
 }
