@@ -201,6 +201,13 @@ describe.each(DATABASES)('target sheets on %s', (kind) => {
       .send({ ...request, sizes: ['S', 'Q'] })
       .expect(422);
     expect(wrong.body.errors[0].pointer).toBe('/sizes/1');
+    const heads = await api.http
+      .post('/v1/target-sheets/run')
+      .send({ ...request, table: 'head-girth-by-age', sizes: null })
+      .expect(422);
+    expect(heads.body.errors).toMatchObject([
+      { pointer: '/table', detail: expect.stringContaining('no sizes to make') },
+    ]);
     const likeGarment = await api.http
       .post('/v1/target-sheets/run')
       .send({ ...request, design: { ...request.design, basis: 'garment' } })

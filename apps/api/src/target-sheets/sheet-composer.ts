@@ -1,6 +1,15 @@
 import { randomUUID } from 'node:crypto';
 import { Inject, Injectable } from '@nestjs/common';
-import { rowBodyMeasures, sizeRow, sizeTable, type BodyModel, type SizeRow } from '#body';
+import {
+  publishedSizes,
+  rowBodyMeasures,
+  sizeRow,
+  sizeTable,
+  type BodyDimension,
+  type BodyModel,
+  type PublishedSizes,
+  type SizeRow,
+} from '#body';
 import { DomainError } from '#measure';
 import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
 import { BODY_MODEL } from '../body-model/body-model.module.ts';
@@ -54,8 +63,17 @@ function bodyOfRow(row: SizeRow): NonNullable<SheetInput['body']> {
   return { figure, ageYears: row.ageYears, measures: rowBodyMeasures(row), estimate: true };
 }
 
+/** What a size is told by; a table with neither lists something else by age. */
+const SIZED_BY: readonly BodyDimension[] = ['chest-girth', 'hip-girth'];
+const hasSizes = ({ measures }: PublishedSizes): boolean => measures.some(({ name }) => SIZED_BY.includes(name));
+
 function rowsOf(id: string, sizes: readonly string[] | null): readonly SizeRow[] {
   const table = pointing('/table', () => sizeTable(id));
+  if (!hasSizes(table)) {
+    const others = publishedSizes().filter(hasSizes);
+    const text = `"${id}" has neither chest nor hip, so it gives no sizes to make; these do: ${others.map((each) => each.id).join(', ')}.`;
+    throw new DomainError('table-without-sizes', text, '/table');
+  }
   return sizes === null
     ? table.rows
     : sizes.map((size, index) => pointing(`/sizes/${index}`, () => sizeRow(table, size)));
