@@ -43,11 +43,20 @@ describe('the service', () => {
   );
 
   it('answers where there is nothing with a problem document', async () => {
-    for (const request of [api.http.get('/nothing'), api.http.patch('/v1/bodies'), api.http.get('/%E0%A4%A')]) {
+    for (const request of [api.http.get('/nothing'), api.http.patch('/v1/nothing'), api.http.get('/%E0%A4%A')]) {
       const response = await request;
       expect(response.status).toBe(404);
       expect(response.headers['content-type']).toMatch(/^application\/problem\+json/);
     }
+  });
+
+  it('says which methods an address takes, where it does not take that one', async () => {
+    const wrong = await api.http.patch('/v1/target-sheets/compute').send({}).expect(405);
+    expect(wrong.headers['allow']).toContain('POST');
+    expect(wrong.body).toMatchObject({ code: 'wrong-method', detail: expect.stringContaining('POST') });
+    expect((await api.http.delete('/v1/bodies').expect(405)).headers['allow']).toBe('GET, POST');
+    await api.http.patch('/v1/bodies/').expect(404);
+    await api.http.post('/v1/nothing').send({}).expect(404);
   });
 
   it('is healthy and ready', async () => {

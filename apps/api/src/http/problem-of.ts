@@ -24,7 +24,7 @@ function statusOf(error: unknown): number {
 function problemOfStatus(status: number): HttpProblem {
   switch (status) {
     case 404:
-      return new HttpProblem(404, 'not-found', 'There is nothing at this address, or not with this method. See /docs.');
+      return new HttpProblem(404, 'not-found', 'There is nothing at this address. See /docs.');
     case 413:
       return new HttpProblem(
         413,

@@ -1,13 +1,26 @@
-import { Catch, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
+import { Catch, NotFoundException, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
 import type { NextFunction, Request, Response } from 'express';
+import { methodsAt } from './methods-at.ts';
+import { HttpProblem } from './problem.ts';
 import { problemOf } from './problem-of.ts';
 
 /** Answers whatever was thrown in a controller, or below it, with a problem document. */
 @Catch()
 export class ProblemFilter implements ExceptionFilter {
   catch(error: unknown, host: ArgumentsHost): void {
-    answerProblem(error, host.switchToHttp().getResponse<Response>());
+    const http = host.switchToHttp();
+    const response = http.getResponse<Response>();
+    const { app, path } = http.getRequest<Request>();
+    // Nest throws this where no route takes a request; what is not there of ours is a problem of its own.
+    const methods = error instanceof NotFoundException ? methodsAt(app, path) : [];
+    answerProblem(methods.length > 0 ? wrongMethod(methods, response) : error, response);
   }
+}
+
+function wrongMethod(methods: readonly string[], response: Response): HttpProblem {
+  const taken = methods.join(', ');
+  response.setHeader('Allow', taken);
+  return new HttpProblem(405, 'wrong-method', `This address takes ${taken}. See /docs.`);
 }
 
 /** The same for what goes wrong before a controller is reached: express's error handler, last of the handlers in front of the API. */
