@@ -1,7 +1,7 @@
 import type { Advice, CheckName, Verdict } from '#fit';
 
 /** Those of comfort, which draw nothing in and keep no remedy from being offered; and seams, which compare what was made. */
-const BESIDES: readonly CheckName[] = [
+export const BESIDES: readonly CheckName[] = [
   'seam',
   'cuff-stays',
   'under-the-arm',

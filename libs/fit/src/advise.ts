@@ -7,6 +7,7 @@ import type { FitRequest } from './fit-request.ts';
 import { MissingMeasures } from './missing.ts';
 import { notesOn } from './notes.ts';
 import { whyNoSleeve } from './sleeve-shape.ts';
+import { S } from './slots.ts';
 import { settle, workOut } from './work-out.ts';
 
 /**
@@ -50,8 +51,8 @@ export function advise(request: FitRequest): Advice {
     pieces,
     checks,
     collisions: collisionsOf(checked),
-    cautions: cautionsFor(request.body?.figure ?? null),
-    notes: notesOn(request, nudging, decisions, checks, pieces),
+    cautions: cautionsFor(request.body?.figure ?? null, nudging.base[S.bodyFlat]!),
+    notes: notesOn(request, worked, checks, pieces),
   };
 }
 

@@ -148,8 +148,13 @@ function solvedAs(slot: number, v: Row, d: Decisions): string | null {
     case S.pieceLength:
       return lengthFollows;
     case S.pieceFrontNeck:
+      if (d.neckline === 'v') return 'from the V’s point under its band';
+      return keepsFront(d) ? null : widened(v);
     case S.raglanFrontNeck:
       return d.neckline === 'v' ? 'from the V’s point under its band' : null;
+    case S.shoulderWidth:
+    case S.pieceShoulderWidth:
+      return keepsWidth(d) || widened(v) === null ? null : 'what the neck leaves, made larger for the head';
     case S.frontEdge:
       return d.neckline === 'v' ? 'from the V’s point under its band' : lengthFollows;
     case S.neckWidth:

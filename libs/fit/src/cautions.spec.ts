@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { FIGURES } from '#body';
 import { cautionsFor } from './cautions.ts';
 
-const codes = (figure: Parameters<typeof cautionsFor>[0]) => cautionsFor(figure).map(({ code }) => code);
+const codes = (figure: Parameters<typeof cautionsFor>[0], girth = 1000) =>
+  cautionsFor(figure, girth).map(({ code }) => code);
 
 describe('cautions', () => {
   it.each(['child', 'baby'] as const)('for a %s: cords, closures, tight necks, nightwear, allergies', (figure) => {
@@ -13,9 +14,15 @@ describe('cautions', () => {
     expect(codes(figure)).toEqual(['fibre-allergy']);
   });
 
+  it('are a child’s for a small garment, where nothing is known of who wears it', () => {
+    expect(codes(null, 500)).toContain('no-cords');
+    expect(codes('woman', 700)).not.toContain('no-cords');
+  });
+
   it('each say where they are from, and leave children’s clothes to local law', () => {
-    for (const figure of FIGURES) for (const { source } of cautionsFor(figure)) expect(source).toMatch(/practice/);
-    for (const { code, source } of cautionsFor('child'))
+    for (const figure of FIGURES)
+      for (const { source } of cautionsFor(figure, 1000)) expect(source).toMatch(/practice/);
+    for (const { code, source } of cautionsFor('child', 600))
       if (code !== 'fibre-allergy') expect(source).toMatch(/local law/);
   });
 });

@@ -34,7 +34,11 @@ const FOR_ALL: readonly Note[] = [
   },
 ];
 
-/** Cautions that apply to the wearer. */
-export function cautionsFor(figure: Figure | null): readonly Note[] {
-  return figure === 'child' || figure === 'baby' ? [...FOR_CHILDREN, ...FOR_ALL] : FOR_ALL;
+/** A garment less round than this, mm, is taken for a child's where nothing is known of who wears it (assumed). */
+const CHILDS = 800;
+
+/** Cautions that apply to the wearer; `girth` is the garment's at the chest, mm. */
+export function cautionsFor(figure: Figure | null, girth: number): readonly Note[] {
+  const young = figure === null ? girth < CHILDS : figure === 'child' || figure === 'baby';
+  return young ? [...FOR_CHILDREN, ...FOR_ALL] : FOR_ALL;
 }

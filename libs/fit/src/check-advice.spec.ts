@@ -36,16 +36,20 @@ describe('the line beside a check', () => {
   it('says by how much it fails, or how little there is to spare, as the tape is marked', () => {
     const design = { neckWidthMm: 120, frontNeckDepthMm: 40, backNeckDepthMm: 10 };
     expect(said('head-through-neck', { design })).toMatch(
-      /^The neck will not pass the head, by \d+(\.\d)? cm: make it/,
+      /^The neck will not pass the head, with \d+(\.\d)? cm of girth missing: make it/,
     );
-    expect(said('head-through-neck', { design, tape: 'in' })).toMatch(/will not pass the head, by [\d /]+ in: /);
-    expect(said('over-the-shoulders')).toMatch(/^It goes on over the shoulders, with only 0.3 cm to spare: choose/);
+    expect(said('head-through-neck', { design, tape: 'in' })).toMatch(
+      /will not pass the head, with [\d /]+ in of girth missing: /,
+    );
+    expect(said('over-the-shoulders')).toMatch(
+      /^It goes on over the shoulders, with only 0.3 cm of girth to spare: choose/,
+    );
   });
 
   it('asks for the fabric where the body is known and only a stretch could help', () => {
     const design = { ease: { mm: -75 } } as const;
     expect(said('over-the-shoulders', { design })).toMatch(
-      /, by \d+(\.\d)? cm, unless the fabric stretches: pull the swatch across and measure its stretch\.$/,
+      /, with \d+(\.\d)? cm of girth missing unless the fabric stretches: pull the swatch across and measure its stretch\.$/,
     );
     expect(said('negative-ease', { design })).toBe(
       'The garment is smaller than the body: pull the swatch across and measure its stretch.',
@@ -65,7 +69,7 @@ describe('the line beside a check', () => {
       said('over-the-shoulders', { body: womanWith({ 'chest-girth': chest, 'hip-girth': 800 }) });
     // (chest + 63) against (chest + 1060)/2: nothing is over at 934.
     expect(hair(934.2)).toMatch(/, with only a hair to spare: /);
-    expect(hair(933.8)).toMatch(/, by a hair, unless the fabric stretches: /);
+    expect(hair(933.8)).toMatch(/, with a hair missing unless the fabric stretches: /);
   });
 
   it('asks for no measure that is there', () => {
@@ -95,7 +99,10 @@ const CURES: Readonly<Record<string, (request: FitRequest, advice: Advice) => re
   'a shallower rib': (request, advice) => [designed(request, { ribMm: 0.5 * mm(advice, 'rib-depth') })],
   'its rib or': (request, advice) => [designed(request, { ribMm: 0.5 * mm(advice, 'rib-depth') })],
   'its rib shallower': (request, advice) => [designed(request, { ribMm: 0.5 * mm(advice, 'rib-depth') })],
-  'bands shallower': (request, advice) => [designed(request, { bandMm: mm(advice, 'band-depth') - 1 })],
+  'bands shallower': (request, advice) => {
+    const changes = check(advice, 'neck-on-shoulders').remedies!.map(({ change }) => change['bandMm'] as number);
+    return changes.filter((bandMm) => bandMm !== undefined).map((bandMm) => designed(request, { bandMm }));
+  },
   'make it narrower': (request, advice) => [designed(request, { neckWidthMm: 0.7 * mm(advice, 'neck-width') })],
   'make the neck narrower': (request, advice) => [designed(request, { neckWidthMm: 0.7 * mm(advice, 'neck-width') })],
   'make it shallower': (request, advice) => [
@@ -187,16 +194,20 @@ describe('what it says to change can help', () => {
     );
     const long = { made: [made('back/body-to-underarm', 500)], body: womanWith({ 'hip-girth': 1200 }) };
     expect(said('hip', { ...long, design: { hem: 'tapered', length: 'cropped' } })).toMatch(
-      /: work the body again, shorter\.$/,
+      /: work the body again, wider or shorter\.$/,
     );
+    const front = { made: [made('front/width', 506)], body: womanWith({ 'front-waist-length': 500 }) };
+    expect(said('front-and-back', front)).toMatch(/: work the front again, with short rows across it\.$/);
   });
 
   it('of a garment that is taken over: to make it larger than that', () => {
     const garment = garmentOf({ 'chest-width': 500, 'cuff-width': 70, 'armhole-depth': 150 });
     const design = { basis: 'both', construction: 'set-in' } as const;
     const body = womanWith({ 'scye-girth': 560 });
-    expect(said('hand-through-cuff', { garment, design, body })).toMatch(/: make it wider than the garment that fits/);
-    expect(said('armhole', { garment, design, body })).toMatch(/: make it deeper than the garment that fits has it\.$/);
+    expect(said('hand-through-cuff', { garment, design, body })).toMatch(
+      /: make it wider than on the garment that fits/,
+    );
+    expect(said('armhole', { garment, design, body })).toMatch(/: make it deeper than on the garment that fits\.$/);
   });
 
   it('of a length that may come down to the hip: the measure that would tell', () => {
@@ -205,7 +216,7 @@ describe('what it says to change can help', () => {
     const body = womanWith({ 'back-waist-length': undefined, 'back-hip-length': undefined });
     const fabric = fabricOf(3, { stretch: { across: 0, along: 0 } });
     expect(said('hip', { garment, design, body, fabric })).toMatch(
-      /, or measure back waist length, which tells whether/,
+      /, or measure back waist length, which tells whether the body comes down to the hip\.$/,
     );
   });
 
@@ -232,10 +243,12 @@ describe('what it says to change can help', () => {
     expect(over.remedies).toEqual([{ text: 'Let the hem fall straight', change: { hem: 'straight' } }]);
   });
 
-  it('of a short sleeve: less ease and a shallower rib, which each leave more of it', () => {
+  it('of a short sleeve: less ease, which leaves more of it, and a shallower rib where that is enough', () => {
     const short = { body: womanWith({ 'nape-to-cuff': 420 }), design: { construction: 'set-in', ribMm: 100 } } as const;
     const { margin, advice } = check(adviceOn(short), 'sleeve-below-underarm');
-    expect(advice).toMatch(/: choose less ease, a shallower rib or a longer sleeve\.$/);
+    expect(advice).toMatch(/: choose less ease or a longer sleeve\.$/);
+    const nearly = { ...short, body: womanWith({ 'nape-to-cuff': 480 }) };
+    expect(said('sleeve-below-underarm', nearly)).toMatch(/: choose less ease, a shallower rib or a longer sleeve\.$/);
     const closer = { ...short, design: { ...short.design, ease: { mm: 50 } } };
     expect(check(adviceOn(closer), 'sleeve-below-underarm').margin).toBeGreaterThan(margin!);
   });
@@ -250,7 +263,7 @@ describe('what it says to change can help', () => {
   it('of a cuff: to make it closer only where its rib would pass the hand then', () => {
     const body = womanWith({ 'hand-girth': 172 });
     const stiff = { body, fabric: fabricOf(3, { ribStretch: 0 }) };
-    expect(said('cuff-stays', stiff)).toMatch(/: plan to fold it back, or work a stretchier rib\.$/);
+    expect(said('cuff-stays', stiff)).toMatch(/: plan to fold it back, or work a stretchier rib and make it closer\.$/);
     expect(said('cuff-stays', { body })).toMatch(
       /^The cuff stays above the hand, but only just: make it closer, or plan to fold it back\.$/,
     );
@@ -276,7 +289,9 @@ describe('what it is about', () => {
 
   it('is the shoulder beside the neck where that is scarcer than what carries it', () => {
     const bare = { design: { construction: 'set-in', neckWidthMm: 330 } } as const;
-    expect(said('neck-on-shoulders', bare)).toMatch(/^Too little shoulder is left beside the neck, by /);
+    expect(said('neck-on-shoulders', bare)).toMatch(
+      /^Too little shoulder is left beside the neck, with [\d.]+ cm missing: /,
+    );
   });
 
   it('is which way a made sleeve misses, and by how much', () => {

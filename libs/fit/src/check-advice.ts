@@ -1,6 +1,7 @@
 import type { Verdict } from './advice.ts';
-import { type Saying, type Situation, told } from './check-sayings.ts';
-import { lengthWords, type Tape } from './length-words.ts';
+import type { CheckRule } from './check-rules.ts';
+import { type Saying, sayingOf, type Situation, told } from './check-sayings.ts';
+import { lengthWords } from './length-words.ts';
 
 const MEASURE_STRETCH = 'pull the swatch across and measure its stretch';
 
@@ -19,34 +20,35 @@ function holding({ holds }: Saying): string {
 export type Found = Exclude<Verdict, 'n/a'>;
 
 /** The line beside a check whose numbers are known: for `fails` and `tight` what to change, for `unknown` how to know the fabric. */
-export function adviceFor(saying: Saying, verdict: Found, at: Situation): string {
+export function adviceFor(rule: CheckRule, verdict: Found, at: Situation): string {
+  const saying = sayingOf(rule, at.v, at.d);
   switch (verdict) {
     case 'fine':
       return holding(saying);
     case 'tight':
     case 'fails':
-      return `${finding(saying, at)}: ${told(saying.change, at)}.`;
+      return `${finding(saying, rule, at)}: ${told(saying.change, at)}.`;
     case 'unknown':
-      return `${unlessItStretches(saying, at)}: ${MEASURE_STRETCH}.`;
+      return `${unlessItStretches(saying, rule, at)}: ${MEASURE_STRETCH}.`;
   }
 }
 
-function finding({ holds, fails, unmeasured }: Saying, at: Situation): string {
-  const { margin, d } = at;
-  if (unmeasured) return margin < 0 ? told(fails, at) : `${holds}, but only just`;
-  return margin < 0
-    ? `${told(fails, at)}, by ${amount(margin, d.tape)}`
-    : `${holds}, with only ${amount(margin, d.tape)} to spare`;
+function finding({ holds, fails, unmeasured }: Saying, rule: CheckRule, at: Situation): string {
+  if (unmeasured) return at.margin < 0 ? told(fails, at) : `${holds}, but only just`;
+  return at.margin < 0
+    ? `${told(fails, at)}, with ${amount(rule, at)} missing`
+    : `${holds}, with only ${amount(rule, at)} to spare`;
 }
 
-function unlessItStretches({ fails, unstretched }: Saying, at: Situation): string {
+function unlessItStretches({ fails, unstretched }: Saying, rule: CheckRule, at: Situation): string {
   return unstretched === undefined
-    ? `${told(fails, at)}, by ${amount(at.margin, at.d.tape)}, unless the fabric stretches`
+    ? `${told(fails, at)}, with ${amount(rule, at)} missing unless the fabric stretches`
     : told(unstretched, at);
 }
 
-/** A length that is missing or to spare; less than the tape shows is still something. */
-function amount(mm: number, tape: Tape): string {
-  const words = lengthWords(mm, tape);
-  return words === lengthWords(0, tape) ? 'a hair' : words;
+/** A length that is missing or to spare, or a girth; less than the tape shows is still something. */
+function amount({ girth }: CheckRule, { margin, d }: Situation): string {
+  const words = lengthWords(margin, d.tape);
+  if (words === lengthWords(0, d.tape)) return 'a hair';
+  return girth ? `${words} of girth` : words;
 }

@@ -3,16 +3,20 @@ import { type CheckRule, isComfort } from './check-rules.ts';
 import { type Decisions, isDropped } from './decisions.ts';
 import { waistOf } from './governed.ts';
 import { lengthWords } from './length-words.ts';
-import { isMade } from './made.ts';
+import { bodyStands, isFrontMade, isMade, sleeveStands } from './made.ts';
 import { type Row, S } from './slots.ts';
+import type { Field } from './trial.ts';
 
-/** What the words of a check may hang on; `ease` tells which way of it makes the margin larger, if any does. Margin in mm. */
+/**
+ * What the words of a check may hang on; `ease` tells which way of it makes the margin larger, if any does, and whether it is that
+ * of the garment that fits; `offered` whether a remedy changes a field. Margin in mm.
+ */
 export interface Situation {
   readonly v: Row;
   readonly d: Decisions;
   readonly margin: number;
-  readonly ease: 'more' | 'less' | null;
-  readonly shallowerBandsHelp: () => boolean;
+  readonly ease: { readonly way: 'more' | 'less'; readonly ofGarment: boolean } | null;
+  readonly offered: (field: Field) => boolean;
 }
 
 type Told = string | ((at: Situation) => string);
@@ -33,8 +37,6 @@ export interface Saying {
 
 export const told = (words: Told, at: Situation): string => (typeof words === 'string' ? words : words(at));
 
-export const bodyMade = ({ made }: Decisions): boolean => made.back || made.front;
-
 /** "A", "A or B", "A, B or C"; what does not help is left out. */
 function oneOf(...cures: readonly (string | false)[]): string {
   const all = cures.filter((cure) => cure !== false);
@@ -42,14 +44,17 @@ function oneOf(...cures: readonly (string | false)[]): string {
   return all.length === 0 ? last : `${all.join(', ')} or ${last}`;
 }
 
-const moreEase = (ease: Situation['ease']): string | false => ease === 'more' && 'more ease';
+/** "More ease", where that way helps; with a garment that fits it is told by that one. */
+const easeThat = (way: 'more' | 'less', ease: Situation['ease']): string | false =>
+  ease?.way === way && `${way} ease${ease.ofGarment ? ' than the garment that fits has' : ''}`;
 
 /** What is taken over from a garment that fits has no field of its own. */
-const thanTheGarment = (taken: boolean): string => (taken ? ' than the garment that fits has it' : '');
+const thanTheGarment = (taken: boolean): string => (taken ? ' than on the garment that fits' : '');
 
-/** A neck that opens. A baby’s needs no buttons to come off in a mouth. */
-export function openingOf({ construction, figure }: Decisions): string {
+/** A neck that opens. A baby’s needs no buttons to come off in a mouth; a raglan vest has no seam there. */
+export function openingOf({ construction, figure, silhouette }: Decisions): string | null {
   const raglan = construction === 'raglan';
+  if (raglan && silhouette === 'vest') return null;
   if (figure === 'baby') return `let ${raglan ? 'a raglan seam' : 'the shoulders'} overlap and open, without buttons`;
   return `leave ${raglan ? 'a raglan seam' : 'a shoulder'} open with buttons`;
 }
@@ -59,7 +64,7 @@ const RIB_TO_SPARE = 1.05;
 
 /** A body already made has its width and its fabric. */
 function widerBody(d: Decisions, choices: string): string {
-  return bodyMade(d) ? 'work the body again, wider or in a fabric that stretches more' : `choose ${choices}`;
+  return bodyStands(d) ? 'work the body again, wider or in a fabric that stretches more' : `choose ${choices}`;
 }
 
 /** A hem that follows the hip, and is narrower than the body above it. */
@@ -70,15 +75,19 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   'head-through-neck': {
     holds: 'The neck passes the head',
     fails: 'The neck will not pass the head',
-    change: ({ d }) => `make it ${d.made.neckWidth ? 'deeper' : 'deeper or wider'}, or ${openingOf(d)}`,
+    change: ({ d, offered }) => {
+      const sizes = [offered('frontNeckDepthMm') && 'deeper', offered('neckWidthMm') && 'wider'];
+      const cures = [sizes.some(Boolean) && `make it ${oneOf(...sizes)}`, openingOf(d)].filter(Boolean);
+      return cures.length > 0 ? cures.join(', or ') : 'choose another neckline';
+    },
     toKnow: 'whether the neck passes the head',
   },
   'hand-through-cuff': {
     holds: 'The cuff passes the hand',
     fails: 'The cuff will not pass the hand',
     change: ({ d }) =>
-      d.made.cuff
-        ? 'work it again, wider or in a stretchier rib'
+      sleeveStands(d)
+        ? 'work the sleeve again, with a wider cuff or a stretchier rib'
         : `make it wider${thanTheGarment(d.taken.wrist)}, or its rib stretchier`,
     toKnow: 'whether the cuff passes the hand',
   },
@@ -91,8 +100,8 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
     // A rib that gives too little passes no hand that would keep it up; and a cuff that passes none is no closer made.
     change: ({ v, d }) => {
       if (1 + d.ribUsable < RIB_TO_SPARE * d.rules['hand-tucked'] || v[S.handHave]! < v[S.handNeed]!)
-        return 'plan to fold it back, or work a stretchier rib';
-      return d.made.cuff ? 'plan to fold it back' : 'make it closer, or plan to fold it back';
+        return 'plan to fold it back, or work a stretchier rib and make it closer';
+      return sleeveStands(d) ? 'plan to fold it back' : 'make it closer, or plan to fold it back';
     },
     toKnow: 'whether the cuff stays above the hand',
     unmeasured: true,
@@ -102,8 +111,8 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
     fails: 'The sleeve is too close for the upper arm',
     change: ({ d, ease }) => {
       if (d.made.sleeveTop) return 'work the sleeve again, wider';
-      if (isDropped(d) && d.made.armhole) return 'work the body again, with a deeper armhole';
-      const cures = [moreEase(ease), d.closeFitting && 'a fabric that stretches more'];
+      if (isDropped(d) && bodyStands(d)) return 'work the body again, with a deeper armhole';
+      const cures = [!bodyStands(d) && easeThat('more', ease), d.closeFitting && 'a fabric that stretches more'];
       if (cures.some(Boolean)) return `choose ${oneOf(...cures)}`;
       return `make the sleeve wider${thanTheGarment(d.taken.upperArm)}`;
     },
@@ -113,7 +122,7 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
     holds: 'The armhole clears the shoulder',
     fails: 'The armhole is too close for the shoulder',
     change: ({ d }) => {
-      if (d.made.armhole) return 'work it again, deeper';
+      if (bodyStands(d)) return 'work the body again, with a deeper armhole';
       if (isMade(S.armhole, d))
         return `work the sleeve again, ${d.made.cap ? 'with a higher cap' : 'wider at its top'}`;
       return `make it deeper${thanTheGarment(d.taken.armhole)}`;
@@ -125,7 +134,7 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
     fails: 'It will not go on over the shoulders',
     change: ({ v, d, ease }) => {
       const straight = hemIsNarrowest(v, d) ? 'let the hem fall straight, or ' : '';
-      return `${straight}${widerBody(d, oneOf(moreEase(ease), 'a stretchier fabric', 'a cardigan'))}`;
+      return `${straight}${widerBody(d, oneOf(easeThat('more', ease), 'a stretchier fabric', 'a cardigan'))}`;
     },
     toKnow: 'whether it goes on over the shoulders',
   },
@@ -138,7 +147,7 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   'negative-ease': {
     holds: 'The fabric stretches as far as this close fit asks',
     fails: (at) => `${told(smaller, at)}, and its fabric does not stretch as far as that`,
-    change: ({ d, ease }) => widerBody(d, oneOf(moreEase(ease), 'a stretchier fabric')),
+    change: ({ d, ease }) => widerBody(d, oneOf(easeThat('more', ease), 'a stretchier fabric')),
     unstretched: smaller,
     toKnow: 'whether the fabric has to stretch',
     unmeasured: true,
@@ -146,26 +155,27 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   'neck-on-shoulders': {
     holds: 'The neck stays on the shoulders',
     fails: 'The neck is too wide to stay on the shoulders',
-    change: ({ d }) => (d.made.neckWidth ? 'work it again, narrower' : 'make it narrower'),
+    change: narrowerNeck,
     toKnow: 'whether the neck stays on the shoulders',
   },
   'body-below-underarm': {
     holds: 'There is body below the underarm',
     fails: 'There is too little body below the underarm',
-    change: ({ d }) => {
-      if (d.made.bodyToUnderarm) return 'work the body again, longer';
-      const armhole = d.construction === 'raglan' ? 'raglan' : 'armhole';
-      return `make it longer, or ${isMade(S.armhole, d) ? 'its rib' : `its rib or ${armhole}`} shallower`;
+    change: ({ v, d, offered }) => {
+      if (bodyStands(d)) return 'work the body again, longer';
+      const shallower = [offered('ribMm') && 'rib', spareArmhole(v, d) && armholeOf(d)];
+      return shallower.some(Boolean) ? `make it longer, or its ${oneOf(...shallower)} shallower` : 'make it longer';
     },
     toKnow: 'how much body there is below the underarm',
   },
   'sleeve-below-underarm': {
     holds: 'There is sleeve below the underarm',
     fails: 'There is too little sleeve below the underarm',
-    change: ({ d, ease }) =>
-      d.made.sleeve
-        ? 'work the sleeve again, longer'
-        : `choose ${oneOf(ease === 'less' && 'less ease', 'a shallower rib', 'a longer sleeve')}`,
+    change: ({ d, ease, offered }) => {
+      if (sleeveStands(d)) return 'work the sleeve again, longer';
+      const less = !bodyStands(d) && easeThat('less', ease);
+      return `choose ${oneOf(less, offered('ribMm') && 'a shallower rib', 'a longer sleeve')}`;
+    },
     toKnow: 'how much sleeve there is below the underarm',
   },
   'under-the-arm': {
@@ -178,17 +188,22 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   'neck-depth': {
     holds: 'The V ends above the fullest part of the chest',
     fails: 'The V reaches to the fullest part of the chest or near it',
-    change: 'make it shallower, or wear something beneath',
+    change: ({ offered }) =>
+      offered('frontNeckDepthMm') ? 'make it shallower, or wear something beneath' : 'wear something beneath',
     toKnow: 'where the V ends',
     unmeasured: true,
   },
   'sleeve-taper': {
     holds: 'The sleeve narrows gently',
     fails: 'The sleeve narrows steeply',
-    change: ({ d }) => {
-      const { cuff, sleeve } = d.made;
-      if (cuff && sleeve) return 'work the sleeve again, longer or wider at the cuff';
-      return `${oneOf(!cuff && 'a wider cuff', !isMade(S.armhole, d) && 'a shallower armhole', !sleeve && 'a longer sleeve')} would be easier to shape`;
+    change: ({ v, d }) => {
+      if (sleeveStands(d)) return 'work the sleeve again, longer or wider at the cuff';
+      const cures = [
+        v[S.cuffHave]! > v[S.cuffNeed]! && 'a wider cuff',
+        spareArmhole(v, d) && `a shallower ${armholeOf(d)}`,
+        'a longer sleeve',
+      ];
+      return `${oneOf(...cures)} would be easier to shape`;
     },
     toKnow: 'how steeply the sleeve narrows',
     unmeasured: true,
@@ -196,17 +211,18 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   'front-and-back': {
     holds: 'Front and back can be the same length',
     fails: 'The front of the body is longer than the back, and the sweater’s would ride up',
-    change: ({ margin }) =>
-      margin < 0
-        ? 'work short rows across the front'
-        : 'measure front and back waist length with care before you decide on short rows',
+    change: ({ d, margin }) => {
+      if (margin >= 0) return 'measure front and back waist length with care before you decide on short rows';
+      return isFrontMade(d) ? 'work the front again, with short rows across it' : 'work short rows across the front';
+    },
     toKnow: 'whether short rows help',
     unmeasured: true,
   },
   seam: {
     holds: 'The edges that join are alike',
     fails: 'The edges that join differ too much',
-    change: 'ease one into the other, or work one again',
+    change: ({ margin }) =>
+      margin < 0 ? 'ease one into the other, or work one again' : 'measure both again before you sew them',
     toKnow: 'whether the edges join',
   },
   'nape-to-cuff': {
@@ -224,21 +240,28 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   },
 };
 
+/** What an armhole is called. */
+const armholeOf = ({ construction }: Decisions): string => (construction === 'raglan' ? 'raglan' : 'armhole');
+
+/** Whether an armhole is still to be worked, and is not known to be too shallow already. */
+const spareArmhole = (v: Row, d: Decisions): boolean =>
+  !bodyStands(d) && !isMade(S.armhole, d) && !(v[S.armholeHave]! <= v[S.armholeNeed]!);
+
 /** A wider body or a shorter one; where it is not known how far down the hip is, the measure that tells. */
 function roomForTheHip({ v, d, ease }: Situation): string {
-  if (bodyMade(d)) return 'work the body again, wider or shorter';
-  const { bodyToUnderarm } = d.made;
-  const unknown = Number.isNaN(waistOf(v, d.rules)) && (d.length === 'custom' || d.taken.length || bodyToUnderarm);
-  const wider = [
-    moreEase(ease),
-    d.closeFitting && 'a stretchier fabric',
-    !bodyToUnderarm && !unknown && 'a shorter length',
-  ];
-  const further = [
-    bodyToUnderarm && !unknown && 'work the body again, shorter',
-    unknown && 'measure back waist length, which tells whether it comes down to the hip',
-  ];
-  return [wider.some(Boolean) && `choose ${oneOf(...wider)}`, ...further].filter(Boolean).join(', or ');
+  if (bodyStands(d)) return 'work the body again, wider or shorter';
+  const unknown = Number.isNaN(waistOf(v, d.rules)) && (d.length === 'custom' || d.taken.length);
+  const shorter = d.taken.length ? 'a length of your own, shorter than the garment that fits' : 'a shorter length';
+  const cures = [easeThat('more', ease), d.closeFitting && 'a stretchier fabric', !unknown && shorter];
+  const further = unknown && 'measure back waist length, which tells whether the body comes down to the hip';
+  return [cures.some(Boolean) && `choose ${oneOf(...cures)}`, further].filter(Boolean).join(', or ');
+}
+
+/** A neck that is too wide, and for the head or the neck itself may have to be deeper for it. */
+function narrowerNeck({ d, offered }: Situation): string {
+  if (bodyStands(d)) return 'work the back again, with a narrower neck';
+  const cures = [offered('neckWidthMm') && 'make it narrower', offered('bandMm') && 'make the bands shallower'];
+  return cures.some(Boolean) ? cures.filter(Boolean).join(', or ') : 'make it narrower and deeper';
 }
 
 /** Where it is what is worn beneath that fills it, the body alone is not to blame. */
@@ -251,7 +274,8 @@ const RAGLAN_RISES: Saying = {
   holds: 'The raglan rises alike on sleeve and body',
   fails: 'The raglan rises much more on one of sleeve and body than on the other, so that one puckers',
   change: ({ d, ease }) => {
-    const cures = [ease !== null && `${ease} ease`, !isMade(S.raglan, d) && 'another construction'];
+    const whole = bodyStands(d) || sleeveStands(d);
+    const cures = [!whole && (easeThat('more', ease) || easeThat('less', ease)), !whole && 'another construction'];
     return cures.some(Boolean) ? `choose ${oneOf(...cures)}` : 'ease one into the other, or work the body again';
   },
   toKnow: 'whether the raglan rises alike on sleeve and body',
@@ -262,8 +286,7 @@ const RAGLAN_RISES: Saying = {
 const SHOULDER_LEFT: Saying = {
   holds: 'There is shoulder enough beside the neck',
   fails: 'Too little shoulder is left beside the neck',
-  change: ({ d, shallowerBandsHelp }) =>
-    `${d.made.neckWidth ? 'work the neck again, narrower' : 'make the neck narrower'}${shallowerBandsHelp() ? ', or make the bands shallower' : ''}`,
+  change: narrowerNeck,
   toKnow: 'how much shoulder is left beside the neck',
 };
 

@@ -7,8 +7,8 @@ import { sayingOf } from './check-sayings.ts';
 import type { Decisions } from './decisions.ts';
 import type { FitRequest } from './fit-request.ts';
 import type { MissingMeasures } from './missing.ts';
-import { easeThatHelps, helps, remediesFor } from './remedies.ts';
-import { type Row, S } from './slots.ts';
+import { easeThatHelps, remediesFor } from './remedies.ts';
+import type { Row } from './slots.ts';
 import type { WorkedOut } from './work-out.ts';
 
 /** A check with what came of it. */
@@ -42,14 +42,14 @@ function checkOne(rule: CheckRule, request: FitRequest, worked: WorkedOut, missi
   const chanceOfFailing = u > 0 ? normalCdf(-margin / u) : margin < 0 ? 1 : 0;
   const verdict = verdictOf(rule, margin, chanceOfFailing, d);
   const ease = verdict === 'fine' ? null : easeThatHelps(rule, nudging);
-  const advice = adviceFor(sayingOf(rule, v, d), verdict, {
+  const remedies = verdict === 'fails' || verdict === 'tight' ? remediesFor(rule, measured, request, worked) : [];
+  const advice = adviceFor(rule, verdict, {
     v,
     d,
     margin,
     ease,
-    shallowerBandsHelp: () => helps(rule, S.band, -1, nudging),
+    offered: (field) => remedies.some(({ change }) => field in change),
   });
-  const remedies = verdict === 'fails' || verdict === 'tight' ? remediesFor(rule, measured, request, worked) : [];
   return {
     check: name,
     verdict,

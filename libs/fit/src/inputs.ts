@@ -106,14 +106,13 @@ function addRuled(filling: Filling, request: FitRequest, sized: Rules): void {
   add('wristRoom', 'wrist-room', 'room at the wrist');
   add('armholeRoom', 'armhole-room', 'room below the scye');
   if (request.body?.figure === 'man') add('hipBelowWaist', 'hip-below-waist-man', 'hip below the waist');
-  add('neckFromShoulders', 'neck-from-shoulders', 'kept for the shoulders');
+  add('neckFromShoulders', 'neck-from-shoulders', 'what the shoulders keep');
   if (design.neckline === 'boat') {
-    add('boatShoulders', 'boat-shoulders', 'kept for the shoulders');
+    add('boatShoulders', 'boat-shoulders', 'what the shoulders keep');
     add('boatDepth', 'boat-depth', 'depth of a boat neck');
   }
-  if (design.construction === 'squared-drop') add('squaredInsetMost', 'squared-inset-most', 'kept at most');
-  if (design.construction === 'set-in')
-    add('setInInsetLeast', 'set-in-inset-least', 'kept at least inside the panel, each side');
+  if (design.construction === 'squared-drop') add('squaredInsetMost', 'squared-inset-most', 'the most it goes in');
+  if (design.construction === 'set-in') add('setInInsetLeast', 'set-in-inset-least', 'the least it goes in');
   // These enter checks alone, and no dimension's reasons.
   filling.set('shoulderLeast', sized['shoulder-least']);
   filling.set('bodyBelow', sized['body-below-underarm']);
@@ -132,7 +131,7 @@ function addRuled(filling: Filling, request: FitRequest, sized: Rules): void {
     ruleSource('crew-neck-room'),
   );
   const deeper = scoop ? sized['scoop-deeper'] : 0;
-  filling.add('neckDeeper', deeper, 'deeper for a scoop', ruleSource('scoop-deeper'));
+  filling.add('neckDeeper', deeper, 'extra depth of a scoop', ruleSource('scoop-deeper'));
   addDeeper(filling, 'armholeDeeper', design.construction, sized);
   if (garment) addDeeper(filling, 'refDeeper', garment.construction, sized);
 }
@@ -150,7 +149,7 @@ function addDeeper(
   else {
     const rule = `${construction}-deeper` as const;
     const own = inWords(construction);
-    const label = input === 'armholeDeeper' ? `deeper for a ${own}` : `the garment's extra depth for a ${own}`;
+    const label = input === 'armholeDeeper' ? `extra depth of a ${own}` : `the garment's extra depth as a ${own}`;
     filling.add(input, sized[rule], label, ruleSource(rule));
   }
 }

@@ -173,3 +173,16 @@ export function isMade(slot: number, d: Decisions): boolean {
       return false;
   }
 }
+
+/** Whether the body, or its back, is finished: whatever was told of it, its widths, lengths and rib are what they are. */
+export const bodyStands = ({ made }: Decisions): boolean =>
+  made.back || made.front || made.armhole || made.bodyToUnderarm || made.neckWidth || frontStands(made);
+
+const frontStands = (made: Made): boolean => made.front || made.frontArmhole || made.frontToUnderarm;
+
+/** Whether the front is known to be finished. */
+export const isFrontMade = ({ made }: Decisions): boolean => frontStands(made);
+
+/** Whether the sleeve is finished. */
+export const sleeveStands = ({ made }: Decisions): boolean =>
+  made.sleeve || made.sleeveTop || made.cap || made.sleeveRaglan || made.cuff;

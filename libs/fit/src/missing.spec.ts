@@ -34,13 +34,15 @@ describe('a dimension without a value', () => {
     const body = womanWith({ 'chest-girth': undefined, 'nape-to-cuff': undefined });
     expect(dimension(adviceOn({ body }), 'sleeve-length').noAdvice).toEqual({
       needs: ['chest-girth', 'nape-to-cuff'],
-      reason: 'Take chest girth, nape to cuff.',
+      reason: 'Measure chest girth and nape to cuff.',
     });
   });
 
   it('says why the body does not have it', () => {
     const body = { ...womanWith({ 'wrist-girth': undefined }), missing: { 'wrist-girth': 'No table gives it.' } };
-    expect(dimension(adviceOn({ body }), 'cuff-width').noAdvice?.reason).toBe('Take wrist girth. No table gives it.');
+    expect(dimension(adviceOn({ body }), 'cuff-width').noAdvice?.reason).toBe(
+      'Measure wrist girth. No table gives it.',
+    );
   });
 
   it('of a child without a chest asks for the chest', () => {

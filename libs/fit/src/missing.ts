@@ -1,4 +1,4 @@
-import { dimensionText, type BodyDimension, type BodyProfile } from '#body';
+import { listText, type BodyDimension, type BodyProfile } from '#body';
 import type { NoAdvice } from './advice.ts';
 import { NOWHERE } from './chain.ts';
 import { BODY_INPUTS, type Inputs } from './inputs.ts';
@@ -56,8 +56,7 @@ export class MissingMeasures {
       .map(([, dimension]) => dimension);
     if (needs.length === 0 && !Number.isNaN(this.#without(null)[slot]!))
       return { needs, reason: 'A measure of the garment that fits is missing.' };
-    if (needs.length === 0)
-      return { needs, reason: 'No shape joins these edges; choose another construction or ease.' };
+    if (needs.length === 0) return { needs, reason: 'No shape joins these edges; choose another construction.' };
     return { needs, reason: this.#sentence(needs) };
   }
 
@@ -74,7 +73,6 @@ export class MissingMeasures {
 
   #sentence(needs: readonly BodyDimension[]): string {
     const why = needs.map((name) => this.#body?.missing[name]).find((reason) => reason);
-    const names = needs.map(dimensionText).join(', ');
-    return `Take ${names}.${why ? ` ${why}` : ''}`;
+    return `Measure ${listText(needs)}.${why ? ` ${why}` : ''}`;
   }
 }

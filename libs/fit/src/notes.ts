@@ -10,8 +10,12 @@ import { lengthWords } from './length-words.ts';
 import { openingOf } from './check-sayings.ts';
 import { keptByShoulders } from './neck.ts';
 import { whyNoSleeve } from './sleeve-shape.ts';
-import type { Nudging } from './nudging.ts';
+import { tried } from './trial.ts';
+import type { WorkedOut } from './work-out.ts';
+import { CHECK_RULES } from './check-rules.ts';
 import { type Row, S } from './slots.ts';
+
+const HIP = CHECK_RULES.find(({ check }) => check === 'hip')!;
 
 /** Twice the area a closed outline encloses, counter-clockwise positive, mm². */
 function doubledArea(outline: readonly (readonly [number, number])[]): number {
@@ -44,8 +48,8 @@ function easeBeside(difference: number, { tape }: Decisions): string {
   return `${words} ${difference < 0 ? 'less' : 'more'} ease than`;
 }
 
-function girthNotes(request: FitRequest, nudging: Nudging, d: Decisions): Note[] {
-  const v = nudging.base;
+function girthNotes(request: FitRequest, worked: WorkedOut): Note[] {
+  const { nudging, decisions: d, row: v } = worked;
   const notes: Note[] = [];
   if (d.hipGoverns && !d.made.back && !d.made.front && !Number.isNaN(v[S.easeInTable]!)) {
     const lies = easeLies(v[S.easeInTable]!, easeBands(d.sized));
@@ -53,11 +57,14 @@ function girthNotes(request: FitRequest, nudging: Nudging, d: Decisions): Note[]
       'category' in request.design.ease && !d.easeFromGarment && !d.taken.chest
         ? inWords(request.design.ease.category)
         : null;
-    const outOfBand =
-      chosen !== null && lies !== chosen
-        ? ` At the chest that is ${lies}, not ${chosen}; a tapered hem keeps both.`
-        : '';
-    const wider = d.taken.hem ? 'the garment that fits is wider there than at its chest' : 'the hip is the wider';
+    const out = chosen !== null && lies !== chosen;
+    const tapered = out && tried({ hem: 'tapered' }, HIP, request, worked) !== null;
+    const outOfBand = out
+      ? ` At the chest that is ${lies}, not ${chosen}${tapered ? '; a tapered hem keeps both' : ''}.`
+      : '';
+    const wider = d.taken.hem
+      ? 'the garment that fits is wider there than at its chest'
+      : 'the hip is wider than the chest';
     notes.push({
       code: 'hip-governs',
       text: `The hem is straight, and ${wider}: that sets the width of the whole body.${outOfBand}`,
@@ -84,9 +91,6 @@ function girthNotes(request: FitRequest, nudging: Nudging, d: Decisions): Note[]
   return notes;
 }
 
-/** A neck is made narrower only for the shoulders. */
-const carried = (v: Row): string => (keptByShoulders(v) ? 'the shoulders carry it and ' : '');
-
 /** By how much a neck was made larger for the head: as a whole, or which parts of it; null where it was not. */
 function neckGrown(v: Row): string | null {
   if (!(v[S.neckScale]! > 1)) return null;
@@ -103,8 +107,7 @@ function neckGrown(v: Row): string | null {
   return parts.length === 0 ? null : parts.join(' and ');
 }
 
-function shapeNotes(request: FitRequest, nudging: Nudging, d: Decisions, checks: readonly Check[]): Note[] {
-  const v = nudging.base;
+function shapeNotes(request: FitRequest, { decisions: d, row: v }: WorkedOut, checks: readonly Check[]): Note[] {
   const notes: Note[] = [];
   if (d.construction !== request.design.construction)
     notes.push({
@@ -116,12 +119,20 @@ function shapeNotes(request: FitRequest, nudging: Nudging, d: Decisions, checks:
   if (grown !== null && head?.verdict !== 'fails')
     notes.push({
       code: 'neck-widened',
-      text: `The neck is ${grown} than its rule, so that ${carried(v)}the head passes.`,
+      text: keptByShoulders(v)
+        ? `The neck is ${grown} than its rule: the shoulders carry no wider one, and the head is to pass.`
+        : `The neck is ${grown} than its rule, so that the head passes.`,
     });
+  const opening = openingOf(d);
   if (head?.verdict === 'fails')
     notes.push({
       code: 'shoulder-opening',
-      text: `The neck as it stands does not pass the head: make it larger, or ${openingOf(d)}.`,
+      text: `The neck as it stands does not pass the head${opening === null ? ', and a raglan vest has no seam to open' : `: make it larger, or ${opening}`}.`,
+    });
+  if (v[S.neckOpening]! < v[S.neckBase]!)
+    notes.push({
+      code: 'neck-tight',
+      text: `The neck’s finished edge is ${lengthWords(v[S.neckBase]! - v[S.neckOpening]!, d.tape)} shorter than the neck goes round, and may sit tight: make it wider or deeper.`,
     });
   if (d.silhouette === 'vest' && !Number.isNaN(v[S.band]!))
     notes.push({
@@ -141,16 +152,15 @@ function shapeNotes(request: FitRequest, nudging: Nudging, d: Decisions, checks:
 /** What is said of the sheet as a whole, besides what fabric and body profile already say. */
 export function notesOn(
   request: FitRequest,
-  nudging: Nudging,
-  d: Decisions,
+  worked: WorkedOut,
   checks: readonly Check[],
   pieces: readonly Piece[],
 ): Note[] {
   return [
     ...(request.body?.notes ?? []),
     ...request.fabric.notes,
-    ...girthNotes(request, nudging, d),
-    ...shapeNotes(request, nudging, d, checks),
+    ...girthNotes(request, worked),
+    ...shapeNotes(request, worked, checks),
     ...weightNotes(pieces, request),
   ];
 }

@@ -1,10 +1,11 @@
 import { normalQuantile } from '#measure';
 import type { Check } from './advice.ts';
 import { type CheckRule, makingOf, marginOf } from './check-rules.ts';
-import { bodyMade, hemIsNarrowest, type Situation } from './check-sayings.ts';
+import { hemIsNarrowest, type Situation } from './check-sayings.ts';
 import type { Decisions } from './decisions.ts';
 import type { FitRequest } from './fit-request.ts';
 import { lengthWords } from './length-words.ts';
+import { bodyStands, isFrontMade, sleeveStands } from './made.ts';
 import { keepsBack, keepsFront, keepsWidth } from './neck.ts';
 import type { Nudging } from './nudging.ts';
 import { RULES } from './rules.ts';
@@ -37,12 +38,13 @@ const rateOf = (wish: number, { have, need }: CheckRule, nudging: Nudging): numb
 /** So much more or less ease is tried, mm. */
 const TRIED = 5;
 
-/** Which way of its ease makes a check's margin larger; null where neither does, as where a limit is reached. */
+/** Which way of its ease makes a check's margin larger, and whose ease that is; null where neither does, as where a limit is reached. */
 export function easeThatHelps(rule: CheckRule, nudging: Nudging): Situation['ease'] {
   for (const wish of WISHES) {
     const rate = rateOf(wish, rule, nudging);
     if (!(Math.abs(rate) > 0)) continue;
-    if (helps(rule, wish, Math.sign(rate) * TRIED, nudging)) return rate > 0 ? 'more' : 'less';
+    if (helps(rule, wish, Math.sign(rate) * TRIED, nudging))
+      return { way: rate > 0 ? 'more' : 'less', ofGarment: wish === S.easeChange };
   }
   return null;
 }
@@ -53,9 +55,11 @@ export function helps(rule: CheckRule, slot: number, mm: number, nudging: Nudgin
   return marginOf(rule, v) > marginOf(rule, nudging.base) + 1e-6;
 }
 
-/** So much more ease is offered at most, mm; and for the sleeve alone, which takes up only a share of it (assumed). */
-const MOST_EASE = 300;
-const MOST_EASE_FOR_SLEEVE = 100;
+/** So much more ease is offered at most, mm: what is looser than that is another garment (assumed). */
+const MOST_EASE = 100;
+/** So much deeper a front neck is offered at most, mm; a boat that is any deeper is none (assumed). */
+const MOST_DEEPER = 200;
+const MOST_DEEPER_BOAT = 30;
 
 /**
  * Changes of the design that make a check hold and none fail that held, those first that spoil no comfort. `measured` is the
@@ -92,32 +96,39 @@ class Mending {
     const frontNeck = this.#own(S.frontNeck, 'frontNeckDepthMm');
     const neckWidth = this.#own(S.neckWidth, 'neckWidthMm');
     const asItStands = neckAsItStands(v, d);
+    const whole = bodyStands(d);
     switch (this.#rule.check) {
-      case 'head-through-neck':
+      case 'head-through-neck': {
+        const most = d.neckline === 'boat' ? MOST_DEEPER_BOAT * d.kappa : MOST_DEEPER;
         return [
-          ...this.#turn(frontNeck, 5, 200, (by) => `Make the front neck ${by} deeper`, asItStands),
-          ...(d.made.neckWidth ? [] : this.#turn(neckWidth, 5, 150, (by) => `Make the neck ${by} wider`, asItStands)),
+          ...(isFrontMade(d)
+            ? []
+            : this.#turn(frontNeck, 5, most, (by) => `Make the front neck ${by} deeper`, asItStands)),
+          ...(whole ? [] : this.#turn(neckWidth, 5, 150, (by) => `Make the neck ${by} wider`, asItStands)),
         ];
+      }
       case 'hand-through-cuff':
+        if (sleeveStands(d)) return [];
         return this.#moreOfRule('wrist-room', S.wristRoom, (by, mm) => {
           const slides = v[S.cuffInner]! + mm > v[S.hand]!;
           return `Make the cuff ${by} wider round${slides ? ', and plan to fold it back' : ''}`;
         });
       case 'armhole':
+        if (whole) return [];
         return this.#moreOfRule('armhole-room', S.armholeRoom, (by) => `Make the armhole ${by} deeper`);
       case 'upper-arm':
-        return this.#moreEase(MOST_EASE_FOR_SLEEVE);
       case 'over-the-shoulders':
       case 'negative-ease':
       case 'hip':
-        return bodyMade(d) ? [] : [...this.#straightHem(), ...this.#moreEase(MOST_EASE)];
+        return whole ? [] : [...this.#straightHem(), ...this.#moreEase()];
       case 'neck-on-shoulders':
+        if (whole) return [];
         return [
-          ...(d.made.neckWidth ? [] : this.#less(neckWidth, (by) => `Make the neck ${by} narrower`, asItStands)),
+          ...this.#less(neckWidth, (by) => `Make the neck ${by} narrower`, asItStands),
           ...this.#less(this.#own(S.band, 'bandMm'), (by) => `Make the bands ${by} shallower`),
         ];
       case 'body-below-underarm': {
-        if (d.made.bodyToUnderarm) return [];
+        if (whole) return [];
         const length = this.#own(S.length, 'customLengthMm');
         return [
           ...this.#turn(length, 10, 600, (by) => `Make the body ${by} longer`, { length: 'custom' }),
@@ -125,9 +136,9 @@ class Mending {
         ];
       }
       case 'sleeve-below-underarm':
-        return d.made.sleeve ? [] : this.#shallowerRib();
+        return sleeveStands(d) || whole ? [] : this.#shallowerRib();
       case 'neck-depth':
-        return this.#less(frontNeck, (by) => `Make the V ${by} shallower`, asItStands);
+        return isFrontMade(d) ? [] : this.#less(frontNeck, (by) => `Make the V ${by} shallower`, asItStands);
       default:
         return [];
     }
@@ -154,13 +165,13 @@ class Mending {
     return this.#turn(knob, -5, knob.now * 0.6, text, rest);
   }
 
-  #moreEase(most: number): Remedy[] {
+  #moreEase(): Remedy[] {
     const { nudging } = this.#worked;
     const wish = WISHES.find((each) => rateOf(each, this.#rule, nudging) > 0);
     if (wish === undefined) return [];
     return wish === S.chosenEase
-      ? this.#turn(this.#own(wish, 'easeMm'), TRIED, most, (by) => `Choose ${by} more ease`)
-      : this.#turn(this.#own(wish, 'easeChangeMm'), TRIED, most, (by) => `Make it ${by} wider round than now`);
+      ? this.#turn(this.#own(wish, 'easeMm'), TRIED, MOST_EASE, (by) => `Choose ${by} more ease`)
+      : this.#turn(this.#own(wish, 'easeChangeMm'), TRIED, MOST_EASE, (by) => `Make it ${by} wider round than now`);
   }
 
   /** A hem that falls straight where one that follows the hip is what does not go on. */
@@ -183,8 +194,9 @@ class Mending {
   ): Remedy[] {
     const { now, scale, field } = knob;
     for (const by of this.#helping(knob, step, reach)) {
-      const change = { ...rest, [field]: turnedTo(now, by / scale) };
-      const offered = this.#offered(change, text(lengthWords(by, this.#worked.decisions.tape), by));
+      const to = turnedTo(now, by / scale);
+      const mm = (to - now) * scale;
+      const offered = this.#offered({ ...rest, [field]: to }, text(lengthWords(mm, this.#worked.decisions.tape), mm));
       if (offered.length > 0) return offered;
     }
     return [];
@@ -221,12 +233,12 @@ class Mending {
 const turnedTo = (now: number, by: number): number =>
   by < 0 ? Math.floor(now + by + 1e-9) : Math.ceil(now + by - 1e-9);
 
-/** A neck that was widened for the head, in its three fields: one of them changed, the other two would be widened anew. */
+/** A neck that was widened for the head, in its three fields, to the millimetre: one of them changed, the other two would be widened anew. */
 function neckAsItStands(v: Row, d: Decisions): Change {
   if (!(v[S.neckScale]! > 1)) return {};
   return {
-    ...(!keepsWidth(d) && { neckWidthMm: v[S.neckWidth]! }),
-    ...(!keepsFront(d) && { frontNeckDepthMm: v[S.frontNeck]! }),
-    ...(!keepsBack(d) && { backNeckDepthMm: v[S.backNeck]! }),
+    ...(!keepsWidth(d) && { neckWidthMm: Math.round(v[S.neckWidth]!) }),
+    ...(!keepsFront(d) && { frontNeckDepthMm: Math.round(v[S.frontNeck]!) }),
+    ...(!keepsBack(d) && { backNeckDepthMm: Math.round(v[S.backNeck]!) }),
   };
 }

@@ -1,4 +1,5 @@
 import { type Decisions, isDropped } from './decisions.ts';
+import { bodyStands } from './made.ts';
 import { raglanSleeveSteps } from './raglan.ts';
 import { capForSeam, capSeam } from './set-in.ts';
 import { type Row, S } from './slots.ts';
@@ -67,10 +68,9 @@ function capSteps(steps: Steps, { made, rules }: Decisions): void {
 export function whyNoSleeve(v: Row, d: Decisions): string | null {
   if (d.silhouette === 'vest' || !isUnjoined(v, d)) return null;
   const why = 'No sleeve of this width joins the armhole';
-  if (d.made.sleeveTop)
-    return `${why}: work the sleeve again, narrower${d.made.armhole ? '' : ', or choose more ease'}.`;
-  if (d.made.armhole) return `${why}: choose less ease, or work the body again, with a deeper armhole.`;
-  return `${why}: choose a squared drop, or less ease.`;
+  if (d.made.sleeveTop) return `${why}: work the sleeve again, narrower.`;
+  if (bodyStands(d)) return `${why}: make it narrower, or work the body again, with a deeper armhole.`;
+  return `${why}: choose a squared drop.`;
 }
 
 function isUnjoined(v: Row, { construction }: Decisions): boolean {

@@ -34,8 +34,9 @@ export interface Outcome {
 }
 
 /**
- * Works the garment out anew with a change, and looks at its checks. Null where one fails for it or is no longer known, and where
- * it comes to be another garment: a hip that it now comes down to sets the width of the whole body, or a squared drop comes or goes.
+ * Works the garment out anew with a change, and looks at its checks. Null where one fares worse for it that does not hold
+ * then, where a number is lost, or the neck comes to be tight or too deep to wear; and where it comes to be another garment: a
+ * hip that it now comes down to sets the width of the whole body, or a squared drop comes or goes.
  */
 export function tried(change: Change, rule: CheckRule, request: FitRequest, before: WorkedOut): Outcome | null {
   const values = changedValues(change, before);
@@ -45,9 +46,21 @@ export function tried(change: Change, rule: CheckRule, request: FitRequest, befo
   if (decisions.construction !== before.decisions.construction) return null;
   const wished = request.design.construction;
   if (wished !== decisions.construction && isSquared({ ...decisions, construction: wished }, values)) return null;
-  const lost = CHECK_RULES.filter((each) => !holds(each, after) && !fails(each, before));
+  if (losesNumber(before, row) || spoilsNeck(before.row, row, decisions)) return null;
+  const lost = CHECK_RULES.filter((each) => faresWorse(each, before, after));
   if (lost.some((each) => !isComfort(each, decisions))) return null;
   return { margin: rule.applies(decisions, row) ? marginOf(rule, row) : Infinity, spoilt: lost.length };
+}
+
+/** Whether a dimension of the sheet comes to be below nothing, or not known. */
+const losesNumber = ({ model, row: before }: Decided, after: Row): boolean =>
+  model.plan.numbers.some(({ slot }) => before[slot]! >= 0 && !(after[slot]! >= 0));
+
+/** Whether a neck comes to be smaller than what it goes round, or deeper than a sweater's is: to the fullest part of the chest, or the underarm. */
+function spoilsNeck(before: Row, after: Row, { neckline }: Decisions): boolean {
+  if (after[S.neckOpening]! < before[S.neckOpening]! - 1e-6 && after[S.neckOpening]! < after[S.neckBase]!) return true;
+  if (neckline === 'v' || !(after[S.frontNeck]! > before[S.frontNeck]! + 1e-6)) return false;
+  return after[S.frontNeck]! > after[S.neckDepthHave]! || after[S.pieceFrontNeck]! > after[S.underarmBelowTop]!;
 }
 
 function changedValues(change: Change, { inputs, decisions }: WorkedOut): Row {
@@ -76,10 +89,20 @@ function changedDecisions(change: Change, d: Decisions): Decisions {
 
 const isSquared = (d: Decisions, values: Row): boolean => hasInset(workedOut(d, values).row, d.sized);
 
-/** Nothing is lost of what does not apply. */
-const holds = (rule: CheckRule, { decisions, row }: Decided): boolean =>
-  !rule.applies(decisions, row) || marginOf(rule, row) >= 0;
+const HOLDS = 0;
+const UNKNOWN = 1;
+const FAILS = 2;
 
-/** Whether it fails, or cannot be known. */
-const fails = (rule: CheckRule, { decisions, row }: Decided): boolean =>
-  rule.applies(decisions, row) && !(marginOf(rule, row) >= 0);
+/** How a check fares: what does not apply holds, and what an unmeasured stretch may make good is not known. */
+function fares(rule: CheckRule, { decisions, row }: Decided): number {
+  const margin = marginOf(rule, row);
+  if (!rule.applies(decisions, row) || margin >= 0) return HOLDS;
+  return margin < 0 && !(rule.stretches(decisions) && !decisions.mainMeasured) ? FAILS : UNKNOWN;
+}
+
+/** Whether a check does not hold after, and held before, or was better known, or lacked less. */
+function faresWorse(rule: CheckRule, before: Decided, after: Decided): boolean {
+  const now = fares(rule, after);
+  if (now === HOLDS) return false;
+  return now > fares(rule, before) || marginOf(rule, after.row) < marginOf(rule, before.row) - 1e-6;
+}
