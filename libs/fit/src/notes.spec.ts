@@ -73,6 +73,20 @@ describe('notes', () => {
     ]);
   });
 
+  it('say of a neck smaller than the wearer’s that it may sit tight', () => {
+    const small = { neckWidthMm: 110, frontNeckDepthMm: 40, backNeckDepthMm: 10 };
+    expect(note('neck-tight', { design: small })).toMatch(/ cm shorter than the neck is round, and may sit tight: /);
+    expect(note('neck-tight', {})).toBeUndefined();
+  });
+
+  it('say how a neck opens that does not pass the head; a raglan vest has nothing to open', () => {
+    const small = { neckWidthMm: 110, frontNeckDepthMm: 40, backNeckDepthMm: 10 };
+    expect(note('shoulder-opening', { design: small })).toMatch(/: if it is to stay so, leave a shoulder open with/);
+    const vest = { ...small, silhouette: 'vest', construction: 'raglan' } as const;
+    expect(note('shoulder-opening', { design: vest })).toMatch(/, and a raglan vest has no seam to open\.$/);
+    expect(check(adviceOn({ design: vest }), 'head-through-neck').advice).not.toMatch(/seam/);
+  });
+
   it('say that nothing holds a raglan together without sleeves', () => {
     expect(note('raglan-vest', { design: { silhouette: 'vest', construction: 'raglan' } })).toMatch(/choose a set-in/);
     expect(note('raglan-vest', { design: { silhouette: 'vest', construction: 'set-in' } })).toBeUndefined();

@@ -15,6 +15,9 @@ import type { WorkedOut } from './work-out.ts';
 import { CHECK_RULES } from './check-rules.ts';
 import { type Row, S } from './slots.ts';
 
+/** A neck this much smaller than the neck is told of, mm: less shows on no tape. */
+const TIGHT = 2;
+
 const HIP = CHECK_RULES.find(({ check }) => check === 'hip')!;
 
 /** Twice the area a closed outline encloses, counter-clockwise positive, mm². */
@@ -127,12 +130,13 @@ function shapeNotes(request: FitRequest, { decisions: d, row: v }: WorkedOut, ch
   if (head?.verdict === 'fails')
     notes.push({
       code: 'shoulder-opening',
-      text: `The neck as it stands does not pass the head${opening === null ? ', and a raglan vest has no seam to open' : `: make it larger, or ${opening}`}.`,
+      text: `The neck as it stands does not pass the head${opening === null ? ', and a raglan vest has no seam to open' : `: if it is to stay so, ${opening}`}.`,
     });
-  if (v[S.neckOpening]! < v[S.neckBase]!)
+  const tight = v[S.neckBase]! - v[S.neckOpening]!;
+  if (tight > TIGHT)
     notes.push({
       code: 'neck-tight',
-      text: `The neck’s finished edge is ${lengthWords(v[S.neckBase]! - v[S.neckOpening]!, d.tape)} shorter than the neck goes round, and may sit tight: make it wider or deeper.`,
+      text: `The neck’s finished edge is ${lengthWords(tight, d.tape)} shorter than the neck is round, and may sit tight: make it wider or deeper.`,
     });
   if (d.silhouette === 'vest' && !Number.isNaN(v[S.band]!))
     notes.push({
