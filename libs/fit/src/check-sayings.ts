@@ -3,7 +3,7 @@ import { type CheckRule, isComfort } from './check-rules.ts';
 import { type Decisions, isDropped } from './decisions.ts';
 import { waistOf } from './governed.ts';
 import { lengthWords } from './length-words.ts';
-import { bodyStands, isFrontMade, isMade, sleeveStands } from './made.ts';
+import { bodyStands, frontStands, isMade, sleeveStands } from './made.ts';
 import { type Row, S } from './slots.ts';
 import type { Field } from './trial.ts';
 
@@ -99,9 +99,10 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
     },
     // A rib that gives too little passes no hand that would keep it up; and a cuff that passes none is no closer made.
     change: ({ v, d }) => {
+      if (sleeveStands(d)) return 'plan to fold it back';
       if (1 + d.ribUsable < RIB_TO_SPARE * d.rules['hand-tucked'] || v[S.handHave]! < v[S.handNeed]!)
         return 'plan to fold it back, or work a stretchier rib and make it closer';
-      return sleeveStands(d) ? 'plan to fold it back' : 'make it closer, or plan to fold it back';
+      return 'make it closer, or plan to fold it back';
     },
     toKnow: 'whether the cuff stays above the hand',
     unmeasured: true,
@@ -213,7 +214,7 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
     fails: 'The front of the body is longer than the back, and the sweater’s would ride up',
     change: ({ d, margin }) => {
       if (margin >= 0) return 'measure front and back waist length with care before you decide on short rows';
-      return isFrontMade(d) ? 'work the front again, with short rows across it' : 'work short rows across the front';
+      return frontStands(d) ? 'work the front again, with short rows across it' : 'work short rows across the front';
     },
     toKnow: 'whether short rows help',
     unmeasured: true,

@@ -174,14 +174,12 @@ export function isMade(slot: number, d: Decisions): boolean {
   }
 }
 
-/** Whether the body, or its back, is finished: whatever was told of it, its widths, lengths and rib are what they are. */
-export const bodyStands = ({ made }: Decisions): boolean =>
-  made.back || made.front || made.armhole || made.bodyToUnderarm || made.neckWidth || frontStands(made);
-
-const frontStands = (made: Made): boolean => made.front || made.frontArmhole || made.frontToUnderarm;
-
 /** Whether the front is known to be finished. */
-export const isFrontMade = ({ made }: Decisions): boolean => frontStands(made);
+export const frontStands = ({ made }: Decisions): boolean => made.front || made.frontArmhole || made.frontToUnderarm;
+
+/** Whether the body, or its back, is finished: whatever was told of it, its widths, lengths and rib are what they are. */
+export const bodyStands = (d: Decisions): boolean =>
+  d.made.back || d.made.armhole || d.made.bodyToUnderarm || d.made.neckWidth || frontStands(d);
 
 /** Whether the sleeve is finished. */
 export const sleeveStands = ({ made }: Decisions): boolean =>

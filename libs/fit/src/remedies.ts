@@ -5,7 +5,7 @@ import { hemIsNarrowest, type Situation } from './check-sayings.ts';
 import type { Decisions } from './decisions.ts';
 import type { FitRequest } from './fit-request.ts';
 import { lengthWords } from './length-words.ts';
-import { bodyStands, isFrontMade, sleeveStands } from './made.ts';
+import { bodyStands, frontStands, sleeveStands } from './made.ts';
 import { keepsBack, keepsFront, keepsWidth } from './neck.ts';
 import type { Nudging } from './nudging.ts';
 import { RULES } from './rules.ts';
@@ -101,7 +101,7 @@ class Mending {
       case 'head-through-neck': {
         const most = d.neckline === 'boat' ? MOST_DEEPER_BOAT * d.kappa : MOST_DEEPER;
         return [
-          ...(isFrontMade(d)
+          ...(frontStands(d)
             ? []
             : this.#turn(frontNeck, 5, most, (by) => `Make the front neck ${by} deeper`, asItStands)),
           ...(whole ? [] : this.#turn(neckWidth, 5, 150, (by) => `Make the neck ${by} wider`, asItStands)),
@@ -138,7 +138,7 @@ class Mending {
       case 'sleeve-below-underarm':
         return sleeveStands(d) || whole ? [] : this.#shallowerRib();
       case 'neck-depth':
-        return isFrontMade(d) ? [] : this.#less(frontNeck, (by) => `Make the V ${by} shallower`, asItStands);
+        return frontStands(d) ? [] : this.#less(frontNeck, (by) => `Make the V ${by} shallower`, asItStands);
       default:
         return [];
     }

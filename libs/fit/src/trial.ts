@@ -56,10 +56,12 @@ export function tried(change: Change, rule: CheckRule, request: FitRequest, befo
 const losesNumber = ({ model, row: before }: Decided, after: Row): boolean =>
   model.plan.numbers.some(({ slot }) => before[slot]! >= 0 && !(after[slot]! >= 0));
 
-/** Whether a neck comes to be smaller than what it goes round, or deeper than a sweater's is: to the fullest part of the chest, or the underarm. */
+/** Whether a neck comes to be smaller than what it goes round, or deeper than a sweater's is: to the fullest part of the chest or the underarm, a V to half the body below it (assumed). */
 function spoilsNeck(before: Row, after: Row, { neckline }: Decisions): boolean {
   if (after[S.neckOpening]! < before[S.neckOpening]! - 1e-6 && after[S.neckOpening]! < after[S.neckBase]!) return true;
-  if (neckline === 'v' || !(after[S.frontNeck]! > before[S.frontNeck]! + 1e-6)) return false;
+  if (!(after[S.frontNeck]! > before[S.frontNeck]! + 1e-6)) return false;
+  if (neckline === 'v')
+    return after[S.pieceFrontNeck]! > after[S.underarmBelowTop]! + after[S.pieceBodyToUnderarm]! / 2;
   return after[S.frontNeck]! > after[S.neckDepthHave]! || after[S.pieceFrontNeck]! > after[S.underarmBelowTop]!;
 }
 
