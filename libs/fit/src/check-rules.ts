@@ -1,7 +1,7 @@
 import type { CheckName } from './advice.ts';
 import type { Decisions } from './decisions.ts';
+import { seamsCompare } from './seams.ts';
 import { type Row, S } from './slots.ts';
-import { seamsCompare } from './wearing.ts';
 
 /** One check: where its need and have are, when it applies, and what it says. */
 export interface CheckRule {

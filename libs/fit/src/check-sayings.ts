@@ -4,6 +4,7 @@ import { type Decisions, isDropped } from './decisions.ts';
 import { waistOf } from './governed.ts';
 import { lengthWords } from './length-words.ts';
 import { bodyStands, frontStands, isMade, sleeveStands } from './made.ts';
+import { worstEdges } from './seams.ts';
 import { type Row, S } from './slots.ts';
 import type { Field } from './trial.ts';
 
@@ -221,10 +222,16 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   },
   seam: {
     holds: 'The edges that join are alike',
-    fails: 'The edges that join differ too much',
-    change: ({ margin }) =>
-      margin < 0 ? 'ease one into the other, or work one again' : 'measure both again before you sew them',
+    fails: ({ v, d }) => {
+      const [first, ...rest] = worstEdges(v, d);
+      return `${first!.toUpperCase()}${rest.join('')} differ by ${lengthWords(v[S.seamNeed]!, d.tape)} where they join`;
+    },
+    change: ({ v, d, margin }) =>
+      margin < 0
+        ? 'ease one into the other, or work one again'
+        : `measure ${worstEdges(v, d)} again before you sew them`,
     toKnow: 'whether the edges join',
+    unmeasured: true,
   },
   'nape-to-cuff': {
     holds: 'The sleeve as made reaches the cuff as wished',

@@ -1,4 +1,5 @@
 import { type Decisions, isDropped } from './decisions.ts';
+import { seamsCompare, seamSteps } from './seams.ts';
 import { S } from './slots.ts';
 import type { Steps } from './steps.ts';
 
@@ -10,7 +11,7 @@ export function wearingSteps(steps: Steps, d: Decisions): void {
   if (d.silhouette !== 'vest') sleeveWorn(steps, d);
   neckWorn(steps, d);
   bodyWorn(steps, d);
-  if (seamsCompare(d)) seamsOfMade(steps, d);
+  if (seamsCompare(d)) seamSteps(steps, d);
   else if (d.construction === 'raglan' && d.silhouette !== 'vest') raglanDepths(steps, d);
 }
 
@@ -117,40 +118,4 @@ function bodyWorn(steps: Steps, d: Decisions): void {
 function raglanDepths(steps: Steps, d: Decisions): void {
   steps.solved(S.seamNeed, (sleeve, body) => Math.abs(sleeve - body), S.sleeveRaglan, S.pieceRaglan);
   steps.sum(S.seamHave, [d.rules['raglan-difference-most'], S.pieceRaglan]);
-}
-
-/** The worst of the seams between pieces made apart: back and front at their widths, armholes and sides; armhole and sleeve. */
-function seamsOfMade(steps: Steps, d: Decisions): void {
-  const pairs: (readonly [number, number])[] = [];
-  if (d.made.back && d.made.front) pairs.push([S.madeBack, S.madeFront]);
-  if (d.made.armhole && d.made.sleeveTop && isDropped(d)) {
-    steps.sum(S.armholeRound, [2, S.armhole]);
-    pairs.push([S.armholeRound, S.sleeveTop]);
-  }
-  if (d.made.armhole && d.made.cap) pairs.push([S.armholeSeam, S.capSeam]);
-  if (d.made.armhole && d.made.sleeveRaglan) pairs.push([S.raglanEdge, S.raglanSleeveEdge]);
-  if (d.made.frontArmhole) pairs.push([S.madeArmhole, S.madeFrontArmhole]);
-  if (d.made.frontToUnderarm) pairs.push([S.madeBodyToUnderarm, S.madeFrontToUnderarm]);
-  const allowed = (a: number, b: number): number =>
-    Math.max(d.rules['seam-difference-most'], d.rules['seam-difference-share'] * Math.max(a, b));
-  const worst =
-    (of: 'need' | 'have') =>
-    (...edges: readonly number[]): number => {
-      let found = { need: 0, have: Infinity };
-      for (let at = 0; at < 2 * pairs.length; at += 2) {
-        const [a, b] = [edges[at]!, edges[at + 1]!];
-        const one = { need: Math.abs(a - b), have: allowed(a, b) };
-        if (!(one.have - one.need >= found.have - found.need)) found = one;
-      }
-      return found[of];
-    };
-  steps.solved(S.seamNeed, worst('need'), ...pairs.flat());
-  steps.solved(S.seamHave, worst('have'), ...pairs.flat());
-}
-
-/** Whether two pieces that were made meet in a seam. */
-export function seamsCompare(d: Decisions): boolean {
-  const { made } = d;
-  const sleeve = isDropped(d) ? made.sleeveTop : made.cap || made.sleeveRaglan;
-  return (made.back && made.front) || (made.armhole && sleeve) || made.frontArmhole || made.frontToUnderarm;
 }
