@@ -51,7 +51,7 @@ export function advise(request: FitRequest): Advice {
     pieces,
     checks,
     collisions: collisionsOf(checked),
-    cautions: cautionsFor(request.body?.figure ?? null, nudging.base[S.bodyFlat]!),
+    cautions: cautionsFor(request.body, nudging.base[S.bodyFlat]!),
     notes: notesOn(request, worked, checks, pieces),
   };
 }

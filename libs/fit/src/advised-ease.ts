@@ -68,7 +68,7 @@ export function advisedEase(request: FitRequest, nudging: Nudging, d: Decisions)
     place: named ? choice.place : null,
     chosen: known(v[S.ease]!),
     tableTerms: known(ease),
-    lies: Number.isNaN(ease) ? null : easeLies(ease, bands),
+    lies: Number.isNaN(ease) ? null : easeLies(ease, bands, named ? choice.category : null),
     flat: known(v[S.flatEase]!),
     room: known(v[S.room]!),
     chanceOfBand: band && !Number.isNaN(ease) ? chanceWithin(band, ease, easeUncertainty(request, nudging, d)) : null,

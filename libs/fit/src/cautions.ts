@@ -1,4 +1,4 @@
-import type { Figure } from '#body';
+import type { BodyProfile } from '#body';
 import type { Note } from '#measure';
 
 const PRACTICE = 'common practice; local law and standards for children’s clothes decide';
@@ -34,11 +34,20 @@ const FOR_ALL: readonly Note[] = [
   },
 ];
 
-/** A garment less round than this, mm, is taken for a child's where nothing is known of who wears it (assumed). */
+/** A garment less round than this, mm, is taken for a child's where it is not said who wears it (assumed). */
 const CHILDS = 800;
 
+/** Children's clothes are made for less than this age, years. Source: EN 14682:2014, scope (from memory). */
+const GROWN = 14;
+
 /** Cautions that apply to the wearer; `girth` is the garment's at the chest, mm. */
-export function cautionsFor(figure: Figure | null, girth: number): readonly Note[] {
-  const young = figure === null ? girth < CHILDS : figure === 'child' || figure === 'baby';
-  return young ? [...FOR_CHILDREN, ...FOR_ALL] : FOR_ALL;
+export function cautionsFor(body: Pick<BodyProfile, 'figure' | 'ageYears'> | null, girth: number): readonly Note[] {
+  return isYoung(body, girth) ? [...FOR_CHILDREN, ...FOR_ALL] : FOR_ALL;
+}
+
+function isYoung(body: Pick<BodyProfile, 'figure' | 'ageYears'> | null, girth: number): boolean {
+  if (body === null) return girth < CHILDS;
+  const { figure, ageYears } = body;
+  if (figure === 'child' || figure === 'baby' || (ageYears !== null && ageYears < GROWN)) return true;
+  return figure === 'unsaid' && ageYears === null && girth < CHILDS;
 }

@@ -290,10 +290,10 @@ describe('what it is about', () => {
   it('is the seam that is worst off, where pieces were made apart', () => {
     const widths = [made('back/width', 500), made('front/width', 480)];
     expect(said('seam', { made: widths })).toBe(
-      'Back and front differ by 2 cm where they join: ease one into the other, or work one again.',
+      'The widths of back and front differ by 2 cm: ease one into the other, or work one again.',
     );
     const worse = [...widths, made('back/armhole-depth', 250), made('sleeve/sleeve-top-width', 440)];
-    expect(said('seam', { made: worse })).toMatch(/^The armhole and the top of the sleeve differ by 6 cm where /);
+    expect(said('seam', { made: worse })).toMatch(/^The armhole and the top of the sleeve differ by 6 cm: /);
   });
 
   it('is the shoulder beside the neck where that is scarcer than what carries it', () => {

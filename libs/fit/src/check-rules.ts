@@ -1,3 +1,4 @@
+import { normalQuantile } from '#measure';
 import type { CheckName } from './advice.ts';
 import type { Decisions } from './decisions.ts';
 import { seamsCompare } from './seams.ts';
@@ -187,6 +188,12 @@ export const CHECK_RULES: readonly CheckRule[] = [
 export function makingOf(rule: CheckRule, v: Row, { rules }: Decisions): number {
   if (rule.girth) return rules.making * v[rule.have]!;
   return rule.check === 'negative-ease' ? rules.making * (1 + v[rule.need]!) : 0;
+}
+
+/** Whether a margin leaves a check little doubt, or none; `measured` is its uncertainty by what was measured. */
+export function isSure(margin: number, rule: CheckRule, measured: number, v: Row, d: Decisions): boolean {
+  const u = Math.hypot(measured, makingOf(rule, v, d));
+  return margin >= normalQuantile(1 - d.rules['tight-chance']) * u;
 }
 
 /** A seam check over no made piece compares a raglan's own two depths: a matter of comfort. */

@@ -224,7 +224,7 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
     holds: 'The edges that join are alike',
     fails: ({ v, d }) => {
       const [first, ...rest] = worstEdges(v, d);
-      return `${first!.toUpperCase()}${rest.join('')} differ by ${lengthWords(v[S.seamNeed]!, d.tape)} where they join`;
+      return `${first!.toUpperCase()}${rest.join('')} differ by ${lengthWords(v[S.seamNeed]!, d.tape)}`;
     },
     change: ({ v, d, margin }) =>
       margin < 0
@@ -236,12 +236,12 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   'nape-to-cuff': {
     holds: 'The sleeve as made reaches the cuff as wished',
     fails: ({ v, d }) => {
-      const past = v[S.reachedNapeToCuff]! - v[S.napeToCuff]!;
+      const past = v[S.cuffPast]!;
       return `The sleeve as made ends ${lengthWords(past, d.tape)} ${past < 0 ? 'short of' : 'past'} the cuff as wished`;
     },
     change: ({ v, margin }) => {
-      if (margin >= 0) return 'add to the cuff, or fold it';
-      return v[S.reachedNapeToCuff]! < v[S.napeToCuff]! ? 'add to the cuff' : 'fold the cuff, or leave some of it out';
+      if (margin >= 0) return 'try it on before you add to the cuff or fold it';
+      return v[S.cuffPast]! < 0 ? 'add to the cuff' : 'fold the cuff, or leave some of it out';
     },
     toKnow: 'whether the sleeve as made reaches the cuff',
     unmeasured: true,

@@ -39,9 +39,13 @@ export function bandOf(ease: number, bands: readonly EaseBand[]): EaseBand | nul
   return bands.find((band) => ease >= band.from - 1e-9 && ease <= band.to + 1e-9) ?? null;
 }
 
-/** Where an ease lies, in words: a band's name, "between close and classic", or beyond an end. */
-export function easeLies(ease: number, bands: readonly EaseBand[]): string {
-  const within = bandOf(ease, bands);
+/** Where an ease lies, in words: a band's name, "between close and classic", or beyond an end. A shared end belongs to the chosen one. */
+export function easeLies(ease: number, bands: readonly EaseBand[], chosen: EaseCategory | null): string {
+  const within =
+    bandOf(
+      ease,
+      bands.filter(({ category }) => category === chosen),
+    ) ?? bandOf(ease, bands);
   if (within) return inWords(within.category);
   const looser = bands.findIndex((band) => ease < band.from);
   if (looser === 0) return `closer than ${inWords(bands[0]!.category)}`;

@@ -149,12 +149,12 @@ describe('a garment that fits beside a chosen ease', () => {
 
   /** 2 × 525 − 940 = 110 against 75: 35 more; 2u = 2√((2 × 5)² + (4 × 0.3)² + 1²) = 20.2. */
   it('asks where they differ by more than measuring explains', () => {
-    expect(note('garment-and-ease', both(525))).toMatch(/^The garment that fits has 3.5 cm more.*± 2 cm.*\?$/);
+    expect(note('garment-and-ease', both(525))).toMatch(/^The garment that fits has 3.5 cm more.*± 1 cm.*\?$/);
   });
 
   /** 2 × 505 − 940 = 70: 5 less. */
   it('only says so where they differ by less; and takes the garment, no average', () => {
-    expect(note('garment-and-ease', both(505))).toMatch(/0.5 cm less ease than chosen \(± 2 cm\)\.$/);
+    expect(note('garment-and-ease', both(505))).toMatch(/0.5 cm less ease than chosen \(± 1 cm\)\.$/);
     expect(mm(adviceOn(both(505)), 'chest-width')).toBe(505);
   });
 

@@ -55,11 +55,10 @@ function girthNotes(request: FitRequest, worked: WorkedOut): Note[] {
   const { nudging, decisions: d, row: v } = worked;
   const notes: Note[] = [];
   if (d.hipGoverns && !d.made.back && !d.made.front && !Number.isNaN(v[S.easeInTable]!)) {
-    const lies = easeLies(v[S.easeInTable]!, easeBands(d.sized));
-    const chosen =
-      'category' in request.design.ease && !d.easeFromGarment && !d.taken.chest
-        ? inWords(request.design.ease.category)
-        : null;
+    const { ease } = request.design;
+    const category = 'category' in ease && !d.easeFromGarment && !d.taken.chest ? ease.category : null;
+    const lies = easeLies(v[S.easeInTable]!, easeBands(d.sized), category);
+    const chosen = category && inWords(category);
     const out = chosen !== null && lies !== chosen;
     const tapered = out && tried({ hem: 'tapered' }, HIP, request, worked) !== null;
     const outOfBand = out
@@ -82,7 +81,7 @@ function girthNotes(request: FitRequest, worked: WorkedOut): Note[] {
         : '';
     notes.push({
       code: 'garment-and-ease',
-      text: `The garment that fits has ${easeBeside(difference, d)} chosen (± ${lengthWords(2 * u, d.tape)}).${question}`,
+      text: `The garment that fits has ${easeBeside(difference, d)} chosen (± ${lengthWords(u, d.tape)}).${question}`,
     });
   }
   const stretched = Math.round(v[S.stretchNeed]! * 100);

@@ -1,6 +1,5 @@
-import { normalQuantile } from '#measure';
 import type { Check } from './advice.ts';
-import { type CheckRule, makingOf, marginOf } from './check-rules.ts';
+import { type CheckRule, isComfort, isSure, marginOf } from './check-rules.ts';
 import { hemIsNarrowest, type Situation } from './check-sayings.ts';
 import type { Decisions } from './decisions.ts';
 import type { FitRequest } from './fit-request.ts';
@@ -13,7 +12,7 @@ import { type Row, S } from './slots.ts';
 import { type Change, type Field, tried } from './trial.ts';
 import type { WorkedOut } from './work-out.ts';
 
-/** A change of the design that mends a check, in words; and how many checks of comfort it spoils. */
+/** A change of the design that mends a check, in words; and how many others it spoils, of comfort, or of their certainty. */
 interface Remedy {
   readonly text: string;
   readonly change: Change;
@@ -62,8 +61,9 @@ const MOST_DEEPER = 200;
 const MOST_DEEPER_BOAT = 30;
 
 /**
- * Changes of the design that make a check hold and none fail that held, those first that spoil no comfort. `measured` is the
- * uncertainty of its margin by what was measured.
+ * Changes of the design that make a check hold and none fail that held, those first that spoil nothing else. One that holds already,
+ * or is of comfort alone, is only mended where no other comes to be doubtful for it. `measured` is the uncertainty of its margin
+ * by what was measured.
  */
 export function remediesFor(
   rule: CheckRule,
@@ -183,7 +183,7 @@ class Mending {
 
   /**
    * The smallest whole number of steps of `step` mm, up to `reach`, for which a number so moved makes the check hold with
-   * little doubt; else for which it holds at all; none where another check would fail for it.
+   * little doubt; else, where it fails, for which it holds at all; none where another check would fail for it.
    */
   #turn(
     knob: Knob,
@@ -209,14 +209,13 @@ class Mending {
     if (following.length === 0) return [];
     const margin = marginOf(this.#rule, nudging.base);
     const nudge = nudging.nudge(slot, following);
-    const sure = normalQuantile(1 - decisions.rules['tight-chance']);
     const holding: number[] = [];
     for (let by = step; Math.abs(by) <= reach; by += step) {
       const v = nudge.by((turnedTo(now, by / scale) - now) * scale);
       const then = marginOf(this.#rule, v);
       if (!(then > Math.max(margin + 1e-6, 0))) continue;
-      if (then >= sure * Math.hypot(this.#measured, makingOf(this.#rule, v, decisions))) return [by, ...holding];
-      if (holding.length === 0) holding.push(by);
+      if (isSure(then, this.#rule, this.#measured, v, decisions)) return [by, ...holding];
+      if (margin < 0 && holding.length === 0) holding.push(by);
     }
     return holding;
   }
@@ -225,7 +224,10 @@ class Mending {
   #offered(change: Change, text: string): Remedy[] {
     const before = marginOf(this.#rule, this.#worked.row);
     const outcome = tried(change, this.#rule, this.#request, this.#worked);
-    return outcome !== null && outcome.margin > Math.max(before, 0) ? [{ text, change, spoilt: outcome.spoilt }] : [];
+    if (outcome === null || !(outcome.margin > Math.max(before, 0))) return [];
+    const { spoilt, tightened } = outcome;
+    if (tightened > 0 && (before >= 0 || isComfort(this.#rule, this.#worked.decisions))) return [];
+    return [{ text, change, spoilt: spoilt + tightened }];
   }
 }
 

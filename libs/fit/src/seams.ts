@@ -15,7 +15,7 @@ function madeSeams(d: Decisions): readonly MadeSeam[] {
   const { made } = d;
   const seams: MadeSeam[] = [];
   const add = (a: number, b: number, edges: string): void => void seams.push({ a, b, edges });
-  if (made.back && made.front) add(S.madeBack, S.madeFront, 'back and front');
+  if (made.back && made.front) add(S.madeBack, S.madeFront, 'the widths of back and front');
   if (made.armhole && made.sleeveTop && isDropped(d))
     add(S.armholeRound, S.sleeveTop, 'the armhole and the top of the sleeve');
   if (made.armhole && made.cap) add(S.armholeSeam, S.capSeam, 'the armhole and the cap of the sleeve');

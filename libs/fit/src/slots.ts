@@ -235,6 +235,7 @@ const CHECKED = [
   'bodyBelowHave',
   'sleeveBelowNeed',
   'sleeveBelowHave',
+  'underArmLonger',
   'underArmNeed',
   'underArmHave',
   'neckDepthNeed',
@@ -243,8 +244,10 @@ const CHECKED = [
   'taperHave',
   'frontBackNeed',
   'frontBackHave',
+  'sleeveRisesMore',
   'seamNeed',
   'seamHave',
+  'cuffPast',
   'cuffReachNeed',
   'cuffReachHave',
 ] as const;

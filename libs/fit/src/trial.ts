@@ -1,4 +1,4 @@
-import { CHECK_RULES, type CheckRule, isComfort, marginOf } from './check-rules.ts';
+import { CHECK_RULES, type CheckRule, isComfort, isSure, marginOf } from './check-rules.ts';
 import type { Decisions } from './decisions.ts';
 import type { FitRequest } from './fit-request.ts';
 import { type Decided, governed, hasInset, workedOut } from './governed.ts';
@@ -27,10 +27,11 @@ export type Change = Readonly<Partial<Record<Field, number>>> & {
   readonly hem?: Decisions['hem'];
 };
 
-/** What a change made of the check it is for: how much it has to spare, and how many checks of comfort it spoils. */
+/** What a change made of the check it is for: how much it has to spare; how many checks of comfort it spoils, and how many others come to be doubtful, or more so. */
 export interface Outcome {
   readonly margin: number;
   readonly spoilt: number;
+  readonly tightened: number;
 }
 
 /**
@@ -49,7 +50,19 @@ export function tried(change: Change, rule: CheckRule, request: FitRequest, befo
   if (losesNumber(before, row) || spoilsNeck(before.row, row, decisions)) return null;
   const lost = CHECK_RULES.filter((each) => faresWorse(each, before, after));
   if (lost.some((each) => !isComfort(each, decisions))) return null;
-  return { margin: rule.applies(decisions, row) ? marginOf(rule, row) : Infinity, spoilt: lost.length };
+  return {
+    margin: rule.applies(decisions, row) ? marginOf(rule, row) : Infinity,
+    spoilt: lost.length,
+    tightened: CHECK_RULES.filter((each) => each !== rule && tightens(each, before, after)).length,
+  };
+}
+
+/** Whether a check that is more than comfort still holds, with less to spare than before and less than its doubt. */
+function tightens(rule: CheckRule, before: WorkedOut, { decisions, row }: Decided): boolean {
+  const margin = marginOf(rule, row);
+  if (!rule.applies(decisions, row) || isComfort(rule, decisions) || !(margin >= 0)) return false;
+  if (!(margin < marginOf(rule, before.row) - 1e-6)) return false;
+  return !isSure(margin, rule, before.nudging.uncertainty(rule.have, rule.need), row, decisions);
 }
 
 /** Whether a dimension of the sheet comes to be below nothing, or not known. */

@@ -21,6 +21,11 @@ const LEAST = 1;
 /** How many times its length a fabric reaches: where a close-fitting garment's main fabric stretches, and where it need not. */
 const closeStretch = (d: Decisions): number => (d.closeFitting ? 1 + d.mainUsable : 1);
 
+/** How much two lengths differ, whichever is the longer; of equals it is as unsure as of any others. */
+function differing(steps: Steps, slot: number, longer: number): void {
+  steps.bent(slot, longer, -1, 1);
+}
+
 function sleeveWorn(steps: Steps, d: Decisions): void {
   const stretch = closeStretch(d);
   steps.sum(S.handNeed, [d.rules['hand-tucked'], S.hand]);
@@ -33,15 +38,15 @@ function sleeveWorn(steps: Steps, d: Decisions): void {
   steps.sum(S.sleeveBelowNeed, [1, S.rib], [1, S.sleeveBelow]);
   steps.same(S.sleeveBelowHave, S.underarmSeam);
   // The arm's own length below the underarm of the garment, against the sleeve's.
-  steps.solved(
-    S.underArmNeed,
-    (seam, arm, length, toUnderarm, scye) => Math.abs(seam - (arm - (length - toUnderarm - scye))),
-    S.underarmSeam,
-    S.underarm,
-    S.length,
-    S.bodyToUnderarm,
-    S.scye,
+  steps.sum(
+    S.underArmLonger,
+    [1, S.underarmSeam],
+    [-1, S.underarm],
+    [1, S.length],
+    [-1, S.bodyToUnderarm],
+    [-1, S.scye],
   );
+  differing(steps, S.underArmNeed, S.underArmLonger);
   steps.always(S.underArmHave, d.rules['underarm-difference-most']);
   steps.solved(
     S.taperNeed,
@@ -52,7 +57,8 @@ function sleeveWorn(steps: Steps, d: Decisions): void {
     S.rib,
   );
   steps.always(S.taperHave, d.rules['sleeve-taper-most']);
-  steps.solved(S.cuffReachNeed, (reached, wished) => Math.abs(reached - wished), S.reachedNapeToCuff, S.napeToCuff);
+  steps.sum(S.cuffPast, [1, S.reachedNapeToCuff], [-1, S.napeToCuff]);
+  differing(steps, S.cuffReachNeed, S.cuffPast);
   steps.always(S.cuffReachHave, d.rules['length-room']);
 }
 
@@ -116,6 +122,7 @@ function bodyWorn(steps: Steps, d: Decisions): void {
 
 /** A raglan's own two depths, where nothing was made. */
 function raglanDepths(steps: Steps, d: Decisions): void {
-  steps.solved(S.seamNeed, (sleeve, body) => Math.abs(sleeve - body), S.sleeveRaglan, S.pieceRaglan);
+  steps.sum(S.sleeveRisesMore, [1, S.sleeveRaglan], [-1, S.pieceRaglan]);
+  differing(steps, S.seamNeed, S.sleeveRisesMore);
   steps.sum(S.seamHave, [d.rules['raglan-difference-most'], S.pieceRaglan]);
 }

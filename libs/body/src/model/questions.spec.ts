@@ -51,6 +51,12 @@ describe('questions', () => {
     );
   });
 
+  it('ask of a measure that stands alone beside nobody’s but those who were surveyed', () => {
+    expect(only({ 'chest-girth': 370 }).text).toBe(
+      'The chest girth is smaller than that of nearly every adult surveyed. Were these inches, typed as centimetres?',
+    );
+  });
+
   it('ask about every value where all were typed in the wrong unit', () => {
     const inches = { stature: 650, 'chest-girth': 370, 'waist-girth': 300, 'hip-girth': 400 };
     const questions = ask(inches);

@@ -58,7 +58,7 @@ function askedOf(dimensions: readonly BodyDimension[], prior: Gaussian, known: r
       (i) => asked.has(open[i]!),
     );
     if (finding === null) return { questions, distance: plausibility.distance };
-    questions.push(...questionsAbout(finding, left, plausibility.z));
+    questions.push(...questionsAbout(finding, left, plausibility.z, known.length === 1));
     for (const { index, value } of finding.changes) {
       asked.add(open[index]!);
       values[open[index]!] = { ...left[index]!, value: value ?? left[index]!.value };
@@ -69,7 +69,12 @@ function askedOf(dimensions: readonly BodyDimension[], prior: Gaussian, known: r
 }
 
 /** One question for each value of a finding; two fields that changed places are one question. */
-function questionsAbout({ code, changes }: Finding, typed: readonly KnownValue[], z: readonly number[]): Question[] {
+function questionsAbout(
+  { code, changes }: Finding,
+  typed: readonly KnownValue[],
+  z: readonly number[],
+  alone: boolean,
+): Question[] {
   if (code === 'swapped-fields') {
     const [a, b] = changes.map(({ index }) => index) as [number, number];
     const [name, other] = [typed[a]!.name, typed[b]!.name];
@@ -77,10 +82,10 @@ function questionsAbout({ code, changes }: Finding, typed: readonly KnownValue[]
       { name, value: typed[b]!.value },
       { name: other, value: typed[a]!.value },
     ];
-    return [{ name, code, text: questionText(code, name, other, z[a]!), wouldBe, z: z[a]! }];
+    return [{ name, code, text: questionText(code, name, other, z[a]!, alone), wouldBe, z: z[a]! }];
   }
   return changes.map(({ index, value }) => {
     const { name } = typed[index]!;
-    return { name, code, text: questionText(code, name, null, z[index]!), wouldBe: value, z: z[index]! };
+    return { name, code, text: questionText(code, name, null, z[index]!, alone), wouldBe: value, z: z[index]! };
   });
 }
