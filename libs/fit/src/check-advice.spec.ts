@@ -13,10 +13,13 @@ import {
   womanWith,
   type Differs,
 } from '../../../tests/support/fit-samples.ts';
+import type { BodyDimension } from '#body';
 import type { Advice, CheckName } from './advice.ts';
 import { advise } from './advise.ts';
 import type { Design } from './design.ts';
 import type { FitRequest } from './fit-request.ts';
+
+const WOMAN_BODY = bodyOf(WOMAN);
 
 const said = (name: CheckName, differs: Differs = {}): string => check(adviceOn(differs), name).advice;
 
@@ -255,7 +258,7 @@ describe('what it says to change can help', () => {
 
   it('of a front hardly longer than its back: to measure with care before short rows', () => {
     expect(said('front-and-back', { body: womanWith({ 'front-waist-length': 461.9 }) })).toMatch(
-      /^Front and back can be the same length, but only just: measure front and back waist length with care/,
+      /^Front and back can be the same length, though not surely: measure front and back waist length with care/,
     );
     expect(said('front-and-back', { body: womanWith({ 'front-waist-length': 500 }) })).toMatch(/: work short rows/);
   });
@@ -265,7 +268,7 @@ describe('what it says to change can help', () => {
     const stiff = { body, fabric: fabricOf(3, { ribStretch: 0 }) };
     expect(said('cuff-stays', stiff)).toMatch(/: plan to fold it back, or work a stretchier rib and make it closer\.$/);
     expect(said('cuff-stays', { body })).toMatch(
-      /^The cuff stays above the hand, but only just: make it closer, or plan to fold it back\.$/,
+      /^The cuff stays above the hand, though not surely: make it closer, or plan to fold it back\.$/,
     );
     expect(said('cuff-stays', { body: womanWith({ 'hand-girth': 165 }) })).toMatch(
       /^The cuff is about as wide as the hand and may slide over it: make it closer/,
@@ -276,6 +279,52 @@ describe('what it says to change can help', () => {
       /^The cuff is [\d.]+ cm wider round than the hand and will slide over it: /,
     );
     expect(said('cuff-stays', { made: [made('sleeve/cuff-width', 260)] })).toMatch(/: plan to fold it back\.$/);
+  });
+});
+
+describe('a measure that was not taken', () => {
+  const guess = { value: 990, u: 60, how: 'estimated', from: 'estimated' } as const;
+  const guessed = (name: BodyDimension, value: number, u: number): Differs => ({
+    body: { ...WOMAN_BODY, values: { ...WOMAN_BODY.values, [name]: { ...guess, value, u } } },
+  });
+
+  it('comes before a change of the design, where its doubt alone is the cause', () => {
+    expect(said('hip', guessed('hip-girth', 960, 60))).toMatch(
+      /^The hem clears the hip, with [\d.]+ cm of girth to spare, but hip girth was not measured: measure that, or choose more ease or a shorter length\.$/,
+    );
+    expect(said('front-and-back', guessed('front-waist-length', 450, 30))).toBe(
+      'Front and back can be the same length, but front waist length was not measured: measure that before you decide on short rows.',
+    );
+  });
+
+  it('is not asked for where there is too little to spare all the same', () => {
+    expect(said('over-the-shoulders', guessed('shoulder-girth', 1060, 60))).toMatch(/, with only 0.3 cm of girth to/);
+  });
+
+  it('is not asked for of a size of a table, of which none was taken', () => {
+    const values = Object.fromEntries(
+      Object.entries(WOMAN_BODY.values).map(([name, known]) => [name, { ...known, u: 30, how: 'table' as const }]),
+    );
+    for (const { advice } of adviceOn({ body: { ...WOMAN_BODY, values } }).checks)
+      expect(advice).not.toMatch(/was not measured/);
+  });
+});
+
+describe('advice of two checks', () => {
+  it('does not make a cuff closer that hardly passes the hand', () => {
+    const differs = { body: bodyOf({ ...WOMAN, 'hand-girth': 165 }, 'woman', { 'hand-girth': 45 }) };
+    expect(check(adviceOn(differs), 'hand-through-cuff').verdict).toBe('tight');
+    expect(said('cuff-stays', differs)).toMatch(/: plan to fold it back, or work a stretchier rib and make it closer/);
+  });
+
+  it('does not make an armhole shallower that hardly clears the shoulder', () => {
+    const differs = {
+      body: womanWith({ 'scye-girth': 470 }),
+      design: { length: 'custom', customLengthMm: 280 },
+    } as const;
+    expect(check(adviceOn(differs), 'armhole').verdict).toBe('tight');
+    expect(said('body-below-underarm', differs)).not.toMatch(/armhole shallower/);
+    expect(said('body-below-underarm', { design: differs.design })).toMatch(/armhole shallower/);
   });
 });
 

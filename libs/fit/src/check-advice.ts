@@ -1,3 +1,4 @@
+import { dimensionText } from '#body';
 import type { Verdict } from './advice.ts';
 import type { CheckRule } from './check-rules.ts';
 import { type Saying, sayingOf, type Situation, told } from './check-sayings.ts';
@@ -27,17 +28,24 @@ export function adviceFor(rule: CheckRule, verdict: Found, at: Situation): strin
       return holding(saying);
     case 'tight':
     case 'fails':
-      return `${finding(saying, rule, at)}: ${told(saying.change, at)}.`;
+      return `${finding(saying, rule, at)}: ${whatToDo(saying, at)}.`;
     case 'unknown':
       return `${unlessItStretches(saying, rule, at)}: ${MEASURE_STRETCH}.`;
   }
 }
 
 function finding({ holds, fails, unmeasured }: Saying, rule: CheckRule, at: Situation): string {
-  if (unmeasured) return at.margin < 0 ? told(fails, at) : `${holds}, but only just`;
-  return at.margin < 0
-    ? `${told(fails, at)}, with ${amount(rule, at)} missing`
-    : `${holds}, with only ${amount(rule, at)} to spare`;
+  if (at.margin < 0) return `${told(fails, at)}${unmeasured ? '' : `, with ${amount(rule, at)} missing`}`;
+  if (at.doubtful === null)
+    return `${holds}, ${unmeasured ? 'though not surely' : `with only ${amount(rule, at)} to spare`}`;
+  const spare = unmeasured ? '' : `, with ${amount(rule, at)} to spare`;
+  return `${holds}${spare}, but ${dimensionText(at.doubtful)} was not measured`;
+}
+
+/** Measuring comes before any change of the design, where it may do. */
+function whatToDo({ change, measureFirst }: Saying, at: Situation): string {
+  if (at.doubtful === null) return told(change, at);
+  return measureFirst ?? `measure that, or ${told(change, at)}`;
 }
 
 function unlessItStretches({ fails, unstretched }: Saying, rule: CheckRule, at: Situation): string {

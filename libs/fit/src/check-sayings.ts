@@ -1,3 +1,4 @@
+import type { BodyDimension } from '#body';
 import type { CheckName } from './advice.ts';
 import { type CheckRule, isComfort } from './check-rules.ts';
 import { type Decisions, isDropped } from './decisions.ts';
@@ -10,14 +11,17 @@ import type { Field } from './trial.ts';
 
 /**
  * What the words of a check may hang on; `ease` tells which way of it makes the margin larger, if any does, and whether it is that
- * of the garment that fits; `offered` whether a remedy changes a field. Margin in mm.
+ * of the garment that fits; `doubtful` which measure, not taken, alone leaves it in doubt; `offered` whether a remedy changes a
+ * field; `holdsSurely` whether a check before it is fine. Margin in mm.
  */
 export interface Situation {
   readonly v: Row;
   readonly d: Decisions;
   readonly margin: number;
   readonly ease: { readonly way: 'more' | 'less'; readonly ofGarment: boolean } | null;
+  readonly doubtful: BodyDimension | null;
   readonly offered: (field: Field) => boolean;
+  readonly holdsSurely: (check: CheckName) => boolean;
 }
 
 type Told = string | ((at: Situation) => string);
@@ -28,6 +32,8 @@ export interface Saying {
   /** Said with the missing length, where that is a length. */
   readonly fails: Told;
   readonly change: Told;
+  /** Said instead of “measure that, or” and the change, where a measure that was not taken is what leaves it in doubt. */
+  readonly measureFirst?: string;
   /** Said after “Measure … to know”. */
   readonly toKnow: string;
   /** Said where the fabric’s stretch is not known, if not that it fails, by how much, unless the fabric stretches. */
@@ -99,9 +105,9 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
       return `The cuff is ${lengthWords(margin, d.tape)} wider round than the hand and will slide over it`;
     },
     // A rib that gives too little passes no hand that would keep it up; and a cuff that passes none is no closer made.
-    change: ({ v, d }) => {
+    change: ({ d, holdsSurely }) => {
       if (sleeveStands(d)) return 'plan to fold it back';
-      if (1 + d.ribUsable < RIB_TO_SPARE * d.rules['hand-tucked'] || v[S.handHave]! < v[S.handNeed]!)
+      if (1 + d.ribUsable < RIB_TO_SPARE * d.rules['hand-tucked'] || !holdsSurely('hand-through-cuff'))
         return 'plan to fold it back, or work a stretchier rib and make it closer';
       return 'make it closer, or plan to fold it back';
     },
@@ -163,9 +169,10 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   'body-below-underarm': {
     holds: 'There is body below the underarm',
     fails: 'There is too little body below the underarm',
-    change: ({ v, d, offered }) => {
+    change: (at) => {
+      const { d, offered } = at;
       if (bodyStands(d)) return 'work the body again, longer';
-      const shallower = [offered('ribMm') && 'rib', spareArmhole(v, d) && armholeOf(d)];
+      const shallower = [offered('ribMm') && 'rib', spareArmhole(at) && armholeOf(d)];
       return shallower.some(Boolean) ? `make it longer, or its ${oneOf(...shallower)} shallower` : 'make it longer';
     },
     toKnow: 'how much body there is below the underarm',
@@ -198,15 +205,17 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
   'sleeve-taper': {
     holds: 'The sleeve narrows gently',
     fails: 'The sleeve narrows steeply',
-    change: ({ v, d }) => {
+    change: (at) => {
+      const { v, d } = at;
       if (sleeveStands(d)) return 'work the sleeve again, longer or wider at the cuff';
       const cures = [
         v[S.cuffHave]! > v[S.cuffNeed]! && 'a wider cuff',
-        spareArmhole(v, d) && `a shallower ${armholeOf(d)}`,
+        spareArmhole(at) && `a shallower ${armholeOf(d)}`,
         'a longer sleeve',
       ];
       return `${oneOf(...cures)} would be easier to shape`;
     },
+    measureFirst: 'measure that to be sure',
     toKnow: 'how steeply the sleeve narrows',
     unmeasured: true,
   },
@@ -217,6 +226,7 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
       if (margin >= 0) return 'measure front and back waist length with care before you decide on short rows';
       return frontStands(d) ? 'work the front again, with short rows across it' : 'work short rows across the front';
     },
+    measureFirst: 'measure that before you decide on short rows',
     toKnow: 'whether short rows help',
     unmeasured: true,
   },
@@ -251,9 +261,11 @@ const SAYINGS: Readonly<Record<CheckName, Saying>> = {
 /** What an armhole is called. */
 const armholeOf = ({ construction }: Decisions): string => (construction === 'raglan' ? 'raglan' : 'armhole');
 
-/** Whether an armhole is still to be worked, and is not known to be too shallow already. */
-const spareArmhole = (v: Row, d: Decisions): boolean =>
-  !bodyStands(d) && !isMade(S.armhole, d) && !(v[S.armholeHave]! <= v[S.armholeNeed]!);
+/** Whether an armhole is still to be worked, and has room to spare as far as is known. */
+const spareArmhole = ({ v, d, holdsSurely }: Situation): boolean =>
+  !bodyStands(d) &&
+  !isMade(S.armhole, d) &&
+  (holdsSurely('armhole') || Number.isNaN(v[S.armholeHave]! - v[S.armholeNeed]!));
 
 /** A wider body or a shorter one; where it is not known how far down the hip is, the measure that tells. */
 function roomForTheHip({ v, d, ease }: Situation): string {

@@ -5,6 +5,7 @@ import { adviceFor, type Found } from './check-advice.ts';
 import { CHECK_RULES, type CheckRule, isComfort, makingOf, marginOf } from './check-rules.ts';
 import { sayingOf } from './check-sayings.ts';
 import type { Decisions } from './decisions.ts';
+import { doubtfulMeasure } from './doubt.ts';
 import type { FitRequest } from './fit-request.ts';
 import type { MissingMeasures } from './missing.ts';
 import { easeThatHelps, remediesFor } from './remedies.ts';
@@ -22,14 +23,24 @@ const NOT_APPLYING = 'Does not apply to this design.';
 
 /** Works out every check of a sheet. Uncertainties take in correlation and, for girths, the making. */
 export function checkAll(request: FitRequest, worked: WorkedOut, missing: () => MissingMeasures): Checked[] {
-  return CHECK_RULES.map((rule) => ({
-    rule,
-    comfort: isComfort(rule, worked.decisions),
-    check: checkOne(rule, request, worked, missing),
-  }));
+  const checked: Checked[] = [];
+  for (const rule of CHECK_RULES)
+    checked.push({
+      rule,
+      comfort: isComfort(rule, worked.decisions),
+      check: checkOne(rule, request, worked, missing, checked),
+    });
+  return checked;
 }
 
-function checkOne(rule: CheckRule, request: FitRequest, worked: WorkedOut, missing: () => MissingMeasures): Check {
+/** `before` are the checks that come before it. */
+function checkOne(
+  rule: CheckRule,
+  request: FitRequest,
+  worked: WorkedOut,
+  missing: () => MissingMeasures,
+  before: readonly Checked[],
+): Check {
   const { row: v, decisions: d, nudging } = worked;
   const name = rule.check;
   if (!rule.applies(d, v)) return { check: name, verdict: 'n/a', advice: NOT_APPLYING };
@@ -48,7 +59,9 @@ function checkOne(rule: CheckRule, request: FitRequest, worked: WorkedOut, missi
     d,
     margin,
     ease,
+    doubtful: verdict === 'tight' && margin >= 0 ? doubtfulMeasure(rule, measured, request, worked) : null,
     offered: (field) => remedies.some(({ change }) => field in change),
+    holdsSurely: (name) => before.some(({ check }) => check.check === name && check.verdict === 'fine'),
   });
   return {
     check: name,

@@ -12,12 +12,30 @@ describe('a basis without what it needs', () => {
     return undefined;
   };
 
-  it.each(['garment', 'both'] as const)('"%s": a garment with its chest width', (basis) => {
-    for (const garment of [null, garmentOf({ 'sleeve-length': 500 })]) {
-      const error = refusal({ garment, design: { basis } });
-      expect(error).toBeInstanceOf(DomainError);
-      expect(error).toMatchObject({ code: 'garment-chest-width-missing', pointer: '/garment' });
-    }
+  it.each(['garment', 'both'] as const)('"%s": a garment', (basis) => {
+    const error = refusal({ garment: null, design: { basis } });
+    expect(error).toBeInstanceOf(DomainError);
+    expect(error).toMatchObject({ code: 'garment-missing', pointer: '/garment' });
+  });
+
+  it('"garment": its chest width', () => {
+    const error = refusal({ garment: garmentOf({ 'sleeve-length': 500 }), design: { basis: 'garment' } });
+    expect(error).toMatchObject({ code: 'garment-chest-width-missing', pointer: '/garment' });
+  });
+
+  /** A set-in of 3 mm in a fabric of 3 mm; chest, back and wrist of the body: F 940 + 75, Y 404. */
+  it('"both": the body’s chest beside a garment without one', () => {
+    const garment = garmentOf({ 'shoulder-to-hem': 620, 'back-neck-depth': 22, 'cuff-width': 100 });
+    const advice = adviceOn({ garment, design: { basis: 'both' } });
+    expect(mm(advice, 'chest-width')).toBeCloseTo(1015 / 2, 9);
+    expect(mm(advice, 'centre-back-length')).toBeCloseTo(598, 9);
+    expect(mm(advice, 'cuff-width')).toBeCloseTo(100, 9);
+    expect(advice.notes.map(({ code }) => code)).not.toContain('garment-and-ease');
+  });
+
+  it('a sleeve from the seam of a drop shoulder, whose chest tells where that is', () => {
+    const garment = garmentOf({ 'sleeve-length': 500 }, { construction: 'drop-shoulder' });
+    expect(mm(adviceOn({ garment, design: { basis: 'both' } }), 'neck-to-cuff')).toBe(743);
   });
 
   it.each(['body', 'both'] as const)('"%s": a body', (basis) => {

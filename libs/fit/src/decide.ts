@@ -30,7 +30,7 @@ function takenFrom(garment: GarmentProfile, request: FitRequest): TakenOver {
   const seamKnown =
     garment.construction === 'raglan'
       ? has['neck-width']
-      : has['cross-back-width'] || garment.construction === 'drop-shoulder';
+      : has['cross-back-width'] || (garment.construction === 'drop-shoulder' && has['chest-width']);
   return {
     chest: Boolean(has['chest-width']),
     hem: Boolean(has['hem-width']),
@@ -60,10 +60,12 @@ function lengthFrom({ body }: FitRequest): 'waist' | 'hip' | 'hip below waist' {
 export function decide(request: FitRequest, values: Row, kappa: number, sized: Rules, made: Made): Decided {
   const { design, fabric, garment, rules, tape } = request;
   const useGarment = design.basis !== 'body' ? garment : null;
-  if (design.basis !== 'body' && !useGarment?.values['chest-width'])
+  if (design.basis !== 'body' && !useGarment)
+    throw new DomainError('garment-missing', `The basis "${design.basis}" needs a garment that fits.`, '/garment');
+  if (design.basis === 'garment' && !useGarment?.values['chest-width'])
     throw new DomainError(
       'garment-chest-width-missing',
-      `The basis "${design.basis}" needs a garment that fits, with its chest width.`,
+      'The basis "garment" needs the chest width of the garment that fits.',
       '/garment',
     );
   if (design.basis !== 'garment' && !request.body)

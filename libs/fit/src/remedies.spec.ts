@@ -17,6 +17,7 @@ import {
 import { BESIDES } from '../../../tests/support/newly-failing.ts';
 import type { Check, CheckName } from './advice.ts';
 import { advise } from './advise.ts';
+import { CHECK_RULES } from './check-rules.ts';
 import type { Design } from './design.ts';
 import type { FitRequest } from './fit-request.ts';
 import { rulesWith } from './rules.ts';
@@ -52,6 +53,9 @@ const BABY = {
   'head-girth': 431,
 };
 
+const isComfort = (name: CheckName): boolean =>
+  name === 'seam' || CHECK_RULES.find(({ check }) => check === name)!.comfort;
+
 const remedies = (differs: Differs, name: CheckName) => check(adviceOn(differs), name).remedies ?? [];
 
 describe('a remedy', () => {
@@ -85,6 +89,28 @@ describe('a remedy', () => {
             for (const { check: other, margin } of before.checks)
               if (margin !== undefined && margin < 0 && !BESIDES.includes(other))
                 expect(check(after, other).margin ?? 0, `${other} by ${text}`).toBeGreaterThanOrEqual(margin - 1e-5);
+          }
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  /** By the uncertainties of before: Φ⁻¹(0.95) = 1.645, a little less for the making, which is a share of what there is. */
+  const SURE = 1.6;
+
+  it('of a check that holds already leaves it little doubt, nor more to any other that was fine', () => {
+    fc.assert(
+      fc.property(fitRequest, (request) => {
+        const before = advise(request);
+        for (const { check: name, margin, u, remedies = [] } of before.checks)
+          for (const { text, change } of margin! >= 0 ? remedies : []) {
+            const after = advise(changed(request, change));
+            expect(check(after, name).margin ?? Infinity, `${name} by ${text}`).toBeGreaterThan(SURE * u!);
+            for (const other of before.checks.filter(({ check, verdict }) => verdict === 'fine' && !isComfort(check))) {
+              const then = check(after, other.check).margin ?? Infinity;
+              const least = Math.min(other.margin! - 1e-5, SURE * other.u!);
+              expect(then, `${other.check} by ${text}`).toBeGreaterThanOrEqual(least);
+            }
           }
       }),
       { numRuns: 150 },

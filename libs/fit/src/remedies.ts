@@ -220,13 +220,15 @@ class Mending {
     return holding;
   }
 
-  /** A change, where it does mend the check. */
+  /** A change, where it does mend the check: one that holds already is to be left little doubt. */
   #offered(change: Change, text: string): Remedy[] {
-    const before = marginOf(this.#rule, this.#worked.row);
+    const { row, decisions } = this.#worked;
+    const before = marginOf(this.#rule, row);
     const outcome = tried(change, this.#rule, this.#request, this.#worked);
     if (outcome === null || !(outcome.margin > Math.max(before, 0))) return [];
-    const { spoilt, tightened } = outcome;
-    if (tightened > 0 && (before >= 0 || isComfort(this.#rule, this.#worked.decisions))) return [];
+    const { margin, spoilt, tightened } = outcome;
+    if (before >= 0 && !isSure(margin, this.#rule, this.#measured, row, decisions)) return [];
+    if (tightened > 0 && (before >= 0 || isComfort(this.#rule, decisions))) return [];
     return [{ text, change, spoilt: spoilt + tightened }];
   }
 }

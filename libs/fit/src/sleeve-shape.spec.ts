@@ -98,6 +98,9 @@ describe('the cuff', () => {
 describe('the way from nape to cuff', () => {
   it.each(['drop-shoulder', 'squared-drop', 'set-in', 'raglan'] as const)('is kept by a %s', (construction) => {
     expect(mm(adviceOn({ design: { construction } }), 'neck-to-cuff')).toBe(743);
+    // Where the back or the neck is not known, the sleeve is not; the way is.
+    const body = womanWith({ 'across-back': undefined, 'neck-base-girth': undefined });
+    expect(mm(adviceOn({ body, design: { construction } }), 'neck-to-cuff')).toBe(743);
   });
 
   /** A raglan's sleeve begins at the neck's edge on the piece, 371/π + 75 wide. */

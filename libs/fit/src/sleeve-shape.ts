@@ -25,9 +25,13 @@ export function sleeveSteps(steps: Steps, d: Decisions): void {
   steps.sum(S.cuffInner, [1, S.cuff], [-Math.PI, S.thickness]);
 
   const between = construction === 'raglan' ? S.pieceNeckWidth : S.width;
-  if (made.sleeve) steps.same(S.sleeve, S.madeSleeve);
-  else steps.sum(S.sleeve, [1, S.napeToCuff], [-0.5, between]);
-  steps.sum(S.reachedNapeToCuff, [1, S.sleeve], [0.5, between]);
+  if (made.sleeve) {
+    steps.same(S.sleeve, S.madeSleeve);
+    steps.sum(S.reachedNapeToCuff, [1, S.sleeve], [0.5, between]);
+  } else {
+    steps.sum(S.sleeve, [1, S.napeToCuff], [-0.5, between]);
+    steps.same(S.reachedNapeToCuff, S.napeToCuff);
+  }
   underarmSteps(steps, d);
 }
 

@@ -26,7 +26,7 @@ const PREVIEW = { id: '', createdAt: '' };
 const RECKON = 'reckon';
 
 /** What a maker with an empty page has not written yet; nothing to complain about. */
-const TOO_LITTLE = ['body-missing', 'garment-chest-width-missing'];
+const TOO_LITTLE = ['body-missing', 'garment-missing', 'garment-chest-width-missing'];
 
 const questionsOf = remembering(questionsAbout);
 const sameQuestions = steady<ReturnType<Asking['ofBody']>>();

@@ -18,12 +18,15 @@ describe('applyFormulas', () => {
     expect(values['scye-girth']!.value).toBe(254); // 2 × 127
     expect(values['head-girth']!.value).toBe(511);
     expect(values['nape-to-cuff']).toBeUndefined(); // no across back, no arm
-    expect(values['neck-base-girth']!.u).toBeCloseTo(15, 9); // as the formula says: the chest's own 0.285 × 15 is within it
+    expect(values['neck-base-girth']!.u).toBeCloseTo(Math.hypot(14.4, 0.285 * 15), 9);
   });
 
-  it('is never surer than what it rests on', () => {
-    const { values } = applyFormulas({ 'chest-girth': measured(635, 100) }, childFormulas(null));
-    expect(values['neck-base-girth']!.u).toBeCloseTo(28.5, 9); // 0.285 × 100 > 15
+  /** Of u² the formula's own part is what is left without the covariance with what it rests on. */
+  it.each([1, 5, 8, 12])('is as unsure of its own whatever it rests on: a wrist ± %d', (u) => {
+    const { values, covariance } = applyFormulas({ 'wrist-girth': measured(127, u) }, childFormulas(6));
+    const { names, matrix } = covariance!;
+    const shared = matrix[names.indexOf('hand-girth')]![names.indexOf('wrist-girth')]!;
+    expect(values['hand-girth']!.u ** 2 - (shared / u) ** 2).toBeCloseTo(5 ** 2, 9);
   });
 
   it('gives the covariance of what hangs together', () => {

@@ -19,16 +19,14 @@ export function applyFormulas(
   const sharesOf = (name: BodyDimension) => shares.get(name) ?? new Map([[name, values[name]!.u]]);
 
   for (const formula of formulas) {
-    const { name, constant, u, from } = formula;
+    const { name, constant, own, from } = formula;
     const parts = partsOf(formula);
     if (values[name] !== undefined || parts.some(([part]) => values[part] === undefined)) continue;
     const value = parts.reduce((sum, [part, times]) => sum + times * values[part]!.value, constant);
-    const own = combine(parts.map(([part, times]) => [sharesOf(part), times]));
-    const rest = u ** 2 - dot(own, own);
-    if (rest > 0) own.set(name, Math.sqrt(rest));
+    const all = combine(parts.map(([part, times]) => [sharesOf(part), times])).set(name, own);
     for (const [part] of parts) shares.set(part, sharesOf(part));
-    shares.set(name, own);
-    values[name] = { value, u: Math.sqrt(dot(own, own)), how: 'table', from };
+    shares.set(name, all);
+    values[name] = { value, u: Math.sqrt(dot(all, all)), how: 'table', from };
   }
 
   const names = [...shares.keys()];

@@ -3,12 +3,12 @@ import { ageText } from '../age-text.ts';
 import { HEAD_AGES, headGirthAt } from './head-girth-by-age.ts';
 import { NAPE_TO_CUFF_PARTS } from './nape-to-cuff.ts';
 
-/** A dimension as a constant plus so many times others, mm. `u` is the whole standard uncertainty, unless what it rests on is more doubtful. */
+/** A dimension as a constant plus so many times others, mm. `own` is the formula's own standard uncertainty; that of what it rests on comes on top. */
 export interface ChildFormula {
   readonly name: BodyDimension;
   readonly constant: number;
   readonly times: Readonly<Partial<Record<BodyDimension, number>>>;
-  readonly u: number;
+  readonly own: number;
   readonly from: string;
 }
 
@@ -18,17 +18,23 @@ const FROM_OTHERS: readonly ChildFormula[] = [
     name: 'neck-base-girth',
     constant: 110,
     times: { 'chest-girth': 0.285 },
-    u: 15,
+    own: 14.4, // 15 in all, with a chest measured at home
     from: '110 mm + 0.285 × chest girth (assumed)',
   },
-  { name: 'hand-girth', constant: 0, times: { 'wrist-girth': 1.2 }, u: 10, from: '1.2 × wrist girth (assumed)' },
-  { name: 'shoulder-girth', constant: 0, times: { 'chest-girth': 1.13 }, u: 30, from: '1.13 × chest girth (assumed)' },
-  { name: 'scye-girth', constant: 0, times: { 'scye-depth': 2 }, u: 32, from: '2 × scye depth (assumed)' },
+  { name: 'hand-girth', constant: 0, times: { 'wrist-girth': 1.2 }, own: 5, from: '1.2 × wrist girth (assumed)' },
+  {
+    name: 'shoulder-girth',
+    constant: 0,
+    times: { 'chest-girth': 1.13 },
+    own: 25,
+    from: '1.13 × chest girth (assumed)',
+  },
+  { name: 'scye-girth', constant: 0, times: { 'scye-depth': 2 }, own: 10, from: '2 × scye depth (assumed)' },
   {
     name: 'nape-to-cuff',
     constant: 0,
     times: NAPE_TO_CUFF_PARTS,
-    u: 25, // the tables' own are 24 longer on average (nape-to-cuff.ts)
+    own: 21.5, // 25 in all, with all three measured at home; the tables' own are 24 longer on average (nape-to-cuff.ts)
     from: 'half the back + arm to the underarm + 0.6 × scye depth (assumed)',
   },
 ];
@@ -43,14 +49,14 @@ function fromAge(ageYears: number): readonly ChildFormula[] {
       name: 'wrist-girth',
       constant: 108 + 3.2 * ageYears,
       times: {},
-      u: 8,
+      own: 8,
       from: `108 mm + 3.2 mm a year, at ${age} (assumed)`,
     },
     {
       name: 'head-girth',
       constant: head,
       times: {},
-      u: 15,
+      own: 15,
       from: `growth references, middle at ${age} (from memory)`,
     },
   ];
