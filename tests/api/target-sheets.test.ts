@@ -9,6 +9,14 @@ interface Dimension {
   readonly value: number;
 }
 
+interface Computed {
+  readonly checks: readonly {
+    readonly check: string;
+    readonly verdict: string;
+    readonly remedies?: readonly { readonly change: Readonly<Record<string, unknown>> }[];
+  }[];
+}
+
 const valueOf = (dimensions: readonly Dimension[], name: string): number | undefined =>
   dimensions.find((dimension) => dimension.name === name)?.value;
 
@@ -41,6 +49,30 @@ describe.each(DATABASES)('target sheets on %s', (kind) => {
     expect(valueOf(response.body.assembled, 'sleeve-length')).toBeCloseTo(487.5, 1);
     const list = await api.http.get('/v1/target-sheets').expect(200);
     expect(list.body).toEqual({ items: [], next: null });
+  });
+
+  it('takes a remedy back as its schema says', async () => {
+    const mm = (value: number) => ({ value, unit: 'mm' });
+    const neck = { neckWidth: mm(120), frontNeckDepth: mm(40), backNeckDepth: mm(10) };
+    const design = { ...exampleDesign, ...neck, ease: mm(20) };
+    const request = { ...exampleRequest, design, rules: { 'wrist-room': 0 } };
+    const compute = async (body: object): Promise<Computed> =>
+      (await api.http.post('/v1/target-sheets/compute').send(body).expect(200)).body as Computed;
+    const remedies = (await compute(request)).checks.flatMap(({ check, remedies = [] }) =>
+      remedies.map(({ change }) => ({ check, change })),
+    );
+    const fields = remedies.flatMap(({ change }) => Object.keys(change));
+    expect(fields).toEqual(expect.arrayContaining(['frontNeckDepthMm', 'rules/wrist-room']));
+    for (const { check, change } of remedies) {
+      const changed: { design: object; rules: object } = { design, rules: request.rules };
+      for (const [name, to] of Object.entries(change)) {
+        if (name.startsWith('rules/')) changed.rules = { ...changed.rules, [name.slice('rules/'.length)]: to };
+        else if (name.endsWith('Mm')) changed.design = { ...changed.design, [name.slice(0, -2)]: mm(to as number) };
+        else changed.design = { ...changed.design, [name]: to };
+      }
+      const after = await compute({ ...request, ...changed });
+      expect(['fine', 'tight', 'n/a']).toContain(after.checks.find((each) => each.check === check)?.verdict);
+    }
   });
 
   it('gives the same numbers from kept records as from a request', async () => {

@@ -2468,7 +2468,7 @@ export interface components {
             remedies?: {
                 /** @description In words. */
                 text: string;
-                /** @description Design fields and their new values; lengths in millimetres, whatever the sheet’s unit. */
+                /** @description What to choose instead. A name that ends in Mm is a length in millimetres, whatever the sheet’s unit: in a request it is the design’s field of that name without Mm, as value and unit. rules/<name> is a number of that name among the rules. Any other is the design’s field of that name. */
                 change: {
                     [key: string]: number | string;
                 };

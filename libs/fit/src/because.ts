@@ -154,6 +154,8 @@ function solvedAs(slot: number, v: Row, d: Decisions): string | null {
       return d.neckline === 'v' ? 'from the V’s point under its band' : null;
     case S.shoulderWidth:
     case S.pieceShoulderWidth:
+    case S.backShoulder:
+    case S.frontShoulder:
       return keepsWidth(d) || widened(v) === null ? null : 'what the neck leaves, made larger for the head';
     case S.frontEdge:
       return d.neckline === 'v' ? 'from the V’s point under its band' : lengthFollows;

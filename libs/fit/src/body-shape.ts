@@ -106,6 +106,8 @@ export function bodySteps(steps: Steps, d: Decisions): void {
     steps.sum(S.pieceInset, [1, S.inset], [bands, S.band]);
     steps.sum(S.backWidth, [1, S.backPanel], [-2, S.pieceInset]);
     steps.sum(S.frontWidth, [1, S.frontWholePanel], [-2, S.pieceInset]);
+    steps.sum(S.backShoulder, [0.5, S.backWidth], [-0.5, S.pieceNeckWidth]);
+    steps.sum(S.frontShoulder, [0.5, S.frontWidth], [-0.5, S.pieceNeckWidth]);
     steps.sum(S.pieceArmhole, [1, S.armhole], [bands, S.band]);
   }
   const fall = d.construction === 'set-in' ? d.rules['shoulder-fall-share'] : 0;

@@ -66,7 +66,7 @@ const PLANS = new Map<string, Plan>();
 
 /** What a sheet of this design tells. */
 export function planOf(d: Decisions): Plan {
-  const kind = [d.silhouette, d.construction, isTapered(d)].join(' ');
+  const kind = [d.silhouette, d.construction, isTapered(d), isApart(d)].join(' ');
   const before = PLANS.get(kind);
   if (before) return before;
   const assembled = assembledPlan(d);
@@ -82,6 +82,9 @@ export function planOf(d: Decisions): Plan {
   PLANS.set(kind, plan);
   return plan;
 }
+
+/** Back and front were made, each as wide as it came out. */
+const isApart = ({ made }: Decisions): boolean => made.back && made.front;
 
 const isTapered = (d: Decisions): boolean => d.hem === 'tapered' && d.hipReached;
 
@@ -178,7 +181,7 @@ function bodyPiece(piece: 'back' | 'front' | 'left-front' | 'right-front', d: De
       add('underarm-bind-off', S.pieceBindOff, 'across', 0, length(S.bindOff));
       add('shoulder-fall', S.shoulderFall, 'along', 0);
     }
-    add('shoulder-width', S.pieceShoulderWidth, 'across', 1);
+    add('shoulder-width', isApart(d) ? (front ? S.frontShoulder : S.backShoulder) : S.pieceShoulderWidth, 'across', 1);
   }
   const neckWidth = half ? S.frontHalfNeck : raglan ? S.raglanNeck : S.pieceNeckWidth;
   add('neck-width', neckWidth, 'across', 0, length(S.neckWidth));

@@ -129,6 +129,17 @@ describe('a piece made', () => {
 });
 
 describe('pieces made apart', () => {
+  it.each(['drop-shoulder', 'squared-drop', 'set-in'] as const)(
+    'of a %s have each its own shoulders',
+    (construction) => {
+      const advice = adviceOn({ design: { construction }, made: [made('back/width', 540), made('front/width', 570)] });
+      for (const piece of ['back', 'front']) {
+        const across = 2 * mm(advice, `${piece}/shoulder-width`) + mm(advice, `${piece}/neck-width`);
+        expect(across).toBeCloseTo(mm(advice, `${piece}/cross-back-width`), 9);
+      }
+    },
+  );
+
   /** A drop's armhole of 250 has a seam of 500; a sleeve 470 wide is 30 short of it, allowed max(10, 0.03 × 500 = 15). */
   it('are checked where they meet', () => {
     const pieces = [made('back/armhole-depth', 250), made('sleeve/sleeve-top-width', 470)];

@@ -141,6 +141,25 @@ describe('the weight', () => {
   });
 });
 
+describe('a measure of the garment that fits', () => {
+  const waits = (measures: Parameters<typeof garmentOf>[0], design: Differs['design'] = {}) =>
+    note('garment-measure-waits', {
+      garment: garmentOf(measures, { construction: 'set-in' }),
+      design: { basis: 'both', ...design },
+    });
+
+  it('that tells nothing alone says what it waits for', () => {
+    const long = { 'chest-width': 505, 'shoulder-to-hem': 620 };
+    expect(waits(long)).toMatch(/^The shoulder to hem .* without its back neck depth: /);
+    expect(waits({ ...long, 'back-neck-depth': 22 })).toBeUndefined();
+    expect(waits(long, { length: 'custom', customLengthMm: 600 })).toBeUndefined();
+    expect(waits(long, { basis: 'body' })).toBeUndefined();
+    const sleeved = { 'chest-width': 505, 'sleeve-length': 480 };
+    expect(waits(sleeved)).toMatch(/^The sleeve length .* without its cross back width: /);
+    expect(waits(sleeved, { silhouette: 'vest' })).toBeUndefined();
+  });
+});
+
 describe('a garment that fits beside a chosen ease', () => {
   const both = (chestWidth: number): Differs => ({
     garment: garmentOf({ 'chest-width': chestWidth }),

@@ -93,6 +93,27 @@ function girthNotes(request: FitRequest, worked: WorkedOut): Note[] {
   return notes;
 }
 
+/** What was measured of the garment that fits and tells nothing alone, with the measure that it waits for. */
+function waitingNotes({ garment, design }: FitRequest, { taken }: Decisions): Note[] {
+  if (garment === null || design.basis === 'body') return [];
+  const has = garment.values;
+  const notes: Note[] = [];
+  const add = (given: string, lacking: string, kept: string): void =>
+    void notes.push({
+      code: 'garment-measure-waits',
+      text: `The ${given} of the garment that fits is not used without its ${lacking}: measure that too, and ${kept} is kept.`,
+    });
+  if (has['shoulder-to-hem'] && !taken.length && design.length !== 'custom')
+    add('shoulder to hem', 'back neck depth', 'its length');
+  if (has['sleeve-length'] && !taken.nape && design.silhouette !== 'vest')
+    add(
+      'sleeve length',
+      garment.construction === 'raglan' ? 'neck width' : 'cross back width',
+      'its way from nape to cuff',
+    );
+  return notes;
+}
+
 /** By how much a neck was made larger for the head: as a whole, or which parts of it; null where it was not. */
 function neckGrown(v: Row): string | null {
   if (!(v[S.neckScale]! > 1)) return null;
@@ -163,6 +184,7 @@ export function notesOn(
     ...(request.body?.notes ?? []),
     ...request.fabric.notes,
     ...girthNotes(request, worked),
+    ...waitingNotes(request, worked.decisions),
     ...shapeNotes(request, worked, checks),
     ...weightNotes(pieces, request),
   ];

@@ -251,7 +251,8 @@ function drawableBody(v: Row, d: Decisions, piece: PieceName): boolean {
   if (!(v[S.pieceBodyToUnderarm]! > LEAST && v[S.pieceNeckWidth]! > LEAST)) return false;
   if (d.construction !== 'raglan') {
     const depth = v[piece === 'back' ? S.pieceBackNeck : S.pieceFrontNeck]!;
-    return v[S.pieceShoulderWidth]! > LEAST && v[S.pieceArmhole]! > LEAST && depth >= 0 && depth < v[S.shoulderToHem]!;
+    const shoulder = v[piece === 'back' ? S.backShoulder : S.frontShoulder]!;
+    return shoulder > LEAST && v[S.pieceArmhole]! > LEAST && depth >= 0 && depth < v[S.shoulderToHem]!;
   }
   const depth = piece === 'back' ? 0 : v[S.raglanFrontNeck]!;
   return v[S.raglanRun]! > LEAST && v[S.pieceRaglan]! > LEAST && depth < v[S.pieceLength]!;

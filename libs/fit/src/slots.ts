@@ -164,6 +164,8 @@ const WORKED_OUT = [
   'pieceBodyToUnderarm',
   'pieceInset',
   'pieceShoulderWidth',
+  'backShoulder',
+  'frontShoulder',
   'pieceLength',
   'underarmBelowTop',
   'bindOffOfInset',

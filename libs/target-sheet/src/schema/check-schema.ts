@@ -10,7 +10,10 @@ const remedySchema = objectOf('A change of the design that would mend it.', {
   text: text('In words.'),
   change: {
     type: 'object',
-    description: 'Design fields and their new values; lengths in millimetres, whatever the sheet’s unit.',
+    description:
+      'What to choose instead. A name that ends in Mm is a length in millimetres, whatever the sheet’s unit: in a request it is ' +
+      'the design’s field of that name without Mm, as value and unit. rules/<name> is a number of that name among the rules. ' +
+      'Any other is the design’s field of that name.',
     additionalProperties: { type: ['number', 'string'] },
   },
 });
