@@ -6,11 +6,10 @@ import { fieldId } from '../body/field-id.ts';
 import { NumberTable, type NumberRow } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { notebook, offerUndo } from '../notebook/use-notebook.ts';
+import { takeAway } from '../notebook/use-notebook.ts';
 import { Folded } from '../page/Folded.tsx';
 import { showLength, showNumber, showPercent } from '../reading/numbers.ts';
 import { applyRemedy } from '../reckon/apply-remedy.ts';
-import { writeDesign } from './write-design.ts';
 
 const ORDER = ['fails', 'unknown', 'tight'] as const;
 
@@ -99,9 +98,7 @@ function OpenCheck({ check, tape }: { readonly check: Check; readonly tape: Tape
 
 /** Does what a check proposes. Its button goes away with it, so the place of all checks takes the focus. */
 function mend(text: string, change: Readonly<Record<string, number | string>>, tape: Tape): void {
-  const before = notebook().design;
-  writeDesign((notes) => applyRemedy(notes, change, tape));
-  offerUndo(say.sheet.checks.done(text), () => writeDesign(() => before));
+  takeAway(say.sheet.checks.done(text), (it) => ({ ...it, design: applyRemedy(it.design, change, tape) }));
   document.getElementById('checks-title')?.focus();
 }
 

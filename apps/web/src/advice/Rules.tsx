@@ -23,14 +23,10 @@ export function RulesChanged({ rules }: { readonly rules: Readonly<Record<string
   const names = Object.keys(rules);
   if (names.length === 0) return null;
   const without = (name: string): void =>
-    takeAway(
-      say.shelf.removed(name),
-      (it) => {
-        const { [name]: _, ...rest } = it.design.rules;
-        return { ...it, design: { ...it.design, rules: rest } };
-      },
-      (it) => ({ ...it, design: { ...it.design, rules: { ...it.design.rules, [name]: rules[name] ?? 0 } } }),
-    );
+    takeAway(say.shelf.removed(name), (it) => {
+      const { [name]: _, ...rest } = it.design.rules;
+      return { ...it, design: { ...it.design, rules: rest } };
+    });
   return (
     <div className="rules">
       <h3>{say.design.rules}</h3>

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { notebook, offerUndo, takeAway } from '../notebook/use-notebook.ts';
+import { offerUndo, takeAway } from '../notebook/use-notebook.ts';
 import type { KeptSheet } from './kept-sheet.ts';
 import { TakeAlong } from './TakeAlong.tsx';
 import { changeKept } from './use-kept-sheets.ts';
@@ -35,13 +35,7 @@ function KeptOne({ kept, tape }: { readonly kept: KeptSheet; readonly tape: Tape
         : words.state.here;
   const changed = kept.changed.map((what) => words.changedWhat[what as keyof typeof words.changedWhat] ?? what);
   const takeUp = (): void => {
-    if (chosen === null) return;
-    const { design, made } = notebook();
-    takeAway(
-      words.takenUp,
-      (it) => ({ ...it, ...chosen }),
-      (it) => ({ ...it, design, made }),
-    );
+    if (chosen !== null) takeAway(words.takenUp, (it) => ({ ...it, ...chosen }));
   };
   return (
     <li>

@@ -30,12 +30,7 @@ export const MadeSection = memo(function MadeSection({
   // The sheet is another whenever the notebook is.
   const planned = useMemo(() => (anyMade ? plannedSheet(notebook(), model) : sheet), [anyMade, sheet, model]);
   if (planned === null) return <p>{words.none}</p>;
-  const clear = (): void =>
-    takeAway(
-      words.cleared,
-      (it) => ({ ...it, made: {} }),
-      (it) => ({ ...it, made }),
-    );
+  const clear = (): void => takeAway(words.cleared, (it) => ({ ...it, made: {} }));
   return (
     <>
       <p className="lead">{words.lead}</p>

@@ -3,7 +3,7 @@ import { TextField } from '../field/TextField.tsx';
 import { say } from '../messages.ts';
 import { asStored, isChanged } from '../store/as-stored.ts';
 import { useReach } from '../store/reach.ts';
-import { added, isBlank, onShelf, removed, restored, type Kind, type Kinds } from './kinds.ts';
+import { added, isBlank, onShelf, removed, type Kind, type Kinds } from './kinds.ts';
 import { openEntry, withEntry, withNotes, type Entry, type Shelf } from './shelf.ts';
 import { change, takeAway } from './use-notebook.ts';
 
@@ -20,12 +20,7 @@ export function ShelfBar<K extends Kind>({
   const open = openEntry(shelf);
   const nameOf = (entry: Entry<Kinds[K]>): string =>
     entry.notes.name.trim() || say.shelf.unnamed(shelf.entries.indexOf(entry) + 1);
-  const remove = (): void =>
-    takeAway(
-      say.shelf.removed(nameOf(open)),
-      (notebook) => removed(notebook, kind, open.key),
-      (notebook) => restored(notebook, kind, open),
-    );
+  const remove = (): void => takeAway(say.shelf.removed(nameOf(open)), (notebook) => removed(notebook, kind, open.key));
   return (
     <div className="shelf">
       <div className="shelf-line">

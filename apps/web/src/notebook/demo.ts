@@ -4,7 +4,7 @@ import { fromBodyRecord } from '../store/body-record.ts';
 import { fromDesignRecord } from '../store/design-record.ts';
 import { fromGarmentRecord } from '../store/garment-record.ts';
 import { fromYarnRecord } from '../store/yarn-record.ts';
-import { isBlank, KINDS, removed, shelfOf, type Kind, type Kinds } from './kinds.ts';
+import { isBlank, shelfOf, type Kind, type Kinds } from './kinds.ts';
 import { newKey } from './new-key.ts';
 import type { Notebook } from './notebook.ts';
 import { newEntry, type Entry, type Shelf } from './shelf.ts';
@@ -36,14 +36,4 @@ export function withDemo(notebook: Notebook): Notebook {
     yarns: demoShelf(notebook, 'yarns', demoRecords.fabrics as Schemas['FabricDto'][], fromYarnRecord),
     design: fromDesignRecord(request.design, request.title ?? '', notebook.tape),
   };
-}
-
-/** The notebook without the example again, and with the wishes it had before. */
-export function withoutDemo(now: Notebook, before: Notebook, after: Notebook): Notebook {
-  const without = KINDS.reduce<Notebook>((it, kind) => {
-    const old = new Set(shelfOf(before, kind).entries.map(({ key }) => key));
-    const example = shelfOf(after, kind).entries.filter(({ key }) => !old.has(key));
-    return example.reduce((rest, { key }) => removed(rest, kind, key), it);
-  }, now);
-  return { ...without, design: before.design };
 }

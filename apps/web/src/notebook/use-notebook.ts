@@ -1,6 +1,7 @@
 import { useSyncExternalStore } from 'react';
 import { keepHere, keptHere, whenKeptElsewhere } from './keep-here.ts';
 import type { Notebook } from './notebook.ts';
+import { withoutChange } from './without-change.ts';
 
 let current: Notebook = keptHere();
 let browserKeeps = true;
@@ -43,14 +44,12 @@ export function offerUndo(said: string, back: () => void): void {
   tell();
 }
 
-/** A change that takes something away, and its way back. */
-export function takeAway(
-  said: string,
-  how: (notebook: Notebook) => Notebook,
-  back: (notebook: Notebook) => Notebook,
-): void {
+/** A change that takes something away, or much at once, and its way back: what is written after it stays. */
+export function takeAway(said: string, how: (notebook: Notebook) => Notebook): void {
+  const before = current;
   change(how);
-  offerUndo(said, () => change(back));
+  const after = current;
+  offerUndo(said, () => change((now) => withoutChange(now, before, after)));
 }
 
 export function bringBack(): void {

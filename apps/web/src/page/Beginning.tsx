@@ -1,17 +1,11 @@
 import { say } from '../messages.ts';
-import { notebook, takeAway } from '../notebook/use-notebook.ts';
+import { takeAway } from '../notebook/use-notebook.ts';
 
 /** For one who came to an empty page: offers an example, beside what she may have written meanwhile. */
 export function Beginning() {
   const load = async (): Promise<void> => {
-    const { withDemo, withoutDemo } = await import('../notebook/demo.ts');
-    const before = notebook();
-    const after = withDemo(before);
-    takeAway(
-      say.demo.loaded,
-      () => after,
-      (now) => withoutDemo(now, before, after),
-    );
+    const { withDemo } = await import('../notebook/demo.ts');
+    takeAway(say.demo.loaded, withDemo);
   };
   return (
     <div className="beginning">

@@ -1,0 +1,57 @@
+import { isBlank, KINDS, onShelf, removed, restored, shelfOf, type Kind } from './kinds.ts';
+import type { DesignNotes, Notebook } from './notebook.ts';
+
+/** The notebook without one change: what that changed is as before it again, and what was written since stays. */
+export function withoutChange(now: Notebook, before: Notebook, after: Notebook): Notebook {
+  const written: Notebook = {
+    ...now,
+    design: designWithout(now.design, before.design, after.design),
+    made: fieldsWithout(now.made, before.made, after.made),
+  };
+  return KINDS.reduce((it, kind) => shelfWithout(it, kind, before, after), written);
+}
+
+const same = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
+
+/** Every field that the change touched and that is still as the change left it is as before again. */
+function fieldsWithout<T extends object>(now: T, before: T, after: T): T {
+  const [is, was, became] = [now, before, after].map((it) => new Map<string, unknown>(Object.entries(it)));
+  const names = Object.keys({ ...now, ...before });
+  const fields = names.map((name) => {
+    const [value, old, changed] = [is?.get(name), was?.get(name), became?.get(name)];
+    return [name, !same(old, changed) && same(value, changed) ? old : value];
+  });
+  return Object.fromEntries(fields.filter(([, value]) => value !== undefined)) as T;
+}
+
+function designWithout(now: DesignNotes, before: DesignNotes, after: DesignNotes): DesignNotes {
+  const back = fieldsWithout(now, before, after);
+  return {
+    ...back,
+    lengths: fieldsWithout(now.lengths, before.lengths, after.lengths),
+    rules: fieldsWithout(now.rules, before.rules, after.rules),
+    // Her own number, written anew since, still counts.
+    ease: same(now.ownEase, after.ownEase) ? back.ease : now.ease,
+    length: same(now.lengths.customLength, after.lengths.customLength) ? back.length : now.length,
+  };
+}
+
+/**
+ * What the change took off the shelf lies on it again; what it put there is gone, unless it was written on since. The one
+ * that was open is so again where she has not gone on to another.
+ */
+function shelfWithout<K extends Kind>(now: Notebook, kind: K, before: Notebook, after: Notebook): Notebook {
+  const [is, was, became] = [shelfOf(now, kind), shelfOf(before, kind), shelfOf(after, kind)];
+  const has = ({ entries }: Pick<typeof is, 'entries'>, sought: string): boolean =>
+    entries.some(({ key }) => key === sought);
+  const gone = became.entries.filter(
+    ({ key, notes }) => !has(was, key) && is.entries.some((entry) => entry.key === key && same(entry.notes, notes)),
+  );
+  const stayed = is.open === became.open && has({ entries: [...was.entries, ...gone] }, is.open);
+  const back = was.entries.filter(
+    ({ key, notes }) => !has(became, key) && !has(is, key) && (!isBlank(kind, notes) || (stayed && key === was.open)),
+  );
+  const filled = back.reduce((it, entry) => restored(it, kind, entry), now);
+  const cleared = gone.reduce((it, { key }) => removed(it, kind, key), filled);
+  return onShelf(cleared, kind, (shelf) => (stayed && has(shelf, was.open) ? { ...shelf, open: was.open } : shelf));
+}

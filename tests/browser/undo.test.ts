@@ -1,0 +1,136 @@
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { inBrowser } from './support/chromium.ts';
+import { soon } from './support/soon.ts';
+import { quiet, servePage, type Served } from './support/open-page.ts';
+import { choose, field, toSheet, turnTo, write } from './support/write.ts';
+
+inBrowser('the way back', () => {
+  let served: Served;
+  let page: Page;
+  beforeAll(async () => {
+    served = await servePage();
+  });
+  beforeEach(async () => {
+    await served.empty();
+    page = await served.visit();
+  });
+  afterEach(async () => {
+    quiet(served);
+    await page.context().close();
+  });
+  afterAll(() => served.stop());
+
+  const undo = () => page.getByRole('button', { name: 'Undo', exact: true }).click();
+  const chosen = (part: string, label: string) =>
+    page.locator(`#${part}`).getByRole('radio', { name: label, exact: true }).isChecked();
+  const wished = (label: string) => field(page, 'design', label).inputValue();
+  const finer = () => page.locator('#design summary', { hasText: 'Finer wishes' }).click();
+  /** A neck of her own that the first remedy of the sheet makes deeper in front. */
+  const mendNeck = async () => {
+    await write(page, 'body', { Chest: '94', Hip: '99' });
+    await turnTo(page, 'design');
+    await finer();
+    await write(page, 'design', { 'Neck, across': '12', 'Front neck, down': '4' });
+    await toSheet(page);
+    await page
+      .locator('.check')
+      .getByRole('button', { name: /^Make the front neck .* deeper$/ })
+      .first()
+      .click();
+    await soon(() => wished('Front neck, down')).not.toBe('4');
+  };
+
+  it('from a remedy takes back what that changed, and nothing written since', async () => {
+    await mendNeck();
+    await write(page, 'design', { 'What you call it': 'For the autumn', 'Neck band, deep': '3' });
+    await choose(page, 'design', 'Loose');
+    await choose(page, 'design', 'Raglan');
+    await undo();
+    expect(await wished('Front neck, down')).toBe('4');
+    expect(await wished('Neck, across')).toBe('12');
+    expect(await wished('What you call it')).toBe('For the autumn');
+    expect(await wished('Neck band, deep')).toBe('3');
+    expect(await chosen('design', 'Loose')).toBe(true);
+    expect(await chosen('design', 'Raglan')).toBe(true);
+  });
+
+  it('from a remedy leaves a number that she changed again herself', async () => {
+    await mendNeck();
+    await write(page, 'design', { 'Front neck, down': '11' });
+    await undo();
+    expect(await wished('Front neck, down')).toBe('11');
+  });
+
+  it('from wishes taken up leaves what was written since', async () => {
+    await write(page, 'body', { Chest: '94', Hip: '99' });
+    await choose(page, 'design', 'Cropped');
+    await turnTo(page, 'keep');
+    await page.getByRole('button', { name: 'Keep this sheet' }).click();
+    await choose(page, 'design', 'Long');
+    await choose(page, 'design', 'V');
+    await choose(page, 'design', 'Loose');
+    await turnTo(page, 'keep');
+    await page.getByRole('button', { name: 'Take up its wishes' }).click();
+    await turnTo(page, 'design');
+    expect(await chosen('design', 'Cropped')).toBe(true);
+    expect(await chosen('design', 'Round')).toBe(true);
+    await choose(page, 'design', 'Boat');
+    await write(page, 'design', { 'What you call it': 'For the autumn' });
+    await undo();
+    expect(await chosen('design', 'Long')).toBe(true);
+    expect(await chosen('design', 'Loose')).toBe(true);
+    expect(await chosen('design', 'Boat')).toBe(true);
+    expect(await wished('What you call it')).toBe('For the autumn');
+  });
+
+  it('from her own ease leaves the number that she wrote since', async () => {
+    await write(page, 'body', { Chest: '94', Hip: '99' });
+    await choose(page, 'design', 'My own number');
+    await write(page, 'design', { 'Ease round the chest': '8' });
+    await turnTo(page, 'keep');
+    await page.getByRole('button', { name: 'Keep this sheet' }).click();
+    await write(page, 'design', { 'Ease round the chest': '' });
+    await choose(page, 'design', 'Loose');
+    await turnTo(page, 'keep');
+    await page.getByRole('button', { name: 'Take up its wishes' }).click();
+    await write(page, 'design', { 'Ease round the chest': '9' });
+    await undo();
+    expect(await chosen('design', 'My own number')).toBe(true);
+    expect(await wished('Ease round the chest')).toBe('9');
+  });
+
+  it('from the example leaves what was written since, and an entry of it that she made her own', async () => {
+    await choose(page, 'design', 'Boat');
+    await turnTo(page, 'body');
+    await page.getByRole('button', { name: 'Fill in the example' }).click();
+    await soon(() => field(page, 'body', 'Name').inputValue()).toBe('The maker');
+    await write(page, 'body', { Name: 'Aunt', Chest: '101' });
+    await write(page, 'design', { 'What you call it': 'For the autumn' });
+    await choose(page, 'design', 'Long');
+    await undo();
+    expect(await wished('What you call it')).toBe('For the autumn');
+    expect(await chosen('design', 'Long')).toBe(true);
+    expect(await chosen('design', 'Boat')).toBe(true);
+    await turnTo(page, 'body');
+    expect(await field(page, 'body', 'Name').inputValue()).toBe('Aunt');
+    expect(await field(page, 'body', 'Chest').inputValue()).toBe('101');
+    expect(await page.locator('#body').getByLabel('Which one').count()).toBe(0);
+    await turnTo(page, 'yarn');
+    expect(await field(page, 'yarn', 'Yarn or swatch').inputValue()).toBe('');
+  });
+
+  it('from finished pieces cleared leaves the one written since', async () => {
+    await write(page, 'body', { Chest: '94', Hip: '99' });
+    await turnTo(page, 'made');
+    const width = field(page, 'made', 'Width').first();
+    const other = page.locator('#made').getByRole('textbox').nth(1);
+    await width.fill('52');
+    await other.fill('60');
+    await page.getByRole('button', { name: 'Clear all' }).click();
+    await width.fill('53');
+    await undo();
+    expect(await width.inputValue()).toBe('53');
+    expect(await other.inputValue()).toBe('60');
+  });
+});
