@@ -143,6 +143,33 @@ inBrowser('the leaves of the notebook', () => {
     expect(after).not.toBe(before);
   });
 
+  it('leave the sheet its room when the numbers of the outline are opened beside the wishes', async () => {
+    await write(page, 'body', HER);
+    await page.setViewportSize({ width: 1280, height: 800 });
+    await toSheet(page);
+    const glance = page.locator('.glance');
+    const lengths = glance.locator('.headline');
+    const before = await lengths.boundingBox();
+    await glance.locator('summary').click();
+    await glance.locator('table').waitFor();
+    expect(await lengths.boundingBox()).toEqual(before);
+    const checks = page.locator('#checks-title');
+    for (const [width, height] of [
+      [1100, 720],
+      [1280, 800],
+      [1440, 900],
+    ] as const) {
+      await page.setViewportSize({ width, height });
+      // A quarter of the screen: room enough to read in.
+      const room = await page.locator('.result > .leaf').evaluate((it) => it.clientHeight);
+      expect(room).toBeGreaterThan(height / 4);
+      await checks.evaluate((it) => it.scrollIntoView());
+      const [top, card] = [(await checks.boundingBox())?.y ?? 0, await glance.boundingBox()];
+      expect(top).toBeGreaterThanOrEqual((card?.y ?? NaN) + (card?.height ?? NaN));
+      expect(top).toBeLessThan(height);
+    }
+  });
+
   it('can be turned with keys alone', async () => {
     const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.textContent ?? '');
     await page.keyboard.press('Tab');
