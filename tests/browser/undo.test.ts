@@ -133,4 +133,60 @@ inBrowser('the way back', () => {
     expect(await width.inputValue()).toBe('53');
     expect(await other.inputValue()).toBe('60');
   });
+
+  /** What has the focus, in words. */
+  const focused = () =>
+    page.evaluate(() => {
+      const { activeElement: it, body } = document;
+      return it === null || it === body ? 'nothing' : it.getAttribute('aria-label') || it.textContent;
+    });
+  const close = () => page.getByRole('button', { name: 'Close this line' }).click();
+  const keepOne = async (length: string) => {
+    await choose(page, 'design', length);
+    await turnTo(page, 'keep');
+    await page.getByRole('button', { name: 'Keep this sheet' }).click();
+  };
+
+  it('returns the focus to the checks, from a remedy and from the line closed', async () => {
+    await mendNeck();
+    await undo();
+    expect(await focused()).toBe('Will it go on, will it stay on');
+    await page
+      .locator('.check')
+      .getByRole('button', { name: /^Make the front neck .* deeper$/ })
+      .first()
+      .click();
+    await close();
+    expect(await focused()).toBe('Will it go on, will it stay on');
+  });
+
+  it('returns the focus to the open leaf where she has turned to another', async () => {
+    await mendNeck();
+    await turnTo(page, 'yarn');
+    await undo();
+    expect(await focused()).toBe('The yarn');
+  });
+
+  it('returns the focus to what was tapped, where that is still there', async () => {
+    await write(page, 'body', { Chest: '94', Hip: '99' });
+    await keepOne('Cropped');
+    await page.getByRole('button', { name: 'Take up its wishes' }).click();
+    await undo();
+    expect(await focused()).toBe('Take up its wishes');
+  });
+
+  it('from a kept sheet removed has a place for the focus, before and after', async () => {
+    await write(page, 'body', { Chest: '94', Hip: '99' });
+    await keepOne('Cropped');
+    await keepOne('Long');
+    const kept = page.locator('#keep .kept > li');
+    for (const left of [1, 0]) {
+      await kept.getByRole('button', { name: 'Remove' }).first().click();
+      await soon(() => kept.count()).toBe(left);
+      expect(await focused()).toBe('Kept sheets');
+    }
+    await undo();
+    await soon(() => kept.count()).toBe(1);
+    expect(await focused()).toBe('Kept sheets');
+  });
 });

@@ -96,10 +96,10 @@ function OpenCheck({ check, tape }: { readonly check: Check; readonly tape: Tape
   );
 }
 
-/** Does what a check proposes. Its button goes away with it, so the place of all checks takes the focus. */
+/** Does what a check proposes. Its button goes away with it, so the place of all checks takes the focus before. */
 function mend(text: string, change: Readonly<Record<string, number | string>>, tape: Tape): void {
-  takeAway(say.sheet.checks.done(text), (it) => ({ ...it, design: applyRemedy(it.design, change, tape) }));
   document.getElementById('checks-title')?.focus();
+  takeAway(say.sheet.checks.done(text), (it) => ({ ...it, design: applyRemedy(it.design, change, tape) }));
 }
 
 const shown = (check: Check, value: number, tape: Tape): string =>

@@ -7,7 +7,7 @@ import type { Tape } from '../notebook/typed.ts';
 import { notebook } from '../notebook/use-notebook.ts';
 import { makeSheet } from '../reckon/reckoner.ts';
 import { madeFrom } from '../store/made-from.ts';
-import { KeptList } from './KeptList.tsx';
+import { KEPT_TITLE, KeptList } from './KeptList.tsx';
 import { SideBySide } from './SideBySide.tsx';
 import { TakeAlong } from './TakeAlong.tsx';
 import { changeKept, useKeptSheets } from './use-kept-sheets.ts';
@@ -63,7 +63,9 @@ export const KeepSection = memo(function KeepSection({
           <TakeAlong makeSheet={now} unit={tape} />
         </>
       )}
-      <h3>{words.kept}</h3>
+      <h3 id={KEPT_TITLE} tabIndex={-1}>
+        {words.kept}
+      </h3>
       <KeptList sheets={sheets} tape={tape} />
       <SideBySide sheets={sheets} now={sheet} tape={tape} />
     </>

@@ -7,6 +7,9 @@ import type { KeptSheet } from './kept-sheet.ts';
 import { TakeAlong } from './TakeAlong.tsx';
 import { changeKept } from './use-kept-sheets.ts';
 
+/** The id of the title above the list. */
+export const KEPT_TITLE = 'keep-kept';
+
 export const titleOf = (sheet: Pick<KeptSheet, 'title'>): string => sheet.title || say.keep.untitled;
 const dayOf = ({ createdAt }: KeptSheet): string => new Date(createdAt).toLocaleDateString(navigator.language);
 
@@ -96,7 +99,9 @@ export async function fetchInto(kept: KeptSheet): Promise<boolean> {
   }
 }
 
+/** Its button goes away with it, so the title of all takes the focus before. */
 function remove(kept: KeptSheet): void {
+  document.getElementById(KEPT_TITLE)?.focus({ preventScroll: true });
   changeKept((all) => ({
     sheets: all.sheets.filter(({ key }) => key !== kept.key),
     removed: kept.stored === null ? all.removed : [...all.removed, kept.stored],

@@ -5,7 +5,7 @@ import { withoutChange } from './without-change.ts';
 
 let current: Notebook = keptHere();
 let browserKeeps = true;
-let undo: { readonly said: string; readonly back: () => void } | null = null;
+let undo: { readonly said: string; readonly back: () => void; readonly place: Element | null } | null = null;
 const listeners = new Set<() => void>();
 
 const tell = (): void => listeners.forEach((listener) => listener());
@@ -38,9 +38,9 @@ export function change(how: (notebook: Notebook) => Notebook): void {
   tell();
 }
 
-/** Says what was just taken away, with a button that does `back`. It stays until the next one, or until it is closed. */
+/** Says what was just taken away, with a button that does `back`. It stays until the next one, or until it is closed; the focus returns then to where it is now. */
 export function offerUndo(said: string, back: () => void): void {
-  undo = { said, back };
+  undo = { said, back, place: document.activeElement };
   tell();
 }
 
@@ -63,6 +63,9 @@ export function forgetUndo(): void {
   undo = null;
   tell();
 }
+
+/** What had the focus when the way back was offered. */
+export const undoPlace = (): Element | null => undo?.place ?? null;
 
 export const whenChanged = listen;
 export const useNotebook = (): Notebook => useSyncExternalStore(listen, notebook);

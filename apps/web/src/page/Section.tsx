@@ -12,7 +12,9 @@ export function Section({
 }) {
   return (
     <section id={id} className="part" aria-labelledby={`${id}-title`}>
-      <h2 id={`${id}-title`}>{title}</h2>
+      <h2 id={`${id}-title`} tabIndex={-1}>
+        {title}
+      </h2>
       {children}
     </section>
   );

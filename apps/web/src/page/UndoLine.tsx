@@ -1,5 +1,6 @@
+import { flushSync } from 'react-dom';
 import { say } from '../messages.ts';
-import { bringBack, forgetUndo, useUndo } from '../notebook/use-notebook.ts';
+import { bringBack, forgetUndo, undoPlace, useUndo } from '../notebook/use-notebook.ts';
 
 /** What was just taken away, and the way back. It blocks nothing and does not go away by itself. */
 export function UndoLine() {
@@ -10,10 +11,10 @@ export function UndoLine() {
         {said !== null && (
           <>
             <span>{said}</span>
-            <button type="button" onClick={bringBack}>
+            <button type="button" onClick={() => closing(bringBack)}>
               {say.undo.button}
             </button>
-            <button type="button" className="quiet" aria-label={say.undo.close} onClick={forgetUndo}>
+            <button type="button" className="quiet" aria-label={say.undo.close} onClick={() => closing(forgetUndo)}>
               ×
             </button>
           </>
@@ -21,4 +22,13 @@ export function UndoLine() {
       </div>
     </section>
   );
+}
+
+/** The line goes away under the focus: that returns to where she was, or to the title of the open leaf where that is gone. */
+function closing(how: () => void): void {
+  const place = undoPlace();
+  flushSync(how);
+  if (place instanceof HTMLElement) place.focus({ preventScroll: true });
+  if (document.activeElement !== document.body) return;
+  document.querySelector<HTMLElement>('.leaf:not([hidden]) h2')?.focus({ preventScroll: true });
 }
