@@ -175,4 +175,37 @@ inBrowser('what is written is kept', () => {
     await page.getByRole('button', { name: 'Fill in the example' }).waitFor();
     await soon(async () => (await bodies()).length).toBe(0);
   });
+
+  it('fills the example in once: neither a second tap nor another device does it again', async () => {
+    const load = page.getByRole('button', { name: 'Fill in the example' });
+    const below = page.locator('#body');
+    const top = (await below.boundingBox())?.y;
+    await load.evaluate((it: HTMLButtonElement) => {
+      it.focus();
+      it.click();
+      it.click();
+    });
+    await page.getByRole('link', { name: 'Look at its sheet' }).waitFor();
+    expect(await load.count()).toBe(0);
+    expect((await below.boundingBox())?.y).toBe(top);
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toContain('The example is filled in.');
+    await stored(page, 'yarn');
+    await stored(page, 'body');
+    const names = (on: Page) =>
+      on
+        .locator('#body')
+        .getByLabel('Which one')
+        .locator('option')
+        .allTextContents()
+        .then((all) => all.sort());
+    expect(await names(page)).toEqual(['The maker', 'The niece']);
+
+    const phone = await served.visit();
+    await soon(() => names(phone)).toEqual(['The maker', 'The niece']);
+    await phone.getByRole('button', { name: 'Fill in the example' }).click();
+    await phone.getByText('The example was filled in.').waitFor();
+    expect(await names(phone)).toEqual(['The maker', 'The niece']);
+    expect(await bodies()).toHaveLength(2);
+    await phone.context().close();
+  });
 });

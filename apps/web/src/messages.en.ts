@@ -15,6 +15,8 @@ export const en = {
     text: 'Begin below, or look at an example first.',
     load: 'Fill in the example',
     loaded: 'The example was filled in.',
+    filled: 'The example is filled in. Change what you like.',
+    look: 'Look at its sheet',
   },
   undo: { title: 'What was just done', button: 'Undo', close: 'Close this line' },
   numbers: 'The same in numbers',

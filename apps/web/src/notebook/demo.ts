@@ -1,11 +1,12 @@
 import type { components } from '../api.generated.ts';
 import { demoRecords, demoRequests } from '../../../../seeds/demo.ts';
+import { asStored } from '../store/as-stored.ts';
 import { fromBodyRecord } from '../store/body-record.ts';
 import { fromDesignRecord } from '../store/design-record.ts';
 import { fromGarmentRecord } from '../store/garment-record.ts';
 import { fromYarnRecord } from '../store/yarn-record.ts';
+import { demoKey } from './demo-key.ts';
 import { isBlank, shelfOf, type Kind, type Kinds } from './kinds.ts';
-import { newKey } from './new-key.ts';
 import type { Notebook } from './notebook.ts';
 import { newEntry, type Entry, type Shelf } from './shelf.ts';
 
@@ -14,7 +15,7 @@ type Schemas = components['schemas'];
 /** The example: a cropped sweater in bulky wool, for a maker with a sweater that fits. */
 const SHOWN = 1;
 
-/** The example's entries beside what is written; a blank one gives way. */
+/** The example's entries beside what is written; a blank one gives way, and one that is there already is not added again. */
 function demoShelf<K extends Kind, R>(
   notebook: Notebook,
   kind: K,
@@ -23,8 +24,12 @@ function demoShelf<K extends Kind, R>(
 ): Shelf<Kinds[K]> {
   const shelf = shelfOf(notebook, kind);
   const written = shelf.entries.filter((entry) => entry.stored !== null || !isBlank(kind, entry.notes));
-  const example = records.map((record): Entry<Kinds[K]> => newEntry(newKey(), from(record)));
-  return { ...shelf, entries: [...written, ...example], open: example[0]?.key ?? shelf.open };
+  const example = records.map((record, i): Entry<Kinds[K]> => {
+    const notes = from(record);
+    const text = asStored(kind, notes);
+    return written.find((entry) => asStored(kind, entry.notes) === text) ?? newEntry(demoKey(kind, i), notes);
+  });
+  return { ...shelf, entries: [...new Set([...written, ...example])], open: example[0]?.key ?? shelf.open };
 }
 
 export function withDemo(notebook: Notebook): Notebook {

@@ -40,7 +40,7 @@ export function Writing({
   return (
     <>
       <Leaf name="body" open={open === 'body'}>
-        {offered && <Beginning />}
+        {offered && <Beginning notebook={notebook} />}
         <Section id="body" title={say.body.title}>
           <BodySection shelf={notebook.bodies} tape={tape} profile={profile} asking={asking} />
         </Section>
