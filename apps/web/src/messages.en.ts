@@ -481,7 +481,7 @@ export const en = {
     kept: 'Kept sheets',
     none: 'None yet.',
     untitled: 'Without a name',
-    on: (date: string) => `of ${date}`,
+    on: (date: string, choice: string) => `${choice === '' ? '' : `${choice}, `}of ${date}`,
     state: {
       stored: 'Stored.',
       waiting: 'Kept in this browser; it is stored as soon as what it is made of is.',

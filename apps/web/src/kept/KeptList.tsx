@@ -4,28 +4,35 @@ import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { offerUndo, takeAway } from '../notebook/use-notebook.ts';
 import type { KeptSheet } from './kept-sheet.ts';
+import { namesApart, titleOf, type SheetName } from './names-apart.ts';
 import { TakeAlong } from './TakeAlong.tsx';
 import { changeKept } from './use-kept-sheets.ts';
 
 /** The id of the title above the list. */
 export const KEPT_TITLE = 'keep-kept';
 
-export const titleOf = (sheet: Pick<KeptSheet, 'title'>): string => sheet.title || say.keep.untitled;
-const dayOf = ({ createdAt }: KeptSheet): string => new Date(createdAt).toLocaleDateString(navigator.language);
-
 /** Kept sheets, newest first, each with where it lies and what can be done with it. */
 export function KeptList({ sheets, tape }: { readonly sheets: readonly KeptSheet[]; readonly tape: Tape }) {
   if (sheets.length === 0) return <p>{say.keep.none}</p>;
+  const names = namesApart(sheets, tape);
   return (
     <ul className="kept">
-      {sheets.map((sheet) => (
-        <KeptOne key={sheet.key} kept={sheet} tape={tape} />
+      {sheets.map((sheet, i) => (
+        <KeptOne key={sheet.key} kept={sheet} name={names[i]} tape={tape} />
       ))}
     </ul>
   );
 }
 
-function KeptOne({ kept, tape }: { readonly kept: KeptSheet; readonly tape: Tape }) {
+function KeptOne({
+  kept,
+  name,
+  tape,
+}: {
+  readonly kept: KeptSheet;
+  readonly name: SheetName | undefined;
+  readonly tape: Tape;
+}) {
   const words = say.keep;
   const { sheet, chosen, stored, waiting } = kept;
   const state =
@@ -43,7 +50,7 @@ function KeptOne({ kept, tape }: { readonly kept: KeptSheet; readonly tape: Tape
   return (
     <li>
       <h4>
-        {titleOf(kept)} <span className="hint">{words.on(dayOf(kept))}</span>
+        {name?.title} <span className="hint">{words.on(name?.when ?? '', name?.choice ?? '')}</span>
       </h4>
       <p className="hint" role="status">
         {state} {changed.length > 0 && words.changed(changed.join(', '))}

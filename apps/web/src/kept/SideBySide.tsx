@@ -6,10 +6,12 @@ import { NumberTable, type NumberRow } from '../drawing/Drawing.tsx';
 import { Select } from '../field/Select.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { showLength, showSigned } from '../reading/numbers.ts';
+import { showDifference, showLength } from '../reading/numbers.ts';
 import { finished } from '../reckon/worn-measures.ts';
-import { fetchInto, titleOf } from './KeptList.tsx';
+import { choicesOf } from './choices.ts';
+import { fetchInto } from './KeptList.tsx';
 import type { KeptSheet } from './kept-sheet.ts';
+import { namesApart } from './names-apart.ts';
 
 const NOW = '';
 
@@ -35,11 +37,13 @@ export function SideBySide({
     const kept = sheets.find((sheet) => sheet.key === key);
     if (kept) void fetchInto(kept);
   };
+  const names = namesApart(sheets, tape);
   const options = [
     { value: NOW, label: words.now },
-    ...sheets.map((sheet) => ({ value: sheet.key, label: titleOf(sheet) })),
+    ...sheets.map(({ key }, i) => ({ value: key, label: names[i]?.line ?? '' })),
   ];
   const [left, right] = [sheetOf(one), sheetOf(other)];
+  const titles = [one, other].map((key) => options.find(({ value }) => value === key)?.label ?? '');
   return (
     <section className="side-by-side" aria-labelledby="side-title">
       <h3 id="side-title">{words.title}</h3>
@@ -50,7 +54,7 @@ export function SideBySide({
       {left === null || right === null ? (
         <p>{say.keep.missing}</p>
       ) : (
-        <Differences left={left} right={right} tape={tape} />
+        <Differences left={left} right={right} titles={titles} tape={tape} />
       )}
     </section>
   );
@@ -59,10 +63,12 @@ export function SideBySide({
 function Differences({
   left,
   right,
+  titles,
   tape,
 }: {
   readonly left: TargetSheet;
   readonly right: TargetSheet;
+  readonly titles: readonly string[];
   readonly tape: Tape;
 }) {
   const words = say.keep.side;
@@ -70,19 +76,15 @@ function Differences({
   const lengths = ASSEMBLED_NAMES.flatMap((name: DimensionName): NumberRow[] => {
     const [a, b] = [finished(left, name), finished(right, name)];
     if (a === null && b === null) return [];
-    return [[say.measure[name], show(a), show(b), a === null || b === null ? '' : showSigned(b - a, tape)]];
+    return [[say.measure[name], show(a), show(b), a === null || b === null ? '' : showDifference(a, b, tape)]];
   });
-  const choice = (name: string, of: (sheet: TargetSheet) => string): NumberRow => [name, of(left), of(right), ''];
-  const design = say.design;
-  const rows: NumberRow[] = [
-    choice(design.silhouette.legend, ({ design: { silhouette } }) => design.silhouette[silhouette]),
-    choice(design.construction, ({ design: { construction } }) => say.construction[construction]),
-    choice(design.neckline.legend, ({ design: { neckline } }) => design.neckline[neckline]),
-    choice(design.length.legend, ({ design: { length } }) => design.length[length]),
-    ...lengths,
-  ];
-  const titles = [left, right].map((sheet) => sheet.title || say.keep.untitled);
+  const theirs = choicesOf(right, tape);
+  const choices = choicesOf(left, tape).map(([name, choice], i): NumberRow => [name, choice, theirs[i]?.[1] ?? '', '']);
   return (
-    <NumberTable caption={words.title} columns={[say.body.column.measure, ...titles, words.difference]} rows={rows} />
+    <NumberTable
+      caption={words.title}
+      columns={[say.body.column.measure, ...titles, words.difference]}
+      rows={[...choices, ...lengths]}
+    />
   );
 }

@@ -9,7 +9,7 @@ import type { Notebook } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { change, notebook, takeAway } from '../notebook/use-notebook.ts';
 import { Folded } from '../page/Folded.tsx';
-import { showLength, showSigned } from '../reading/numbers.ts';
+import { showDifference, showLength } from '../reading/numbers.ts';
 import { madeKey, toMade } from '../reckon/to-made.ts';
 import { plannedSheet } from '../reckon/reckoner.ts';
 
@@ -89,7 +89,7 @@ function Moved({
       const before = planned.pieces.find((it) => it.piece === piece)?.dimensions.find((it) => it.name === name)?.value;
       if (value === null || before == null || Math.abs(value - before) < SEEN_MM) return [];
       const label = `${say.sheet.pieces.piece[piece]}: ${say.measure[name]}`;
-      return [[label, showLength(before, tape), showLength(value, tape), showSigned(value - before, tape)]];
+      return [[label, showLength(before, tape), showLength(value, tape), showDifference(before, value, tape)]];
     }),
   );
   const { measure, before, now: after, difference } = words.column;

@@ -1,4 +1,4 @@
-import { formatLength, MM_PER_UNIT } from '#measure';
+import { formatLength, MM_PER_UNIT, parseLengthDifference } from '#measure';
 import type { Tape } from '../notebook/typed.ts';
 
 const numbers = (options: Intl.NumberFormatOptions): Intl.NumberFormat =>
@@ -50,5 +50,12 @@ export const showExactly = (mm: number, tape: Tape): string =>
 
 /** A difference, with its sign. */
 export const showSigned = (mm: number, tape: Tape): string => (mm > 0 ? '+' : '') + showLength(mm, tape);
+
+/** What the second of two lengths has more: the difference of the two as they are shown beside it. */
+export const showDifference = (one: number, other: number, tape: Tape): string =>
+  showSigned(asShown(other, tape) - asShown(one, tape), tape);
+
+const asShown = (mm: number, tape: Tape): number =>
+  parseLengthDifference(formatLength(mm, tape === 'cm' ? 'cm' : '[in_i]')).mm;
 
 const minus = (text: string): string => text.replace(/^-/, '−');

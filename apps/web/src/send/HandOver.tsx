@@ -1,10 +1,11 @@
 import { useEffect, useState } from 'react';
 import { Select } from '../field/Select.tsx';
-import { titleOf } from '../kept/KeptList.tsx';
 import type { KeptSheet } from '../kept/kept-sheet.ts';
+import { namesApart } from '../kept/names-apart.ts';
 import { saveText } from '../kept/take-along.ts';
 import { say } from '../messages.ts';
 import { newKey } from '../notebook/new-key.ts';
+import { useNotebook } from '../notebook/use-notebook.ts';
 import { nameOf } from './name-of.ts';
 import { handOn, previewFor, Refused, type Planner, type Preview } from './send-store.ts';
 import { Trouble } from './Trouble.tsx';
@@ -24,8 +25,9 @@ export function HandOver({
   readonly onSent: () => void;
 }) {
   const words = say.send.over;
-  const stored = sheets.flatMap((sheet) =>
-    sheet.stored === null ? [] : [{ id: sheet.stored, title: titleOf(sheet) }],
+  const names = namesApart(sheets, useNotebook().tape);
+  const stored = sheets.flatMap((sheet, i) =>
+    sheet.stored === null ? [] : [{ id: sheet.stored, title: names[i]?.line ?? '' }],
   );
   const [chosen, setChosen] = useState('');
   const sheet = stored.some(({ id }) => id === chosen) ? chosen : (stored[0]?.id ?? '');

@@ -15,6 +15,8 @@ const canGo = ({ waiting }: KeptSheet): boolean =>
 
 export const hasSheetWork = (): boolean => keptSheets().removed.length > 0 || keptSheets().sheets.some(canGo);
 
+export const anyStored = (): boolean => keptSheets().sheets.some(({ stored }) => stored !== null);
+
 /** Sends what was removed and kept here. Throws when the store cannot be reached. */
 export async function storeSheets(): Promise<void> {
   for (const id of keptSheets().removed) {

@@ -6,7 +6,7 @@ import { change, notebook, rereadHere, whenChanged } from '../notebook/use-noteb
 import { asStored, isChanged } from './as-stored.ts';
 import { STORES, type Kept } from './kinds-in-store.ts';
 import { setReach } from './reach.ts';
-import { fetchSheets, hasSheetWork, storeSheets } from './sync-sheets.ts';
+import { anyStored, fetchSheets, hasSheetWork, storeSheets } from './sync-sheets.ts';
 
 /** After the last key, before it is stored. */
 const PAUSE_MS = 1200;
@@ -29,8 +29,10 @@ export function startSync(): () => void {
       await alone(async () => {
         rereadHere();
         if (whole) for (const kind of KINDS) await fetchKind(kind);
+        const stores = KINDS.some(hasWork);
         for (const kind of KINDS) await storeKind(kind);
-        if (whole) await fetchSheets();
+        // What is stored may be what a stored sheet was made from.
+        if (whole || (stores && anyStored())) await fetchSheets();
         await storeSheets();
       });
       setReach('reached');
