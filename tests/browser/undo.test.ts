@@ -189,4 +189,25 @@ inBrowser('the way back', () => {
     await soon(() => kept.count()).toBe(1);
     expect(await focused()).toBe('Kept sheets');
   });
+
+  it('from what is cleared or put back has a place for the focus, before and after', async () => {
+    await write(page, 'body', { Chest: '94', Hip: '99' });
+    await turnTo(page, 'made');
+    await field(page, 'made', 'Width').first().fill('52');
+    await page.getByRole('button', { name: 'Clear all' }).click();
+    expect(await focused()).toBe('Pieces you have finished');
+    await undo();
+    expect(await focused()).toBe('Pieces you have finished');
+    await turnTo(page, 'design');
+    await page.locator('#design summary', { hasText: 'The rules behind the numbers' }).click();
+    await page
+      .locator('.rule-list')
+      .getByRole('textbox', { name: /^Fabric thickness for which an ease is said/ })
+      .fill('7');
+    await page.getByRole('button', { name: 'Put back' }).click();
+    expect(await focused()).toBe('What you want to make');
+    await undo();
+    expect(await focused()).toBe('What you want to make');
+    expect(await page.locator('.rules').innerText()).toContain('ordinary thickness: 7');
+  });
 });

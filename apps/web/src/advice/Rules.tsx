@@ -22,11 +22,14 @@ export function AllRules({ rules }: { readonly rules: Readonly<Record<string, nu
 export function RulesChanged({ rules }: { readonly rules: Readonly<Record<string, number>> }) {
   const names = Object.keys(rules);
   if (names.length === 0) return null;
-  const without = (name: string): void =>
+  // Its button goes away with it, so the title takes the focus before.
+  const without = (name: string): void => {
+    document.getElementById('design-title')?.focus({ preventScroll: true });
     takeAway(say.shelf.removed(name), (it) => {
       const { [name]: _, ...rest } = it.design.rules;
       return { ...it, design: { ...it.design, rules: rest } };
     });
+  };
   return (
     <div className="rules">
       <h3>{say.design.rules}</h3>

@@ -30,7 +30,11 @@ export const MadeSection = memo(function MadeSection({
   // The sheet is another whenever the notebook is.
   const planned = useMemo(() => (anyMade ? plannedSheet(notebook(), model) : sheet), [anyMade, sheet, model]);
   if (planned === null) return <p>{words.none}</p>;
-  const clear = (): void => takeAway(words.cleared, (it) => ({ ...it, made: {} }));
+  // Its button rests afterwards, so the title takes the focus before.
+  const clear = (): void => {
+    document.getElementById('made-title')?.focus({ preventScroll: true });
+    takeAway(words.cleared, (it) => ({ ...it, made: {} }));
+  };
   return (
     <>
       <p className="lead">{words.lead}</p>
