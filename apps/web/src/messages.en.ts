@@ -57,7 +57,8 @@ export const en = {
       'unit-missing': (text: string) => `“${text}” lacks its unit. Write like 44.5 cm or 17 1/2 in.`,
       'out-of-range': (text: string) => `“${text}” is out of all reach. Look at its unit.`,
     },
-    notNumber: (text: string) => `“${text}” is not a number. Write like 18 or 4,5.`,
+    notNumber: (text: string) => `“${text}” is not a number. Write like 18, 4.5 or 4 1/2.`,
+    aboveZero: 'Write a number above 0.',
   },
 
   body: {
@@ -73,7 +74,7 @@ export const en = {
       unsaid: 'not said',
     },
     age: 'Age in years',
-    ageHint: 'Half years count: 1.5. For an adult you may leave it out.',
+    ageHint: 'Half years count: 1 1/2. For an adult you may leave it out.',
     takenBy: { legend: 'Measured', home: 'at home', trained: 'by somebody trained' },
     skipped: { legend: 'What you skip', guessed: 'is guessed', open: 'stays open' },
     groups: {
@@ -99,6 +100,20 @@ export const en = {
       'swapped-digits': 'Odd beside the rest. Were two digits swapped?',
       'swapped-fields': (other: string) => `Were this and “${other}” swapped?`,
       unlikely: 'Odd beside the rest. Please read the tape once more.',
+    },
+    /** A figure’s, in a sentence. */
+    whose: { woman: 'a woman’s', man: 'a man’s', child: 'a child’s', baby: 'a baby’s', unsaid: 'an adult’s' },
+    outOfReach: (measure: string, read: string, whose: string, from: string, to: string) =>
+      `${measure}: read ${read}; ${whose} lies between ${from} and ${to}.`,
+    leftOut: 'Left out.',
+    ageOutOfReach: (read: string, whose: string, from: string, to: string) =>
+      `Read ${read} years; ${whose} age lies between ${from} and ${to}. Left out.`,
+    were: {
+      in: 'Were they inches?',
+      cm: 'Were they centimetres?',
+      mm: 'Were they millimetres?',
+      lb: 'Were they pounds?',
+      kg: 'Were they kilograms?',
     },
     right: 'It is right',
     itIs: (value: string) => `It is ${value}`,
@@ -189,6 +204,8 @@ export const en = {
       'inches-for-cm': 'Small. Were they inches?',
       'cm-for-inches': 'Large. Were they cm?',
     },
+    outOfReach: 'No sweater measures that here. Left out.',
+    noFabric: 'No fabric is so thick, or so thin. Left out.',
     line: 'Line',
     notWritten: 'not written',
   },

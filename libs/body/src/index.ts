@@ -5,7 +5,7 @@ export type { BodyProfile, ProfileCovariance, ProfileValue } from './body-profil
 export { dimensionText, listText } from './dimension-text.ts';
 export { defaultU, type DefaultU } from './default-u.ts';
 export type { Estimate, Estimates, Estimator, EstimatorInput, KnownValue } from './estimator.ts';
-export { humanLimits, type Limits } from './human-limits.ts';
+export { AGES, humanLimits, type Limits } from './human-limits.ts';
 export { resolveBody, type ResolveOptions } from './resolve-body.ts';
 export type { Lies } from './sizes/nearest-row.ts';
 export type { Mark, PublishedSizes, SizeMeasure, SizeRange, SizeRow } from './sizes/published-sizes.ts';

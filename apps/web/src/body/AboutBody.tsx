@@ -1,9 +1,11 @@
 import { memo } from 'react';
-import { FIGURES } from '#body';
+import { AGES, FIGURES } from '#body';
 import { Choice } from '../field/Choice.tsx';
 import { NumberField } from '../field/NumberField.tsx';
 import { say } from '../messages.ts';
 import type { BodyNotes } from '../notebook/notebook.ts';
+import { showNumber } from '../reading/numbers.ts';
+import { plainNumber } from '../reading/read.ts';
 import { writeBody } from './write-body.ts';
 
 /** Whose body it is, who measured it, and what becomes of what was not. */
@@ -12,8 +14,11 @@ export const AboutBody = memo(function AboutBody({
   age,
   takenBy,
   skipped,
-}: Pick<BodyNotes, 'figure' | 'age' | 'takenBy' | 'skipped'>) {
+  ageLeftOut,
+}: Pick<BodyNotes, 'figure' | 'age' | 'takenBy' | 'skipped'> & { readonly ageLeftOut: boolean }) {
   const words = say.body;
+  const [youngest, oldest] = AGES[figure].map((age) => showNumber(age)) as [string, string];
+  const read = showNumber(plainNumber(age, 'zero too') ?? 0, 2);
   return (
     <>
       <Choice
@@ -26,6 +31,8 @@ export const AboutBody = memo(function AboutBody({
         label={words.age}
         value={age}
         hint={words.ageHint}
+        least="zero too"
+        leftOut={ageLeftOut ? words.ageOutOfReach(read, words.whose[figure], youngest, oldest) : null}
         onValue={(to) => writeBody((it) => ({ ...it, age: to }))}
       />
       <Choice

@@ -6,6 +6,7 @@ import { openEntry, type Shelf } from '../notebook/shelf.ts';
 import { ShelfBar } from '../notebook/ShelfBar.tsx';
 import type { Tape } from '../notebook/typed.ts';
 import type { Asking } from '../reckon/reckoned.ts';
+import { toBody } from '../reckon/to-body.ts';
 import { AboutBody } from './AboutBody.tsx';
 import { BodyTable } from './BodyTable.tsx';
 import { MeasureRow } from './MeasureRow.tsx';
@@ -53,7 +54,13 @@ export const BodySection = memo(function BodySection({
       <p className="lead">{words.lead}</p>
       <ModelFigure figure={notes.figure} />
       <ShelfBar kind="bodies" shelf={shelf} nameLabel={words.name} />
-      <AboutBody figure={notes.figure} age={notes.age} takenBy={notes.takenBy} skipped={notes.skipped} />
+      <AboutBody
+        figure={notes.figure}
+        age={notes.age}
+        takenBy={notes.takenBy}
+        skipped={notes.skipped}
+        ageLeftOut={toBody(notes).leftOut.has('age')}
+      />
       <NextMeasure asking={asking} tape={tape} />
       {groups.map(({ title, dimensions }) => (
         <section key={title} className="measures">

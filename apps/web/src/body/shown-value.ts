@@ -7,9 +7,10 @@ import { showLength, showNumber } from '../reading/numbers.ts';
 export const NINETY = 1.645;
 const POUND_GRAMS = 453.59237;
 
-const bare = (text: string): string => text.replace(/ \D+$/, '');
+export const bare = (text: string): string => text.replace(/ \D+$/, '');
 
-const shown = (value: number, dimension: BodyDimension, tape: Tape): string =>
+/** A measure as its tape or scale reads. */
+export const showMeasure = (value: number, dimension: BodyDimension, tape: Tape): string =>
   dimension !== 'weight'
     ? showLength(value, tape)
     : tape === 'cm'
@@ -31,12 +32,12 @@ export function shownValue(profile: BodyProfile | null, dimension: BodyDimension
   const found = profile?.values[dimension];
   if (found === undefined) return null;
   const away = NINETY * found.u;
-  const [value, low] = [shown(found.value, dimension, tape), shown(found.value - away, dimension, tape)];
+  const [value, low] = [showMeasure(found.value, dimension, tape), showMeasure(found.value - away, dimension, tape)];
   return {
     value,
     low,
     bare: [bare(value), bare(low)],
-    high: shown(found.value + away, dimension, tape),
+    high: showMeasure(found.value + away, dimension, tape),
     measured: found.how === 'home' || found.how === 'trained',
     from: found.from,
   };

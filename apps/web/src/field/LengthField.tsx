@@ -28,6 +28,7 @@ export function LengthField({
   id,
   mark,
   ask,
+  leftOut,
   whyElsewhere = false,
   describedBy,
 }: {
@@ -42,6 +43,8 @@ export function LengthField({
   readonly mark?: string;
   /** A question about the value; it takes the place of how it was read. */
   readonly ask?: ReactNode;
+  /** Why what can be read is left out all the same; said once she has left it. */
+  readonly leftOut?: string | undefined;
   /** Why a text cannot be read is said in full by what has the id `describedBy`. */
   readonly whyElsewhere?: boolean;
   readonly describedBy?: string;
@@ -49,9 +52,12 @@ export function LengthField({
   const [writing, setWriting] = useState(false);
   const reading = read(typed, quantity);
   const unit = unitOf(quantity, reading.is === 'empty' ? tape : (typed?.tape ?? tape));
+  const out = reading.is === 'value' && !writing && leftOut !== undefined;
   const below =
     reading.is === 'empty' ? (
       (whenEmpty ?? ' ')
+    ) : out ? (
+      <span className="wrong">{leftOut}</span>
     ) : reading.is === 'value' ? (
       (ask ?? say.field.equals(onOtherTape(reading.value, quantity, reading.tape)))
     ) : writing ? (
@@ -70,7 +76,7 @@ export function LengthField({
         unit={namesUnit(typed?.text ?? '') ? '' : unit}
         below={below}
         keepsRoomFor={reading.is === 'empty' ? undefined : whenEmpty}
-        wrong={reading.is === 'wrong' && !writing}
+        wrong={out || (reading.is === 'wrong' && !writing)}
         numeric={unit !== 'in'}
         {...(id === undefined ? {} : { id })}
         {...(mark === undefined ? {} : { mark })}

@@ -1,26 +1,43 @@
+import { useState } from 'react';
 import { say } from '../messages.ts';
 import { plainNumber } from '../reading/read.ts';
 import { shortened } from './shortened.ts';
 import { TextField } from './TextField.tsx';
 import { Written } from './Written.tsx';
 
-/** A plain number (stitches, wraps, years): what cannot be read is said beneath and left out of the reckoning. */
+/** A plain number (stitches, wraps, years): what cannot be read or believed is said beneath, once she has left it, and left out of the reckoning. */
 export function NumberField({
   label,
   value,
   onValue,
   unit,
   hint = ' ',
+  least = 'above zero',
+  leftOut = null,
 }: {
   readonly label: string;
   readonly value: string;
   readonly onValue: (text: string) => void;
   readonly unit?: string;
   readonly hint?: string;
+  readonly least?: 'above zero' | 'zero too';
+  /** Why what can be read is left out all the same. */
+  readonly leftOut?: string | null;
 }) {
-  const wrong = value.trim() !== '' && plainNumber(value) === null;
+  const [writing, setWriting] = useState(false);
+  const words = say.field;
+  const number = plainNumber(value, 'zero too');
+  const why =
+    value.trim() === ''
+      ? null
+      : number === null
+        ? words.notNumber(shortened(value))
+        : number === 0 && least === 'above zero'
+          ? words.aboveZero
+          : leftOut;
+  const wrong = why !== null && !writing;
   return (
-    <Written className="number">
+    <Written className="number" onFocus={() => setWriting(true)} onBlur={() => setWriting(false)}>
       <TextField
         label={label}
         value={value}
@@ -28,7 +45,7 @@ export function NumberField({
         numeric
         wrong={wrong}
         keepsRoomFor={wrong ? hint : undefined}
-        below={wrong ? <span className="wrong">{say.field.notNumber(shortened(value))}</span> : hint}
+        below={wrong ? <span className="wrong">{why}</span> : hint}
         {...(unit === undefined ? {} : { unit })}
       />
     </Written>

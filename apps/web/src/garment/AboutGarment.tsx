@@ -7,6 +7,7 @@ import { Tick } from '../field/Tick.tsx';
 import { say } from '../messages.ts';
 import type { GarmentNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
+import { isNoThickness } from '../reckon/to-garment.ts';
 import { LayerFields } from './LayerFields.tsx';
 import { writeGarment } from './write-garment.ts';
 
@@ -42,6 +43,7 @@ export const AboutGarment = memo(function AboutGarment({
         typed={thickness}
         tape={tape}
         whenEmpty={words.thicknessHint}
+        leftOut={isNoThickness(thickness) ? words.noFabric : undefined}
         onTyped={(to) => writeGarment((it) => ({ ...it, thickness: to }))}
       />
       <LayerFields

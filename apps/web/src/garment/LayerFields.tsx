@@ -5,6 +5,7 @@ import { say } from '../messages.ts';
 import { empty } from '../notebook/blank.ts';
 import type { LayerNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
+import { isNoThickness } from '../reckon/to-garment.ts';
 
 /** What is worn beneath, beyond a shirt. */
 export function LayerFields({
@@ -36,6 +37,7 @@ export function LayerFields({
             quantity="small"
             typed={layer.thickness}
             tape={tape}
+            leftOut={isNoThickness(layer.thickness) ? say.garment.noFabric : undefined}
             onTyped={(thickness) => onLayer({ ...layer, thickness })}
           />
           <Choice

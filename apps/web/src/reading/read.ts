@@ -55,12 +55,17 @@ export function valueIn(typed: Typed | undefined, quantity: Quantity = 'length')
   return reading.is === 'value' ? reading.value : null;
 }
 
-/** A plain number as people write it, comma or point; null where it is none or not above zero. */
-export function plainNumber(text: string): number | null {
-  const tidy = text.trim().replace(',', '.');
-  if (!/^\d+(\.\d*)?$/.test(tidy)) return null;
-  const value = Number(tidy);
-  return value > 0 && value < 1e6 ? value : null;
+/** A plain number as people write it: 18, 4,5, 4 1/2 or 4½. Null where it is none, and at nothing unless that is a number too. */
+export function plainNumber(text: string, least: 'above zero' | 'zero too' = 'above zero'): number | null {
+  if (text.trim() === '' || namesUnit(text)) return null;
+  try {
+    // The digits of every quantity are read alike; nothing hangs on its being a weight.
+    const { grams: value } = parseMass(text, { defaultUnit: 'g' });
+    return value > 0 || least === 'zero too' ? value : null;
+  } catch (error) {
+    if (error instanceof DomainError) return null;
+    throw error;
+  }
 }
 
 /** True where a text names a unit of its own. */

@@ -1,4 +1,4 @@
-import { defaultU, type BodyDimension, type BodyModel, type Question as Doubt } from '#body';
+import { BODY_DIMENSIONS, defaultU, type BodyDimension, type BodyModel, type Question as Doubt } from '#body';
 import type { Question } from '../body/Ask.tsx';
 import { say } from '../messages.ts';
 import type { BodyNotes } from '../notebook/notebook.ts';
@@ -6,6 +6,7 @@ import type { Typed } from '../notebook/typed.ts';
 import { showLength } from '../reading/numbers.ts';
 import { namesUnit } from '../reading/read.ts';
 import { written, writtenMass } from './apply-remedy.ts';
+import { isOutOfReach, outOfReach } from './out-of-reach.ts';
 import type { ReadBody } from './to-body.ts';
 
 type BodyQuestion = Question<BodyDimension>;
@@ -14,8 +15,11 @@ type Questions = Partial<Record<BodyDimension, BodyQuestion>>;
 /** What looks like a slip, and what it would become; what she has confirmed is not asked again. */
 export function questionsAbout(notes: BodyNotes, { body, leftOut }: ReadBody, model: BodyModel | null): Questions {
   const questions: Questions = {};
-  for (const [name, text] of Object.entries(leftOut))
-    if (name !== 'age') questions[name as BodyDimension] = { text, repairs: [], mayBeRight: false };
+  for (const name of BODY_DIMENSIONS) {
+    const typed = notes.measures[name];
+    if (typed && isOutOfReach(body.figure, name, typed) && (leftOut.has(name) || typed.confirmed !== typed.text))
+      questions[name] = outOfReach(body.figure, name, typed, leftOut.has(name));
+  }
   const known = body.measures.map(({ name, value, how, u }) => ({ name, value, u: u ?? defaultU(name, how).u }));
   const doubts = model?.questionsOf({ figure: body.figure, ageYears: body.ageYears, known }) ?? [];
   for (const doubt of doubts) {
@@ -44,9 +48,9 @@ function repairsOf({ name, code, wouldBe }: Doubt, notes: BodyNotes, typed: Type
     if (!one || !other || !a || !b) return [];
     return [{ label: say.body.swap, to: { [one.name]: b, [other.name]: a } }];
   }
-  if (code === 'inches-as-centimetres' && bare(typed)) return unitSlip(name, typed, 'in');
-  if (code === 'centimetres-as-inches' && bare(typed)) return unitSlip(name, typed, 'cm');
-  if (code === 'pounds-as-kilograms' && bare(typed)) {
+  if (code === 'inches-as-centimetres' && !namesUnit(typed.text)) return unitSlip(name, typed, 'in');
+  if (code === 'centimetres-as-inches' && !namesUnit(typed.text)) return unitSlip(name, typed, 'cm');
+  if (code === 'pounds-as-kilograms' && !namesUnit(typed.text)) {
     return [{ label: say.body.itIs(`${typed.text.trim()} lb`), to: { [name]: { text: typed.text, tape: 'in' } } }];
   }
   if (name === 'weight') {
@@ -60,5 +64,3 @@ function repairsOf({ name, code, wouldBe }: Doubt, notes: BodyNotes, typed: Type
 const unitSlip = (name: BodyDimension, { text }: Typed, tape: Typed['tape']): BodyQuestion['repairs'] => [
   { label: say.body.itIs(`${text.trim()} ${tape}`), to: { [name]: { text, tape } } },
 ];
-
-const bare = ({ text }: Typed): boolean => !namesUnit(text);

@@ -3,10 +3,10 @@ import type { BodyNotes } from '../notebook/notebook.ts';
 import { plainNumber, valueIn } from '../reading/read.ts';
 import { remembering } from './remembering.ts';
 
-/** The body for the reckoning, and what was left out of it because it cannot be right, in words by measure (or `age`). */
+/** The body for the reckoning, and what was left out of it because it cannot be right. */
 export interface ReadBody {
   readonly body: Body;
-  readonly leftOut: Readonly<Partial<Record<BodyDimension | 'age', string>>>;
+  readonly leftOut: ReadonlySet<BodyDimension | 'age'>;
 }
 
 export const toBody = remembering((notes: BodyNotes): ReadBody => {
@@ -15,22 +15,28 @@ export const toBody = remembering((notes: BodyNotes): ReadBody => {
     const value = valueIn(written, name === 'weight' ? 'mass' : 'length');
     return value === null ? [] : [{ name, value, how: written?.how ?? notes.takenBy }];
   });
-  return withoutImpossible({ figure: notes.figure, ageYears: plainNumber(notes.age), measures });
+  return withoutImpossible({ figure: notes.figure, ageYears: plainNumber(notes.age, 'zero too'), measures });
 });
 
-/** Leaves out what the body module would refuse, so that the rest goes on. */
+/** The largest the store takes: a length, mm, and a weight, g. */
+const LONGEST_STORED = 5000;
+const HEAVIEST_STORED = 500_000;
+
+/** Leaves out what the body module or the store would refuse, so that the rest goes on. */
 function withoutImpossible(body: Body): ReadBody {
-  const leftOut: Partial<Record<BodyDimension | 'age', string>> = {};
-  for (const { pointer, message } of bodyProblems(body)) {
+  const leftOut = new Set<BodyDimension | 'age'>();
+  for (const { pointer } of bodyProblems(body)) {
     const [, list, index] = pointer.split('/');
     const measure = list === 'measures' ? body.measures[Number(index)] : undefined;
-    leftOut[measure?.name ?? 'age'] = message;
+    leftOut.add(measure?.name ?? 'age');
   }
+  for (const { name, value } of body.measures)
+    if (value > (name === 'weight' ? HEAVIEST_STORED : LONGEST_STORED)) leftOut.add(name);
   return {
     body: {
       ...body,
-      ageYears: leftOut.age === undefined ? body.ageYears : null,
-      measures: body.measures.filter(({ name }) => leftOut[name] === undefined),
+      ageYears: leftOut.has('age') ? null : body.ageYears,
+      measures: body.measures.filter(({ name }) => !leftOut.has(name)),
     },
     leftOut,
   };

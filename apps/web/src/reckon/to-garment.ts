@@ -1,6 +1,15 @@
-import { DEFAULT_THICKNESS_U, GARMENT_DIMENSIONS, type Garment, type GarmentMeasure, type Layer } from '#garment';
+import {
+  DEFAULT_THICKNESS_U,
+  GARMENT_DIMENSIONS,
+  garmentProblems,
+  type Garment,
+  type GarmentDimension,
+  type GarmentMeasure,
+  type Layer,
+} from '#garment';
 import type { FlatMeasures } from '../drawing/flat-garment.ts';
 import type { GarmentNotes, LayerNotes } from '../notebook/notebook.ts';
+import type { Typed } from '../notebook/typed.ts';
 import { valueIn } from '../reading/read.ts';
 import { remembering } from './remembering.ts';
 
@@ -9,19 +18,49 @@ const ORDINARY = { thicknessMm: 3, thicknessU: 1 };
 /** A thin sweater, where the thickness of what is beneath is not written (assumed). */
 const BENEATH = { thicknessMm: 2, u: 1 };
 
-/** The measures that could be read, mm. */
-export function flatMeasures(notes: Pick<GarmentNotes, 'measures'>): FlatMeasures {
+/** What the store takes of a length of a garment, mm. */
+const STORED = [1, 3000] as const;
+
+const PLAIN: Garment = {
+  construction: 'drop-shoulder',
+  measures: [],
+  ...ORDINARY,
+  layer: null,
+  wornStretched: false,
+  wears: {},
+};
+/** Whether a garment may be so. */
+const believed = (part: Partial<Garment>): boolean => garmentProblems({ ...PLAIN, ...part }).length === 0;
+
+/** A length of a garment that could be read and believed, mm. */
+export function lengthOf(name: GarmentDimension, typed: Typed | undefined): number | null {
+  const value = valueIn(typed);
+  if (value === null || value < STORED[0] || value > STORED[1]) return null;
+  return believed({ measures: [{ name, value, how: 'home' }] }) ? value : null;
+}
+
+/** A thickness of a fabric that could be read and believed, mm. */
+export function thicknessOf(typed: Typed): number | null {
+  const thicknessMm = valueIn(typed, 'small');
+  return thicknessMm !== null && believed({ thicknessMm }) ? thicknessMm : null;
+}
+
+/** True where a thickness can be read and is left out all the same. */
+export const isNoThickness = (typed: Typed): boolean => valueIn(typed, 'small') !== null && thicknessOf(typed) === null;
+
+/** The measures that could be read and believed, mm. */
+export function flatMeasures({ measures }: Pick<GarmentNotes, 'measures'>): FlatMeasures {
   return Object.fromEntries(
     GARMENT_DIMENSIONS.flatMap((name) => {
-      const value = valueIn(notes.measures[name]);
-      return value === null || value === 0 ? [] : [[name, value]];
+      const value = lengthOf(name, measures[name]);
+      return value === null ? [] : [[name, value]];
     }),
   );
 }
 
 export function toLayer(layer: LayerNotes | null): Layer | null {
   if (layer === null) return null;
-  const thicknessMm = valueIn(layer.thickness, 'small');
+  const thicknessMm = thicknessOf(layer.thickness);
   return { sleeves: layer.sleeves, ...(thicknessMm === null ? BENEATH : { thicknessMm, u: DEFAULT_THICKNESS_U }) };
 }
 
@@ -34,7 +73,7 @@ export const toGarment = remembering((notes: GarmentNotes): Garment | null => {
     ...(name === 'sleeve-length' ? { from: notes.sleeveFrom } : {}),
   }));
   if (measures.length === 0) return null;
-  const thicknessMm = valueIn(notes.thickness, 'small');
+  const thicknessMm = thicknessOf(notes.thickness);
   return {
     construction: notes.construction,
     measures,

@@ -16,12 +16,12 @@ export function toBodyRecord(notes: BodyNotes): BodyDto {
   return {
     title: notes.name.trim().slice(0, 120),
     figure: notes.figure,
-    age: leftOut.age === undefined ? plainNumber(notes.age) : null,
+    age: leftOut.has('age') ? null : plainNumber(notes.age, 'zero too'),
     estimate: notes.skipped !== 'open',
     measures: BODY_DIMENSIONS.flatMap((name) => {
       const written = notes.measures[name];
       const measured = toMeasured(written, quantityOf(name));
-      if (measured === null || leftOut[name] !== undefined) return [];
+      if (measured === null || leftOut.has(name)) return [];
       return [{ name, ...measured, how: written?.how ?? notes.takenBy, takenAt: written?.on ?? null }];
     }),
   };

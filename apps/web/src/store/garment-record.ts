@@ -2,7 +2,7 @@ import { GARMENT_DIMENSIONS, type GarmentDimension } from '#garment';
 import type { components } from '../api.generated.ts';
 import type { GarmentNotes, LayerNotes } from '../notebook/notebook.ts';
 import type { Typed } from '../notebook/typed.ts';
-import { valueIn } from '../reading/read.ts';
+import { lengthOf, thicknessOf } from '../reckon/to-garment.ts';
 import { fromMeasured, toLength } from './measured.ts';
 
 type GarmentDto = components['schemas']['GarmentDto'];
@@ -12,14 +12,9 @@ type LayerDto = components['schemas']['LayerDto'];
 const GUESSED = { value: 3, unit: 'mm', u: 1 } as const;
 const GUESSED_LAYER = { value: 2, unit: 'mm', u: 1 } as const;
 
-const believable = (typed: Typed): boolean => {
-  const mm = valueIn(typed, 'small');
-  return mm !== null && mm >= 0.2 && mm <= 40;
-};
-
 export function toLayerRecord(layer: LayerNotes | null): LayerDto | null {
   if (layer === null) return null;
-  const thickness = believable(layer.thickness) ? toLength(layer.thickness, 'small') : null;
+  const thickness = thicknessOf(layer.thickness) !== null ? toLength(layer.thickness, 'small') : null;
   return { sleeves: layer.sleeves, thickness: thickness ?? GUESSED_LAYER };
 }
 
@@ -34,11 +29,11 @@ export function toGarmentRecord(notes: GarmentNotes): GarmentDto {
     construction: notes.construction,
     measures: GARMENT_DIMENSIONS.flatMap((name) => {
       const measured = toLength(notes.measures[name], 'length');
-      return measured === null
+      return measured === null || lengthOf(name, notes.measures[name]) === null
         ? []
         : [{ name, ...measured, ...(name === 'sleeve-length' ? { from: notes.sleeveFrom } : {}) }];
     }),
-    thickness: (believable(notes.thickness) ? toLength(notes.thickness, 'small') : null) ?? GUESSED,
+    thickness: (thicknessOf(notes.thickness) !== null ? toLength(notes.thickness, 'small') : null) ?? GUESSED,
     layer: toLayerRecord(notes.layer),
     wornStretched: notes.wornStretched,
     wears: notes.wears,

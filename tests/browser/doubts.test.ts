@@ -1,0 +1,184 @@
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { inBrowser } from './support/chromium.ts';
+import { quiet, servePage, type Served } from './support/open-page.ts';
+import { soon } from './support/soon.ts';
+import { choose, field, stored, strip, turnTo, write } from './support/write.ts';
+
+inBrowser('what cannot be right', () => {
+  let served: Served;
+  let page: Page;
+  beforeAll(async () => {
+    served = await servePage();
+  });
+  beforeEach(async () => {
+    await served.empty();
+    page = await served.visit();
+  });
+  afterEach(async () => {
+    quiet(served);
+    await page.context().close();
+  });
+  afterAll(() => served.stop());
+
+  const row = (dimension: string) =>
+    page.locator('#body li', { has: page.locator(`#measure-${dimension}`) }).locator('.question');
+  const beneath = (label: string) =>
+    page
+      .locator('form', { has: page.getByLabel(label, { exact: true }) })
+      .locator('.below > div')
+      .first();
+  /** What the store refused so far. */
+  const refused = (): string[] => {
+    const all: string[] = [];
+    page.on('response', (response) => response.status() >= 400 && all.push(response.url()));
+    return all;
+  };
+
+  for (const [text, said, repair] of [
+    [
+      '17 1/2',
+      'Chest: read 17.5 cm; a woman’s lies between 55 and 220 cm. Left out. Were they inches?',
+      'It is 17 1/2 in',
+    ],
+    [
+      '940',
+      'Chest: read 940 cm; a woman’s lies between 55 and 220 cm. Left out. Were they millimetres?',
+      'It is 940 mm',
+    ],
+    ['0', 'Chest: read 0 cm; a woman’s lies between 55 and 220 cm. Left out.', null],
+    ['5 in', 'Chest: read 5 in; a woman’s lies between 21⅝ and 86⅝ in. Left out.', null],
+  ] as const)
+    it(`a chest of “${text}” is told on her own tape, in the words of its field`, async () => {
+      await choose(page, 'body', 'a woman');
+      await write(page, 'body', { Chest: text });
+      await field(page, 'body', 'Hip').focus();
+      await soon(() => row('chest-girth').locator('p').innerText()).toBe(said);
+      const buttons = row('chest-girth').getByRole('button');
+      expect(await buttons.allInnerTexts()).toEqual(repair === null ? [] : [repair]);
+    });
+
+  it('a chest in millimetres on a cm tape is mended with one tap', async () => {
+    await write(page, 'body', { Chest: '940' });
+    await field(page, 'body', 'Hip').focus();
+    await row('chest-girth').getByRole('button', { name: 'It is 940 mm' }).click();
+    expect(await field(page, 'body', 'Chest').inputValue()).toBe('940 mm');
+    await soon(() => strip(page).innerText()).toMatch(/\d cm/);
+  });
+
+  it('a child’s chest read on the wrong tape is asked about, though it is reckoned with', async () => {
+    await choose(page, 'body', 'a child');
+    await write(page, 'body', { Chest: '22 1/2' });
+    await field(page, 'body', 'Hip').focus();
+    await soon(() => row('chest-girth').locator('p').innerText()).toBe(
+      'Chest: read 22.5 cm; a child’s lies between 40 and 160 cm. Were they inches?',
+    );
+    await row('chest-girth').getByRole('button', { name: 'It is right' }).click();
+    await field(page, 'body', 'Hip').focus();
+    await row('chest-girth').waitFor({ state: 'detached' });
+  });
+
+  it('what the store does not take is not reckoned with either', async () => {
+    const all = refused();
+    await choose(page, 'body', 'a woman');
+    await write(page, 'body', { Chest: '94', Height: '560', Weight: '600' });
+    await stored(page, 'body');
+    await field(page, 'body', 'Hip').focus();
+    await soon(() => row('stature').locator('p').innerText()).toMatch(/Left out\./);
+    expect(await row('weight').locator('p').innerText()).toMatch(/Left out\. Were they pounds\?$/);
+    expect(all).toEqual([]);
+  });
+
+  it('a weight is told on the scales it was read on', async () => {
+    await choose(page, 'body', 'a man');
+    await write(page, 'body', { Weight: '4' });
+    await field(page, 'body', 'Hip').focus();
+    await soon(() => row('weight').locator('p').innerText()).toBe(
+      'Weight: read 4 kg; a man’s lies between 25 and 350 kg. Left out.',
+    );
+  });
+
+  it('a child of thirty is told of, and left out', async () => {
+    await choose(page, 'body', 'a child');
+    await write(page, 'body', { 'Age in years': '30', Chest: '60' });
+    await stored(page, 'body');
+    expect(await beneath('Age in years').innerText()).toBe(
+      'Read 30 years; a child’s age lies between 0 and 20. Left out.',
+    );
+    expect(await field(page, 'body', 'Age in years').getAttribute('aria-invalid')).toBe('true');
+    const { body } = await served.app.http.get('/v1/bodies').expect(200);
+    expect(body.items[0].age).toBeNull();
+  });
+
+  for (const [text, age] of [
+    ['4 1/2', 4.5],
+    ['4½', 4.5],
+    ['4,5', 4.5],
+    ['0', 0],
+  ] as const)
+    it(`an age of “${text}” is a number`, async () => {
+      await choose(page, 'body', 'a child');
+      await write(page, 'body', { 'Age in years': text, Name: 'The niece' });
+      await stored(page, 'body');
+      expect(await beneath('Age in years').innerText()).toMatch(/^Half years count/);
+      const { body } = await served.app.http.get('/v1/bodies').expect(200);
+      expect(body.items[0].age).toBe(age);
+    });
+
+  it('stitches are read in halves, and none are no gauge', async () => {
+    await write(page, 'yarn', { 'Stitches in 10 cm (4 in)': '18 1/2' });
+    await soon(() => page.locator('#yarn .taken').innerText()).toContain('Reckoned with');
+    await write(page, 'yarn', { 'Stitches in 10 cm (4 in)': '0' });
+    await field(page, 'yarn', 'Yarn or swatch').focus();
+    expect(await beneath('Stitches in 10 cm (4 in)').innerText()).toBe('Write a number above 0.');
+    await write(page, 'yarn', { 'Stitches in 10 cm (4 in)': '18 x' });
+    await field(page, 'yarn', 'Yarn or swatch').focus();
+    expect(await beneath('Stitches in 10 cm (4 in)').innerText()).toMatch(/^“18 x” is not a number/);
+  });
+
+  for (const [text, repairs] of [
+    ['5', ['It is 5 in']],
+    ['500', []],
+    ['0', []],
+  ] as const)
+    it(`a sweater ${text} cm wide is asked about at its field and left out of sheet and store`, async () => {
+      const all = refused();
+      await write(page, 'garment', { 'A Chest, across': text, 'C Shoulder to hem': '60' });
+      await field(page, 'garment', 'What you call it').focus();
+      const below = page.locator('#flat-chest-width-below .question');
+      await soon(() => below.locator('p').innerText()).toBe('No sweater measures that here. Left out.');
+      expect(await below.getByRole('button').allInnerTexts()).toEqual(repairs);
+      await stored(page, 'garment');
+      const { body } = await served.app.http.get('/v1/garments').expect(200);
+      expect(body.items[0].measures.map(({ name }: { name: string }) => name)).toEqual(['shoulder-to-hem']);
+      await write(page, 'body', { Chest: '94' });
+      await choose(page, 'design', 'the sweater that fits');
+      await page.getByText('Write a chest, or a width of a sweater that fits').waitFor();
+      expect(all).toEqual([]);
+    });
+
+  it('one measure that no sweater has does not silence what is asked about the others', async () => {
+    await write(page, 'body', { Chest: '94' });
+    await write(page, 'garment', { 'A Chest, across': '500', 'B Hem, across': '101' });
+    await field(page, 'garment', 'What you call it').focus();
+    await soon(() => page.locator('#flat-hem-width-below .question p').innerText()).toBe('Large. Measured all round?');
+  });
+
+  it('a fabric that is far too thick is told of and left out, beneath it too', async () => {
+    const all = refused();
+    await write(page, 'body', { Chest: '94' });
+    await write(page, 'garment', { 'A Chest, across': '50', 'Thickness of its fabric': '300' });
+    await choose(page, 'garment', 'something thicker than a shirt');
+    await write(page, 'garment', { 'Its thickness': '90' });
+    await field(page, 'garment', 'What you call it').focus();
+    for (const label of ['Thickness of its fabric', 'Its thickness']) {
+      expect(await beneath(label).innerText()).toBe('No fabric is so thick, or so thin. Left out.');
+      expect(await field(page, 'garment', label).getAttribute('aria-invalid')).toBe('true');
+    }
+    await choose(page, 'design', 'the sweater that fits');
+    await soon(() => strip(page).innerText()).toMatch(/\d cm/);
+    await turnTo(page, 'garment');
+    await stored(page, 'garment');
+    expect(all).toEqual([]);
+  });
+});
