@@ -86,8 +86,16 @@ export const en = {
     next: {
       title: 'Worth taking next',
       why: (before: string, after: string) => `The sheet would be sure to ± ${after} instead of ± ${before}.`,
-      first: 'Nothing can be said without it.',
-      done: 'Nothing you skipped would change much. You can begin.',
+      without: {
+        nothing: 'Nothing can be said without it.',
+        gaps: 'Without it the sheet has gaps.',
+        guess: 'Until then it is only guessed.',
+      },
+      none: {
+        unknown: '',
+        begin: 'Begin with what is easy. Once there is a chest, or a width of a sweater that fits, there is a sheet.',
+        done: 'Nothing you skipped would change much. You can begin.',
+      },
     },
     estimate: (value: string, low: string, high: string) => `about ${value}, ${low} to ${high}`,
     fromTable: (value: string) => `about ${value}, from a size table`,

@@ -17,20 +17,18 @@ export const NextMeasure = memo(function NextMeasure({
   const words = say.body.next;
   const later = useLater(asking);
   const next = useMemo(() => later.next(), [later]);
-  if (next === null)
-    return (
-      <aside className="next" aria-label={words.title}>
-        <p>{words.done}</p>
-      </aside>
-    );
-  const { name, before, after } = next;
-  const why =
-    before === null || after === null ? words.first : words.why(showLength(before, tape), showLength(after, tape));
   return (
     <aside className="next" aria-label={words.title}>
-      <p>
-        {words.title}: <a href={`#${fieldId(name)}`}>{say.dimension[name]}</a>. {why}
-      </p>
+      {next.is === 'take' || next.is === 'surer' ? (
+        <p>
+          {words.title}: <a href={`#${fieldId(next.name)}`}>{say.dimension[next.name]}</a>.{' '}
+          {next.is === 'take'
+            ? words.without[next.without]
+            : words.why(showLength(next.before, tape), showLength(next.after, tape))}
+        </p>
+      ) : (
+        <p>{words.none[next.is]}</p>
+      )}
     </aside>
   );
 });

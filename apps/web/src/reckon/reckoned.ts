@@ -1,6 +1,6 @@
 import type { BodyDimension, BodyProfile } from '#body';
 import type { GarmentDimension } from '#garment';
-import type { NextToTake, SheetInput, TargetSheet } from '#target-sheet';
+import type { SheetInput, TargetSheet } from '#target-sheet';
 import type { Question } from '../body/Ask.tsx';
 
 /** What the page shows of a notebook. `cannot` says why there is no sheet; null while simply too little is written. */
@@ -11,10 +11,23 @@ export interface Reckoned {
   readonly cannot: string | null;
 }
 
+/** What is said of the measure worth taking next. */
+export type NextSaid =
+  /** What is written is not reckoned with yet, or cannot be. */
+  | { readonly is: 'unknown' }
+  /** Too little is written for a sheet. */
+  | { readonly is: 'begin' }
+  /** Nothing that was skipped would change much. */
+  | { readonly is: 'done' }
+  /** A measure, and what there is without it. */
+  | { readonly is: 'take'; readonly name: BodyDimension; readonly without: 'nothing' | 'gaps' | 'guess' }
+  /** A measure, and how sure the sheet is without it and with it, mm. */
+  | { readonly is: 'surer'; readonly name: BodyDimension; readonly before: number; readonly after: number };
+
 /** What is asked of her about a notebook. Nobody waits for it, so it is worked out when a part of the page comes to show it. */
 export interface Asking {
   /** The measure that would help most. */
-  readonly next: () => NextToTake | null;
+  readonly next: () => NextSaid;
   /** What looks like a slip, of her body and of the sweater that fits. */
   readonly ofBody: () => Readonly<Partial<Record<BodyDimension, Question<BodyDimension>>>>;
   readonly ofGarment: () => Readonly<Partial<Record<GarmentDimension, Question<GarmentDimension>>>>;

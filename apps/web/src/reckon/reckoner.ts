@@ -1,9 +1,10 @@
 import { resolveBody, type BodyModel, type BodyProfile } from '#body';
 import { DomainError } from '#measure';
-import { composeSheet, nextToTake, type SheetInput, type TargetSheet } from '#target-sheet';
+import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
 import type { Notebook } from '../notebook/notebook.ts';
 import { openEntry } from '../notebook/shelf.ts';
 import { garmentDoubts } from './garment-doubts.ts';
+import { nextSaid } from './next-said.ts';
 import { questionsAbout } from './questions.ts';
 import { rehearse } from './rehearse.ts';
 import { remembering, steady } from './remembering.ts';
@@ -48,11 +49,12 @@ function reckonedOf(notebook: Notebook, model: BodyModel | null): Reckoned {
 }
 
 /** What there is to ask about what was reckoned. */
-export function asking({ input, profile }: Reckoned, notebook: Notebook, model: BodyModel | null): Asking {
+export function asking(reckoned: Reckoned, notebook: Notebook, model: BodyModel | null): Asking {
+  const { input, profile } = reckoned;
   const body = openEntry(notebook.bodies).notes;
   const garment = openEntry(notebook.garments).notes;
   return {
-    next: () => nextToTake(input, profile),
+    next: () => nextSaid(reckoned),
     ofBody: () => sameQuestions(questionsOf(body, toBody(body), model)),
     ofGarment: () => sameDoubts(garmentDoubts(garment, input.garment, profile)),
   };

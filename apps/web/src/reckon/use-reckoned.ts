@@ -17,7 +17,13 @@ export interface Everything {
 }
 
 const NONE = {};
-const NOTHING: Asking = { next: () => null, ofBody: () => NONE, ofGarment: () => NONE };
+const askingOf = (is: 'begin' | 'unknown'): Asking => ({
+  next: () => ({ is }),
+  ofBody: () => NONE,
+  ofGarment: () => NONE,
+});
+const NOTHING_WRITTEN = askingOf('begin');
+const NOT_YET = askingOf('unknown');
 
 /** What comes of the notebook, in the same frame as what she writes. */
 export function useReckoned(notebook: Notebook, wanted: boolean): Everything {
@@ -31,8 +37,8 @@ export function useReckoned(notebook: Notebook, wanted: boolean): Everything {
     [wanted, reckoner, notebook, model],
   );
   const asking = useMemo(
-    () => (reckoned && reckoner ? reckoner.asking(reckoned, notebook, model) : NOTHING),
-    [reckoned, reckoner, notebook, model],
+    () => (reckoned && reckoner ? reckoner.asking(reckoned, notebook, model) : wanted ? NOT_YET : NOTHING_WRITTEN),
+    [reckoned, reckoner, notebook, model, wanted],
   );
   return { reckoned, asking, model };
 }

@@ -1,0 +1,57 @@
+import { afterAll, beforeAll, beforeEach, afterEach, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { inBrowser } from './support/chromium.ts';
+import { quiet, servePage, type Served } from './support/open-page.ts';
+import { soon } from './support/soon.ts';
+import { choose, strip, turnTo, write } from './support/write.ts';
+
+inBrowser('the measure worth taking next', () => {
+  let served: Served;
+  let page: Page;
+  beforeAll(async () => {
+    served = await servePage();
+  });
+  beforeEach(async () => {
+    await served.empty();
+    page = await served.visit();
+  });
+  afterEach(async () => {
+    quiet(served);
+    await page.context().close();
+  });
+  afterAll(() => served.stop());
+
+  const next = () => page.getByRole('complementary', { name: 'Worth taking next' }).innerText();
+
+  it('is whatever is easy where nothing is written', async () => {
+    await strip(page).or(page.getByText('Nothing to reckon with yet.').first()).first().waitFor();
+    expect(await next()).toMatch(/^Begin with what is easy\./);
+  });
+
+  it('is a child’s chest while there are numbers from a table only', async () => {
+    await choose(page, 'body', 'a child');
+    await write(page, 'body', { 'Age in years': '4' });
+    await soon(() => strip(page).innerText()).toMatch(/\d cm/);
+    await soon(next).toBe('Worth taking next: Chest. Until then it is only guessed.');
+    await write(page, 'body', { Chest: '58' });
+    await soon(next).toMatch(/sure to ± [\d.]+ cm instead of/);
+  });
+
+  it('is the chest where there is no number without it', async () => {
+    await choose(page, 'body', 'stays open');
+    await write(page, 'body', { Height: '168' });
+    await soon(next).toBe('Worth taking next: Chest. Nothing can be said without it.');
+    await write(page, 'body', { Chest: '94' });
+    await soon(next).toMatch(/Without it the sheet has gaps\.$/);
+  });
+
+  it('does not send her to begin while the sweater she goes by has no width', async () => {
+    await write(page, 'body', { Chest: '94' });
+    await choose(page, 'design', 'the sweater that fits');
+    await turnTo(page, 'body');
+    await soon(next).toMatch(/^Begin with what is easy\./);
+    await write(page, 'garment', { 'A Chest, across': '50' });
+    await turnTo(page, 'body');
+    await soon(next).toMatch(/^Nothing you skipped would change much\./);
+  });
+});
