@@ -136,6 +136,23 @@ inBrowser('what cannot be right', () => {
     expect(await beneath('Stitches in 10 cm (4 in)').innerText()).toMatch(/^“18 x” is not a number/);
   });
 
+  it('metres are there, and only the fibre is lacking', async () => {
+    const taken = () => page.locator('#yarn .taken').innerText();
+    await write(page, 'yarn', { 'Metres in 100 g': '200' });
+    await soon(taken).toBe('Not known yet. Beside the metres, choose what it is mostly of.');
+    await page.locator('#yarn').getByLabel('Mostly').selectOption('wool');
+    await soon(taken).toMatch(/^Reckoned with .* 200 m per 100 g of wool/);
+    // 1 yd = 0.9144 m exactly: 250 yd are 228.6 m.
+    await write(page, 'yarn', { 'Metres in 100 g': '250 yd' });
+    await soon(taken).toMatch(/228\.6 m per 100 g of wool/);
+    expect(await beneath('Metres in 100 g').innerText()).toBe('= 229 m');
+    await write(page, 'yarn', { 'Metres in 100 g': '' });
+    await soon(taken).toBe('Not known yet. Write one of these.');
+    await write(page, 'yarn', { 'Metres in 100 g': '250 kg' });
+    await field(page, 'yarn', 'Yarn or swatch').focus();
+    expect(await beneath('Metres in 100 g').innerText()).toMatch(/^“250 kg” is not a number/);
+  });
+
   for (const [text, repairs] of [
     ['5', ['It is 5 in']],
     ['500', []],

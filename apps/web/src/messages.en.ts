@@ -246,6 +246,7 @@ export const en = {
     wraps: 'Wraps in 2.5 cm (1 in)',
     metres: 'Metres in 100 g',
     metresUnit: 'm',
+    metresHint: 'Or yards: 220 yd.',
     fibre: 'Mostly',
     fibres: {
       wool: 'wool',
@@ -275,6 +276,7 @@ export const en = {
     gramsHint: 'With the washed lengths as its sides, it says how heavy the sweater gets.',
     taken: (thickness: string, from: string) => `Reckoned with ${thickness}: ${from}.`,
     unknown: 'Not known yet. Write one of these.',
+    lacksFibre: 'Not known yet. Beside the metres, choose what it is mostly of.',
     room: {
       title: 'How much room the thickness takes',
       text: (width: string, ordinary: string, yours: string) =>

@@ -3,7 +3,7 @@ import type { DrawnPiece, Measure } from '#target-sheet';
 import { Drawing } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { showLength } from '../reading/numbers.ts';
+import { showLength, withoutUnit } from '../reading/numbers.ts';
 
 /** Room round a piece for the ends of its lines, drawing units. */
 const EDGE = 4;
@@ -29,6 +29,10 @@ export function PieceDrawing({
   const said = piece.dimensions
     .filter(({ name }) => drawn.unplaced.includes(name))
     .map(({ name, value }) => `${say.measure[name]} ${show(value)}`);
+  const rounded = (measure: Measure): string => {
+    const value = piece.dimensions.find(({ name }) => name === measure.name)?.value ?? null;
+    return value === null ? measure.label : measure.label.replace(/\S+$/, withoutUnit(showLength(value, tape)));
+  };
   const title = `${words.piece[piece.piece]}, ${words.make(piece.make)}`;
   return (
     <div className="piece">
@@ -49,7 +53,7 @@ export function PieceDrawing({
         {drawn.outline.length > 0 && <polygon className="garment-fill" points={drawn.outline.map(point).join(' ')} />}
         <path className="rib" d={drawn.rib.map(([from, to]) => `M${point(from)}L${point(to)}`).join('')} />
         {drawn.measures.map((measure) => (
-          <MeasureLine key={measure.name} measure={measure} />
+          <MeasureLine key={measure.name} measure={measure} label={rounded(measure)} />
         ))}
       </Drawing>
     </div>
@@ -58,7 +62,14 @@ export function PieceDrawing({
 
 const point = ([x, y]: Measure['from']): string => `${x.toFixed(1)},${y.toFixed(1)}`;
 
-function MeasureLine({ measure: { from, to, label, labelAt, upright, anchor } }: { readonly measure: Measure }) {
+function MeasureLine({
+  measure: { from, to, labelAt, upright, anchor },
+  label,
+}: {
+  readonly measure: Measure;
+  /** Its number rounded as everywhere on the page. */
+  readonly label: string;
+}) {
   const standing = from[0] === to[0];
   const tick = ([x, y]: Measure['from']): string =>
     standing ? `M${point([x - TICK, y])}L${point([x + TICK, y])}` : `M${point([x, y - TICK])}L${point([x, y + TICK])}`;

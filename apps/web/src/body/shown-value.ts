@@ -1,13 +1,11 @@
 import type { BodyDimension, BodyProfile } from '#body';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { showLength, showNumber } from '../reading/numbers.ts';
+import { showLength, showNumber, withoutUnit } from '../reading/numbers.ts';
 
 /** 90 of 100 lie within so many standard uncertainties. */
 export const NINETY = 1.645;
 const POUND_GRAMS = 453.59237;
-
-export const bare = (text: string): string => text.replace(/ \D+$/, '');
 
 /** A measure as its tape or scale reads. */
 export const showMeasure = (value: number, dimension: BodyDimension, tape: Tape): string =>
@@ -36,7 +34,7 @@ export function shownValue(profile: BodyProfile | null, dimension: BodyDimension
   return {
     value,
     low,
-    bare: [bare(value), bare(low)],
+    bare: [withoutUnit(value), withoutUnit(low)],
     high: showMeasure(found.value + away, dimension, tape),
     measured: found.how === 'home' || found.how === 'trained',
     from: found.from,

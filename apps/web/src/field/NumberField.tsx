@@ -14,6 +14,8 @@ export function NumberField({
   hint = ' ',
   least = 'above zero',
   leftOut = null,
+  numeric = true,
+  read = (text) => plainNumber(text, 'zero too'),
 }: {
   readonly label: string;
   readonly value: string;
@@ -23,10 +25,13 @@ export function NumberField({
   readonly least?: 'above zero' | 'zero too';
   /** Why what can be read is left out all the same. */
   readonly leftOut?: string | null;
+  /** Whether digits are all that is written. */
+  readonly numeric?: boolean;
+  readonly read?: (text: string) => number | null;
 }) {
   const [writing, setWriting] = useState(false);
   const words = say.field;
-  const number = plainNumber(value, 'zero too');
+  const number = read(value);
   const why =
     value.trim() === ''
       ? null
@@ -42,7 +47,7 @@ export function NumberField({
         label={label}
         value={value}
         onValue={onValue}
-        numeric
+        numeric={numeric}
         wrong={wrong}
         keepsRoomFor={wrong ? hint : undefined}
         below={wrong ? <span className="wrong">{why}</span> : hint}

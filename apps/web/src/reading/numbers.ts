@@ -39,6 +39,9 @@ export function showLength(mm: number, tape: Tape): string {
   return minus(formatLength(mm, '[in_i]').replace(/ ?(\d\/\d)/, (_, fraction: string) => GLYPHS[fraction] ?? fraction));
 }
 
+/** What is shown, for a place that says the unit once. */
+export const withoutUnit = (shown: string): string => shown.replace(/ \D+$/, '');
+
 /** A small length, such as the thickness of a fabric: `6.5 mm`, `0.26 in`. */
 export function showSmall(mm: number, tape: Tape): string {
   return tape === 'cm' ? `${showNumber(mm, 1)} mm` : `${showNumber(mm / MM_PER_UNIT['[in_i]'], 2)} in`;

@@ -68,5 +68,16 @@ export function plainNumber(text: string, least: 'above zero' | 'zero too' = 'ab
   }
 }
 
+/** Metres in a yard, exactly (international yard and pound agreement of 1959). */
+const METRES_PER_YARD = 0.9144;
+const RUN = /^(.*?)\s*(?:(yds?|yards?)|m|met(?:re|er)s?)?\.?$/i;
+
+/** How many metres of yarn, written in metres or in yards: 200, 200 m, 220 yd. Null where it is none. */
+export function metresOf(text: string): number | null {
+  const [, number = '', yards] = RUN.exec(text.trim()) ?? [];
+  const run = plainNumber(number, 'zero too');
+  return run === null || yards === undefined ? run : run * METRES_PER_YARD;
+}
+
 /** True where a text names a unit of its own. */
 export const namesUnit = (text: string): boolean => /[\p{L}"'″′]/u.test(text);

@@ -1,8 +1,9 @@
 import { bodyProblems, humanLimits, type BodyDimension, type Figure } from '#body';
 import type { Question } from '../body/Ask.tsx';
-import { bare, showMeasure } from '../body/shown-value.ts';
+import { showMeasure } from '../body/shown-value.ts';
 import { say } from '../messages.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
+import { withoutUnit } from '../reading/numbers.ts';
 import { namesUnit, read, valueIn, type Quantity } from '../reading/read.ts';
 
 /** True where no such figure measures that. */
@@ -23,7 +24,13 @@ export function outOfReach(
   const { value, tape } = reading.is === 'value' ? reading : { value: 0, tape: typed.tape };
   const show = (it: number): string => showMeasure(it, name, tape);
   const [least, most] = humanLimits(figure, name);
-  const said = words.outOfReach(say.dimension[name], show(value), words.whose[figure], bare(show(least)), show(most));
+  const said = words.outOfReach(
+    say.dimension[name],
+    show(value),
+    words.whose[figure],
+    withoutUnit(show(least)),
+    show(most),
+  );
   const units = namesUnit(typed.text) ? [] : otherUnits(name, typed);
   const meant = units.find((unit) => isNearer(figure, name, unit.to, value));
   const text = [said, leftOut && words.leftOut, meant && words.were[meant.named]].filter(Boolean).join(' ');

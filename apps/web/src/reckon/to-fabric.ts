@@ -1,7 +1,7 @@
 import { resolveFabric, YARN_WEIGHTS, type Directions, type Fabric, type FabricInput } from '#fabric';
 import { DomainError } from '#measure';
 import type { Pair, YarnNotes } from '../notebook/notebook.ts';
-import { plainNumber, valueIn } from '../reading/read.ts';
+import { metresOf, plainNumber, valueIn } from '../reading/read.ts';
 import { remembering } from './remembering.ts';
 
 /** An ordinary fabric stands in until something is known of the yarn (mm; assumed: worsted stockinette). */
@@ -13,17 +13,20 @@ export interface ReadFabric {
   readonly fabric: Fabric | null;
   /** What cannot be right, in words. */
   readonly wrong: string | null;
+  /** True where only the fibre is missing beside the metres. */
+  readonly lacksFibre: boolean;
 }
 
 export const toFabric = remembering((notes: YarnNotes): ReadFabric => {
   const written = asWritten(notes);
   try {
-    return { input: written, fabric: resolveFabric(written), wrong: null };
+    return { input: written, fabric: resolveFabric(written), wrong: null, lacksFibre: false };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     const plain = { ...written, stretch: null, ribStretch: null, growth: null, massPerAreaGsm: null };
     const wrong = error.code === 'thickness-unknown' ? null : error.message;
-    return { input: { ...(wrong === null ? written : plain), ...ORDINARY }, fabric: null, wrong };
+    const lacksFibre = wrong === null && written.metresPer100g !== null;
+    return { input: { ...(wrong === null ? written : plain), ...ORDINARY }, fabric: null, wrong, lacksFibre };
   }
 });
 
@@ -35,7 +38,7 @@ function asWritten(notes: YarnNotes): FabricInput {
     thicknessMm: four === null ? null : four / 4,
     thicknessU: null,
     wrapsPerInch: plainNumber(notes.wraps),
-    metresPer100g: plainNumber(notes.metresPer100g),
+    metresPer100g: aboveZero(metresOf(notes.metresPer100g)),
     fibre: notes.fibre,
     weightCategory: notes.category ?? categoryOfGauge(notes),
     stretch: both(change(notes.pulledAcross), change(notes.pulledAlong)),
@@ -44,6 +47,8 @@ function asWritten(notes: YarnNotes): FabricInput {
     massPerAreaGsm: massPerArea(notes),
   };
 }
+
+const aboveZero = (value: number | null): number | null => (value === 0 ? null : value);
 
 /** (after − before)/before of two lengths of the swatch; null where either is missing. */
 function change({ before, after }: Pair): number | null {

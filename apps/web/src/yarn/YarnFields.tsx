@@ -6,6 +6,8 @@ import { Select } from '../field/Select.tsx';
 import { say } from '../messages.ts';
 import type { YarnNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
+import { showNumber } from '../reading/numbers.ts';
+import { metresOf, namesUnit } from '../reading/read.ts';
 import { writeYarn } from './write-yarn.ts';
 
 /** How thick it is, from a swatch; or what its label and the ball say. */
@@ -52,7 +54,10 @@ export const YarnFields = memo(function YarnFields({
         <NumberField
           label={words.metres}
           value={notes.metresPer100g}
-          unit={words.metresUnit}
+          read={metresOf}
+          numeric={tape === 'cm'}
+          unit={namesUnit(notes.metresPer100g) ? '' : words.metresUnit}
+          hint={inMetres(notes.metresPer100g) ?? words.metresHint}
           onValue={(metresPer100g) => writeYarn((it) => ({ ...it, metresPer100g }))}
         />
         <Select
@@ -68,3 +73,9 @@ export const YarnFields = memo(function YarnFields({
     </div>
   );
 });
+
+/** What was written with its unit, in the unit that is asked for. */
+function inMetres(text: string): string | null {
+  const metres = namesUnit(text) ? metresOf(text) : null;
+  return metres === null ? null : say.field.equals(`${showNumber(metres)} ${say.yarn.metresUnit}`);
+}

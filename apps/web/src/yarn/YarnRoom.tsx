@@ -20,7 +20,7 @@ export const YarnRoom = memo(function YarnRoom({
   readonly bodyMm: number | null;
 }) {
   const words = say.yarn;
-  const { fabric, input, wrong } = useMemo(() => toFabric(notes), [notes]);
+  const { fabric, input, wrong, lacksFibre } = useMemo(() => toFabric(notes), [notes]);
   return (
     <div className="yarn-room">
       <RoomDrawing
@@ -30,7 +30,12 @@ export const YarnRoom = memo(function YarnRoom({
         tape={tape}
       />
       <p className="taken" role="status">
-        {wrong ?? (fabric ? words.taken(showSmall(fabric.thicknessMm, tape), fabric.fromText) : words.unknown)}
+        {wrong ??
+          (fabric
+            ? words.taken(showSmall(fabric.thicknessMm, tape), fabric.fromText)
+            : lacksFibre
+              ? words.lacksFibre
+              : words.unknown)}
       </p>
     </div>
   );
