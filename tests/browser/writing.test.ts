@@ -47,6 +47,36 @@ inBrowser('writing on the page', () => {
     await soon(() => strip(page).innerText()).toBe(width);
   });
 
+  it('reads a number typed over an old one on the tape in hand, and a corrected one on its own', async () => {
+    const waist = field(page, 'body', 'Waist');
+    await waist.fill('76');
+    await page.getByRole('radio', { name: 'inches' }).check();
+    await waist.press('End');
+    await waist.press('Backspace');
+    await waist.pressSequentially('8');
+    expect(await beneath('measure-waist-girth')).toBe('= 30¾ in');
+    // Over the whole text; its first digit is the same.
+    await waist.selectText();
+    await waist.pressSequentially('7.5');
+    expect(await beneath('measure-waist-girth')).toBe('= 19 cm');
+    await page.getByRole('radio', { name: 'centimetres' }).check();
+    await waist.selectText();
+    await waist.pressSequentially('30');
+    expect(await beneath('measure-waist-girth')).toBe('= 11¾ in');
+  });
+
+  it('reads a number pasted over an old one on the tape in hand', async () => {
+    await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+    const waist = field(page, 'body', 'Waist');
+    await waist.fill('76');
+    await page.getByRole('radio', { name: 'inches' }).check();
+    await page.evaluate(() => navigator.clipboard.writeText('79'));
+    await waist.selectText();
+    await waist.press('Control+V');
+    expect(await waist.inputValue()).toBe('79');
+    expect(await beneath('measure-waist-girth')).toBe('= 200.5 cm');
+  });
+
   for (const [text, understood] of [
     ['abc', /“abc” was read as a length, but /],
     ['1e9', /“1e9” was read as a length, but /],

@@ -72,7 +72,7 @@ export function LengthField({
       <TextField
         label={label}
         value={typed?.text ?? ''}
-        onValue={(text) => onTyped(retyped(typed, text, tape))}
+        onValue={(text, replaced) => onTyped(retyped(typed, text, tape, replaced))}
         unit={namesUnit(typed?.text ?? '') ? '' : unit}
         below={below}
         keepsRoomFor={reading.is === 'empty' ? undefined : whenEmpty}

@@ -16,7 +16,8 @@ export function TextField({
 }: {
   readonly label: string;
   readonly value: string;
-  readonly onValue: (text: string) => void;
+  /** `replaced` where the whole text came in one stroke, over all that was there. */
+  readonly onValue: (text: string, replaced: boolean) => void;
   readonly unit?: string;
   readonly below?: ReactNode;
   /** What is beneath at other times: room is kept for it, so that nothing moves when it comes or goes. */
@@ -49,7 +50,7 @@ export function TextField({
             [below === undefined ? '' : `${field}-below`, describedBy ?? ''].join(' ').trim() || undefined
           }
           aria-invalid={wrong || undefined}
-          onChange={(event) => onValue(event.target.value)}
+          onChange={({ target, nativeEvent }) => onValue(target.value, isWhole(nativeEvent, target.value))}
         />
         {unit !== undefined && <span className="unit">{unit}</span>}
       </span>
@@ -62,3 +63,7 @@ export function TextField({
     </div>
   );
 }
+
+/** Keyboards that compose say a word over again with each letter; of theirs it is not known. */
+const isWhole = (stroke: Event, text: string): boolean =>
+  stroke instanceof InputEvent && !stroke.isComposing && stroke.data === text;

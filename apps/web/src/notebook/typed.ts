@@ -8,7 +8,16 @@ export interface Typed {
   readonly tape: Tape;
 }
 
-/** The text with what was typed now. A field that was empty takes the tape in use; a filled one keeps the tape it was written with. */
-export function retyped(before: Typed | undefined, text: string, tape: Tape): Typed {
-  return { text, tape: before === undefined || before.text.trim() === '' ? tape : before.tape };
+/**
+ * The text with what was typed now. A field that was empty takes the tape in use, and so does a text that was replaced in one
+ * stroke; one that was only corrected keeps the tape it was written with.
+ */
+export function retyped(before: Typed | undefined, text: string, tape: Tape, replaced = false): Typed {
+  const old = before?.text.trim() ?? '';
+  const keeps = before !== undefined && old !== '' && !replaced && shares(old, text.trim());
+  return { text, tape: keeps ? before.tape : tape };
 }
+
+/** True where something is left of a text at either end. */
+const shares = (old: string, text: string): boolean =>
+  text === '' || old.charAt(0) === text.charAt(0) || old.at(-1) === text.at(-1);
