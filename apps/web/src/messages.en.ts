@@ -412,8 +412,39 @@ export const en = {
     checks: {
       title: 'Will it go on, will it stay on',
       fine: (number: number) => (number === 1 ? 'One thing is fine' : `${number} things are fine`),
-      verdict: { fine: 'Fine', tight: 'Close', fails: 'Does not work', unknown: 'Not known', 'n/a': 'Does not apply' },
-      needHave: (need: string, have: string) => `Needs ${need}, has ${have}.`,
+      verdict: {
+        fine: 'Fine',
+        tight: 'In doubt',
+        fails: 'Does not work',
+        unknown: 'Not known',
+        'n/a': 'Does not apply',
+      },
+      /** What a check compares, its need and its have: it holds where the one is at most the other. */
+      compared: {
+        'head-through-neck': (head: string, neck: string) => `The head ${head}, the neck pulled open ${neck}.`,
+        'hand-through-cuff': (hand: string, cuff: string) =>
+          `The hand with the thumb tucked in ${hand}, the cuff pulled open ${cuff}.`,
+        'cuff-stays': (cuff: string, hand: string) => `The cuff ${cuff}, the hand ${hand}.`,
+        'upper-arm': (arm: string, sleeve: string) => `The upper arm ${arm}, the sleeve inside ${sleeve}.`,
+        armhole: (arm: string, armhole: string) => `Round the shoulder ${arm}, the armhole inside ${armhole}.`,
+        'over-the-shoulders': (body: string, sweater: string) =>
+          `Chest and raised arms ${body}, the sweater where it is narrowest ${sweater}.`,
+        hip: (hip: string, hem: string) => `The hip ${hip}, the lower edge inside ${hem}.`,
+        'negative-ease': (asked: string, given: string) =>
+          `The fit asks for a stretch of ${asked}, the fabric has ${given}.`,
+        'neck-on-shoulders': (taken: string, there: string) => `It takes ${taken}, and there is room for ${there}.`,
+        'body-below-underarm': (least: string, there: string) => `It needs at least ${least}, and has ${there}.`,
+        'sleeve-below-underarm': (least: string, there: string) => `It needs at least ${least}, and has ${there}.`,
+        'under-the-arm': (off: string, most: string) => `Off by ${off}; up to ${most} does no harm.`,
+        'neck-depth': (neck: string, bust: string) =>
+          `The neck ${neck} deep, the fullest part of the chest ${bust} down.`,
+        'sleeve-taper': (taper: string, most: string) =>
+          `Each side comes in by ${taper} of the length; up to ${most} is gentle.`,
+        'front-and-back': (longer: string, most: string) =>
+          `The front is longer by ${longer}; up to ${most} does without.`,
+        seam: (off: string, most: string) => `They differ by ${off}; up to ${most} can be eased in.`,
+        'nape-to-cuff': (off: string, most: string) => `Off by ${off}; up to ${most} is no matter.`,
+      },
       chance: (share: string) => `Chance that it fails: ${share}.`,
       measure: (name: string) => `Measure: ${name}`,
       done: (text: string) => `Done: ${text}.`,
@@ -436,7 +467,7 @@ export const en = {
         seam: 'Seams',
         'nape-to-cuff': 'Nape to cuff',
       },
-      column: { check: 'Check', verdict: 'Verdict', need: 'Needs', have: 'Has', chance: 'Chance of failing' },
+      column: { check: 'Check', verdict: 'Verdict', compared: 'What is compared', chance: 'Chance of failing' },
       all: 'All checks as a table',
     },
     collisions: 'Wishes that collide',

@@ -8,7 +8,7 @@ import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { takeAway } from '../notebook/use-notebook.ts';
 import { Folded } from '../page/Folded.tsx';
-import { showLength, showNumber, showPercent } from '../reading/numbers.ts';
+import { showLength, showPercent } from '../reading/numbers.ts';
 import { applyRemedy } from '../reckon/apply-remedy.ts';
 
 const ORDER = ['fails', 'unknown', 'tight'] as const;
@@ -66,16 +66,13 @@ function Verdict({ check }: { readonly check: Check }) {
 
 function OpenCheck({ check, tape }: { readonly check: Check; readonly tape: Tape }) {
   const words = say.sheet.checks;
-  const { need, have, chanceOfFailing: chance } = check;
-  const numbers =
-    need === undefined || have === undefined
-      ? null
-      : words.needHave(shown(check, need, tape), shown(check, have, tape));
+  const { chanceOfFailing: chance } = check;
+  const numbers = compared(check, tape);
   return (
     <li className={`check ${check.verdict}`}>
       <Verdict check={check} />
       <p>{check.advice}</p>
-      {numbers !== null && (
+      {numbers !== '' && (
         <p className="hint">
           {numbers} {chance !== undefined && chance >= 0.005 && words.chance(showPercent(chance))}
         </p>
@@ -102,20 +99,23 @@ function mend(text: string, change: Readonly<Record<string, number | string>>, t
   takeAway(say.sheet.checks.done(text), (it) => ({ ...it, design: applyRemedy(it.design, change, tape) }));
 }
 
-const shown = (check: Check, value: number, tape: Tape): string =>
-  RATIO_CHECKS.includes(check.check) ? showNumber(value, 2) : showLength(value, tape);
+/** What a check compares, with its numbers; empty where it has none. */
+function compared({ check, need, have }: Check, tape: Tape): string {
+  if (need === undefined || have === undefined) return '';
+  const show = (value: number): string => (RATIO_CHECKS.includes(check) ? showPercent(value) : showLength(value, tape));
+  return say.sheet.checks.compared[check](show(need), show(have));
+}
 
 function CheckTable({ checks, tape }: { readonly checks: readonly Check[]; readonly tape: Tape }) {
   const words = say.sheet.checks;
   return (
     <NumberTable
       caption={words.title}
-      columns={[words.column.check, words.column.verdict, words.column.need, words.column.have, words.column.chance]}
+      columns={[words.column.check, words.column.verdict, words.column.compared, words.column.chance]}
       rows={checks.map((check): NumberRow => [
         words.name[check.check],
         words.verdict[check.verdict],
-        check.need === undefined ? '' : shown(check, check.need, tape),
-        check.have === undefined ? '' : shown(check, check.have, tape),
+        compared(check, tape),
         check.chanceOfFailing === undefined ? '' : showPercent(check.chanceOfFailing),
       ])}
     />

@@ -1,0 +1,50 @@
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { inBrowser } from './support/chromium.ts';
+import { soon } from './support/soon.ts';
+import { quiet, servePage, type Served } from './support/open-page.ts';
+import { choose, HER, toSheet, write } from './support/write.ts';
+
+inBrowser('what a check compares', () => {
+  let served: Served;
+  let page: Page;
+  beforeAll(async () => {
+    served = await servePage();
+    page = await served.visit();
+    await page.getByRole('radio', { name: 'inches' }).check();
+    // A hand as narrow as the wrist, and a front that is longer than the back.
+    await write(page, 'body', { ...HER, Hand: '6 1/4', 'Shoulder to waist, in front': '19' });
+    await page.getByRole('radio', { name: 'centimetres' }).check();
+    await choose(page, 'design', 'Set-in');
+    await toSheet(page);
+  });
+  afterAll(() => served.stop());
+
+  const check = (name: string) => page.locator('.check', { hasText: name });
+
+  it('is told by its names, not as a need that is had', async () => {
+    await soon(() => check('Cuff stays up').locator('.hint').innerText()).toMatch(
+      /^The cuff [\d.]+ cm, the hand 16 cm\. Chance that it fails: \d+%\.$/,
+    );
+    // 19 − 16 3/4 in are 5.7 cm.
+    expect(await check('Front and back').locator('.hint').innerText()).toMatch(
+      /^The front is longer by 5\.5 cm; up to [\d.]+ cm does without\./,
+    );
+    expect(await page.locator('.checks').innerText()).not.toMatch(/Needs .*, has/);
+  });
+
+  it('is not called by the name of an ease', async () => {
+    const eases = await page.locator('#design fieldset', { hasText: 'Ease' }).first().locator('label').allInnerTexts();
+    expect(eases).toContain('Close');
+    const verdicts = await page.locator('.check .verdict strong').allInnerTexts();
+    expect(verdicts).toContain('In doubt');
+    for (const verdict of verdicts) expect(eases).not.toContain(verdict);
+  });
+
+  it('stands in the table of all checks in the same words', async () => {
+    await page.locator('#checks summary', { hasText: 'All checks as a table' }).click();
+    const row = page.locator('#checks tr', { hasText: 'Cuff stays up' });
+    expect(await row.locator('td').nth(1).innerText()).toMatch(/^The cuff [\d.]+ cm, the hand 16 cm\.$/);
+    quiet(served);
+  });
+});
