@@ -130,9 +130,9 @@ export const en = {
     front: 'front',
     back: 'back',
     tableTitle: 'All body measures',
-    measured: 'measured',
-    estimated: 'guessed',
-    column: { measure: 'Measure', value: 'Value', range: 'Range', how: 'How' },
+    how: { trained: 'measured', home: 'measured', estimated: 'guessed', table: 'from a table' },
+    guessedAre: 'What is guessed',
+    column: { measure: 'Measure', value: 'Value', sure: 'How sure' },
   },
 
   dimension: {

@@ -1,4 +1,4 @@
-import { BODY_DIMENSIONS, type BodyProfile } from '#body';
+import { BODY_DIMENSIONS, type BodyDimension, type BodyProfile } from '#body';
 import { NumberTable } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';
 import type { BodyNotes } from '../notebook/notebook.ts';
@@ -6,7 +6,7 @@ import type { Tape } from '../notebook/typed.ts';
 import { Folded } from '../page/Folded.tsx';
 import { shownValue } from './shown-value.ts';
 
-/** Every body measure in one table: what was written, what is reckoned with, and how it was come by. */
+/** Every body measure in one table: what was written, what is reckoned with, and how it was come by; what a guess is from stands beneath. */
 export function BodyTable({
   notes,
   profile,
@@ -16,21 +16,43 @@ export function BodyTable({
   readonly profile: BodyProfile | null;
   readonly tape: Tape;
 }) {
-  const { column, measured, tableTitle } = say.body;
+  const { column, how, tableTitle } = say.body;
   return (
     <Folded className="numbers" summary={tableTitle}>
       {() => (
-        <NumberTable
-          caption={notes.name || tableTitle}
-          columns={[column.measure, column.value, column.range, column.how]}
-          rows={BODY_DIMENSIONS.map((name) => {
-            const found = shownValue(profile, name, tape);
-            if (found === null) return [say.dimension[name], say.none, '', ''];
-            const range = `${found.low} ${say.to} ${found.high}`;
-            return [say.dimension[name], found.value, range, found.measured ? measured : found.from];
-          })}
-        />
+        <>
+          <NumberTable
+            caption={notes.name || tableTitle}
+            columns={[column.measure, column.value, column.sure]}
+            rows={BODY_DIMENSIONS.map((name) => {
+              const found = shownValue(profile, name, tape);
+              if (found === null) return [say.dimension[name], say.none, ''];
+              const range = `${found.bare[1]} ${say.to} ${found.high}`;
+              return [say.dimension[name], found.value, `${how[found.how]}, ${range}`];
+            })}
+          />
+          <Sources profile={profile} />
+        </>
       )}
     </Folded>
+  );
+}
+
+/** What the guesses are made from, each said once. */
+function Sources({ profile }: { readonly profile: BodyProfile | null }) {
+  const bySource = new Map<string, BodyDimension[]>();
+  for (const name of BODY_DIMENSIONS) {
+    const found = profile?.values[name];
+    if (found === undefined || found.how === 'home' || found.how === 'trained') continue;
+    bySource.set(found.from, [...(bySource.get(found.from) ?? []), name]);
+  }
+  return (
+    <ul className="sources">
+      {[...bySource].map(([from, names]) => (
+        <li key={from}>
+          {bySource.size === 1 ? say.body.guessedAre : names.map((name) => say.dimension[name]).join(', ')}: {from}.
+        </li>
+      ))}
+    </ul>
   );
 }

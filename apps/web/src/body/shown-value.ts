@@ -1,4 +1,5 @@
 import type { BodyDimension, BodyProfile } from '#body';
+import type { How } from '#measure';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showLength, showNumber, withoutUnit } from '../reading/numbers.ts';
@@ -21,8 +22,7 @@ export interface Shown {
   readonly bare: readonly [value: string, low: string];
   readonly low: string;
   readonly high: string;
-  readonly measured: boolean;
-  readonly from: string;
+  readonly how: How;
 }
 
 /** A body value as it is shown, with the range that holds it nine times in ten; null where there is none. */
@@ -36,8 +36,7 @@ export function shownValue(profile: BodyProfile | null, dimension: BodyDimension
     low,
     bare: [withoutUnit(value), withoutUnit(low)],
     high: showMeasure(found.value + away, dimension, tape),
-    measured: found.how === 'home' || found.how === 'trained',
-    from: found.from,
+    how: found.how,
   };
 }
 
@@ -46,5 +45,5 @@ export function pencilled(profile: BodyProfile | null, dimension: BodyDimension,
   if (profile === null) return '';
   const found = shownValue(profile, dimension, tape);
   if (found === null) return null;
-  return found.measured ? '' : say.body.estimate(...found.bare, found.high);
+  return found.how === 'home' || found.how === 'trained' ? '' : say.body.estimate(...found.bare, found.high);
 }
