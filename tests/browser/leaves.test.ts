@@ -45,10 +45,10 @@ inBrowser('the leaves of the notebook', () => {
       ['body', 'body'],
     ] as const) {
       await wayTo(page, leaf).click();
-      expect(await open()).toBe(parts);
+      await soon(open).toBe(parts);
       expect(await wayTo(page, leaf).getAttribute('aria-current')).toBe('page');
       // What was turned to begins right below the way to the leaves, where it is long enough.
-      expect((await topOf(leaf)) < 120 || (await atTheEnd())).toBe(true);
+      await soon(async () => (await topOf(leaf)) < 120 || (await atTheEnd())).toBe(true);
     }
   });
 
