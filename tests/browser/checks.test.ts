@@ -28,7 +28,7 @@ inBrowser('what a check compares', () => {
     );
     // 19 − 16 3/4 in are 5.7 cm.
     expect(await check('Front and back').locator('.hint').innerText()).toMatch(
-      /^The front is longer by 5\.5 cm; up to [\d.]+ cm does without\./,
+      /^The front less the back 5\.5 cm; up to [\d.]+ cm needs no short rows\./,
     );
     expect(await page.locator('.checks').innerText()).not.toMatch(/Needs .*, has/);
   });

@@ -146,6 +146,8 @@ inBrowser('what cannot be right', () => {
     await write(page, 'yarn', { 'Metres in 100 g': '250 yd' });
     await soon(taken).toMatch(/228\.6 m per 100 g of wool/);
     expect(await beneath('Metres in 100 g').innerText()).toBe('= 229 m');
+    await write(page, 'yarn', { 'Metres in 100 g': '20000' });
+    await soon(taken).toBe('Metres in 100 g: that cannot be right. Until it is, an ordinary fabric stands in.');
     await write(page, 'yarn', { 'Metres in 100 g': '' });
     await soon(taken).toBe('Not known yet. Write one of these.');
     await write(page, 'yarn', { 'Metres in 100 g': '250 kg' });

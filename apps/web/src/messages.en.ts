@@ -276,6 +276,17 @@ export const en = {
     gramsHint: 'With the washed lengths as its sides, it says how heavy the sweater gets.',
     taken: (thickness: string, from: string) => `Reckoned with ${thickness}: ${from}.`,
     unknown: 'Not known yet. Write one of these.',
+    /** What is out of all reach, by its field. */
+    wrong: {
+      thicknessMm: 'Four layers',
+      wrapsPerInch: 'Wraps',
+      metresPer100g: 'Metres in 100 g',
+      stretch: 'How far it pulls',
+      ribStretch: 'How far its rib pulls',
+      growth: 'Washing and hanging',
+      massPerAreaGsm: 'Weight of the swatch',
+    },
+    cannotBe: (field: string) => `${field}: that cannot be right. Until it is, an ordinary fabric stands in.`,
     lacksFibre: 'Not known yet. Beside the metres, choose what it is mostly of.',
     room: {
       title: 'How much room the thickness takes',
@@ -441,7 +452,7 @@ export const en = {
         'sleeve-taper': (taper: string, most: string) =>
           `Each side comes in by ${taper} of the length; up to ${most} is gentle.`,
         'front-and-back': (longer: string, most: string) =>
-          `The front is longer by ${longer}; up to ${most} does without.`,
+          `The front less the back ${longer}; up to ${most} needs no short rows.`,
         seam: (off: string, most: string) => `They differ by ${off}; up to ${most} can be eased in.`,
         'nape-to-cuff': (off: string, most: string) => `Off by ${off}; up to ${most} is no matter.`,
       },

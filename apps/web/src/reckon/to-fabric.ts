@@ -1,5 +1,6 @@
 import { resolveFabric, YARN_WEIGHTS, type Directions, type Fabric, type FabricInput } from '#fabric';
 import { DomainError } from '#measure';
+import { say } from '../messages.ts';
 import type { Pair, YarnNotes } from '../notebook/notebook.ts';
 import { metresOf, plainNumber, valueIn } from '../reading/read.ts';
 import { remembering } from './remembering.ts';
@@ -7,12 +8,15 @@ import { remembering } from './remembering.ts';
 /** An ordinary fabric stands in until something is known of the yarn (mm; assumed: worsted stockinette). */
 const ORDINARY = { thicknessMm: 3, thicknessU: 1 };
 
+/** What of a yarn may be out of all reach. */
+export type WrongOfYarn = keyof typeof say.yarn.wrong;
+
 export interface ReadFabric {
   readonly input: FabricInput;
   /** Resolved from what was written; null while too little is known, and then `input` is an ordinary fabric. */
   readonly fabric: Fabric | null;
-  /** What cannot be right, in words. */
-  readonly wrong: string | null;
+  /** What cannot be right. */
+  readonly wrong: WrongOfYarn | null;
   /** True where only the fibre is missing beside the metres. */
   readonly lacksFibre: boolean;
 }
@@ -24,7 +28,7 @@ export const toFabric = remembering((notes: YarnNotes): ReadFabric => {
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     const plain = { ...written, stretch: null, ribStretch: null, growth: null, massPerAreaGsm: null };
-    const wrong = error.code === 'thickness-unknown' ? null : error.message;
+    const wrong = error.code === 'thickness-unknown' ? null : (error.pointer.split('/')[1] as WrongOfYarn);
     const lacksFibre = wrong === null && written.metresPer100g !== null;
     return { input: { ...(wrong === null ? written : plain), ...ORDINARY }, fabric: null, wrong, lacksFibre };
   }

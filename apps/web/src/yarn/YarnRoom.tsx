@@ -30,12 +30,8 @@ export const YarnRoom = memo(function YarnRoom({
         tape={tape}
       />
       <p className="taken" role="status">
-        {wrong ??
-          (fabric
-            ? words.taken(showSmall(fabric.thicknessMm, tape), fabric.fromText)
-            : lacksFibre
-              ? words.lacksFibre
-              : words.unknown)}
+        {fabric && words.taken(showSmall(fabric.thicknessMm, tape), fabric.fromText)}
+        {!fabric && (wrong ? words.cannotBe(words.wrong[wrong]) : lacksFibre ? words.lacksFibre : words.unknown)}
       </p>
     </div>
   );
