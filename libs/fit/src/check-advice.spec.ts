@@ -120,12 +120,12 @@ const designed = (request: FitRequest, design: Partial<Design>): FitRequest => (
   design: { ...request.design, ...design },
 });
 
-/** More ease is chosen, or wished beside a garment that fits. */
-function eased(request: FitRequest, { design }: Advice, by: number): readonly FitRequest[] {
-  return [
+/** More ease is chosen, or wished beside a garment that fits: a little, or less where another region comes to govern by that. */
+function eased(request: FitRequest, { design }: Advice, most: number): readonly FitRequest[] {
+  return [most, most / 10, most / 100].flatMap((by) => [
     designed(request, { ease: { mm: (design.ease.chosen ?? 0) + by } }),
     designed(request, { easeChangeMm: request.design.easeChangeMm + by }),
-  ];
+  ]);
 }
 
 function stretchier(fabric: FitRequest['fabric']): FitRequest['fabric'] {
@@ -292,6 +292,7 @@ describe('a measure that was not taken', () => {
     expect(said('hip', guessed('hip-girth', 960, 60))).toMatch(
       /^The hem clears the hip, with [\d.]+ cm of girth to spare, but hip girth was not measured: measure that, or choose more ease or a shorter length\.$/,
     );
+    expect(check(adviceOn(guessed('hip-girth', 960, 60)), 'hip').needs).toEqual(['hip-girth']);
     expect(said('front-and-back', guessed('front-waist-length', 450, 30))).toBe(
       'Front and back can be the same length, but front waist length was not measured: measure that before you decide on short rows.',
     );

@@ -54,12 +54,13 @@ function checkOne(
   const verdict = verdictOf(rule, margin, chanceOfFailing, d);
   const ease = verdict === 'fine' ? null : easeThatHelps(rule, nudging);
   const remedies = verdict === 'fails' || verdict === 'tight' ? remediesFor(rule, measured, request, worked) : [];
+  const doubtful = verdict === 'tight' && margin >= 0 ? doubtfulMeasure(rule, measured, request, worked) : null;
   const advice = adviceFor(rule, verdict, {
     v,
     d,
     margin,
     ease,
-    doubtful: verdict === 'tight' && margin >= 0 ? doubtfulMeasure(rule, measured, request, worked) : null,
+    doubtful,
     offered: (field) => remedies.some(({ change }) => field in change),
     holdsSurely: (name) => before.some(({ check }) => check.check === name && check.verdict === 'fine'),
   });
@@ -72,6 +73,7 @@ function checkOne(
     u,
     chanceOfFailing,
     advice,
+    ...(doubtful !== null && { needs: [doubtful] }),
     ...(remedies.length > 0 && { remedies }),
   };
 }
