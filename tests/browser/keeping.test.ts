@@ -1,25 +1,14 @@
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
-import { quiet, servePage, type Served } from './support/open-page.ts';
+import { eachVisit, type Served } from './support/open-page.ts';
 import { choose, field, stored, strip, toSheet, turnTo, write } from './support/write.ts';
 
 inBrowser('what is written is kept', () => {
   let served: Served;
   let page: Page;
-  beforeAll(async () => {
-    served = await servePage();
-  });
-  beforeEach(async () => {
-    await served.empty();
-    page = await served.visit();
-  });
-  afterEach(async () => {
-    quiet(served);
-    await page.context().close();
-  });
-  afterAll(() => served.stop());
+  eachVisit((...at) => void ([page, served] = at));
 
   const where = (part: string) => page.locator(`#${part} .whereabouts`).innerText();
   const bodies = async () => (await served.app.http.get('/v1/bodies').expect(200)).body.items;

@@ -1,8 +1,8 @@
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
-import { quiet, servePage, type Served } from './support/open-page.ts';
+import { eachVisit, type Served } from './support/open-page.ts';
 import { choose, field, HER, strip, toSheet, turnTo, wayTo, write } from './support/write.ts';
 
 const PARTS = ['body', 'garment', 'yarn', 'design', 'sheet', 'keep', 'send', 'made'];
@@ -10,18 +10,7 @@ const PARTS = ['body', 'garment', 'yarn', 'design', 'sheet', 'keep', 'send', 'ma
 inBrowser('the leaves of the notebook', () => {
   let served: Served;
   let page: Page;
-  beforeAll(async () => {
-    served = await servePage();
-  });
-  beforeEach(async () => {
-    await served.empty();
-    page = await served.visit({ viewport: { width: 360, height: 740 } });
-  });
-  afterEach(async () => {
-    quiet(served);
-    await page.context().close();
-  });
-  afterAll(() => served.stop());
+  eachVisit((...at) => void ([page, served] = at), { viewport: { width: 360, height: 740 } });
 
   const open = async (): Promise<string> => {
     const seen = await Promise.all(PARTS.map((part) => page.locator(`#${part}`).isVisible()));

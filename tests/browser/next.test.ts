@@ -1,25 +1,13 @@
-import { afterAll, beforeAll, beforeEach, afterEach, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
-import { quiet, servePage, type Served } from './support/open-page.ts';
+import { eachVisit } from './support/open-page.ts';
 import { soon } from './support/soon.ts';
 import { choose, strip, turnTo, write } from './support/write.ts';
 
 inBrowser('the measure worth taking next', () => {
-  let served: Served;
   let page: Page;
-  beforeAll(async () => {
-    served = await servePage();
-  });
-  beforeEach(async () => {
-    await served.empty();
-    page = await served.visit();
-  });
-  afterEach(async () => {
-    quiet(served);
-    await page.context().close();
-  });
-  afterAll(() => served.stop());
+  eachVisit((to) => void (page = to));
 
   const next = () => page.getByRole('complementary', { name: 'Worth taking next' }).innerText();
 

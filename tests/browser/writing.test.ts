@@ -1,25 +1,13 @@
-import { afterAll, beforeAll, beforeEach, afterEach, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
-import { quiet, servePage, type Served } from './support/open-page.ts';
+import { eachVisit } from './support/open-page.ts';
 import { choose, field, HER, stored, strip, toSheet, turnTo, wayTo, write } from './support/write.ts';
 
 inBrowser('writing on the page', () => {
-  let served: Served;
   let page: Page;
-  beforeAll(async () => {
-    served = await servePage();
-  });
-  beforeEach(async () => {
-    await served.empty();
-    page = await served.visit();
-  });
-  afterEach(async () => {
-    quiet(served);
-    await page.context().close();
-  });
-  afterAll(() => served.stop());
+  eachVisit((to) => void (page = to));
 
   const beneath = (id: string) => page.locator(`#${id}-below`).innerText();
 

@@ -13,8 +13,8 @@ import { settle, workOut } from './work-out.ts';
 /**
  * From a body, a garment that fits and a fabric to finished measurements: every piece with its reasons, uncertainty and
  * leeway, every check, every caution. A measure that is missing gives "no advice" where it is needed, never a guess.
- * @throws DomainError `body-missing`, `garment-missing`, `garment-chest-width-missing`, `made-unknown`, `made-unfit`, `made-twice`; pointers
- * are places in the request.
+ * @throws DomainError `body-missing`, `garment-missing`, `garment-chest-width-missing`, `made-unknown`, `made-unfit`,
+ * `made-twice`; pointers are places in the request.
  */
 export function advise(request: FitRequest): Advice {
   const worked = workOut(request);

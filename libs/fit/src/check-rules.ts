@@ -1,4 +1,4 @@
-import { normalQuantile } from '#measure';
+import { normalCdf } from '#measure';
 import type { CheckName } from './advice.ts';
 import type { Decisions } from './decisions.ts';
 import { seamsCompare } from './seams.ts';
@@ -185,16 +185,27 @@ export const CHECK_RULES: readonly CheckRule[] = [
 ];
 
 /** What the making adds to the uncertainty of a check's margin: a share of a girth, or of the stretch that is asked of it. */
-export function makingOf(rule: CheckRule, v: Row, { rules }: Decisions): number {
+function makingOf(rule: CheckRule, v: Row, { rules }: Decisions): number {
   if (rule.girth) return rules.making * v[rule.have]!;
   return rule.check === 'negative-ease' ? rules.making * (1 + v[rule.need]!) : 0;
 }
 
-/** Whether a margin leaves a check little doubt, or none; `measured` is its uncertainty by what was measured. */
-export function isSure(margin: number, rule: CheckRule, measured: number, v: Row, d: Decisions): boolean {
-  const u = Math.hypot(measured, makingOf(rule, v, d));
-  return margin >= normalQuantile(1 - d.rules['tight-chance']) * u;
+/** Chance that a check of this margin and standard uncertainty does not hold. */
+export function chanceOfFailing(margin: number, u: number): number {
+  if (u > 0) return normalCdf(-margin / u);
+  return margin < 0 ? 1 : 0;
 }
+
+/** Standard uncertainty of a check's margin: `measured` by what was measured, and the making. */
+export const doubtOf = (rule: CheckRule, measured: number, v: Row, d: Decisions): number =>
+  Math.hypot(measured, makingOf(rule, v, d));
+
+/** Whether a chance of failing is too small to call a check tight. */
+export const isSmall = (chance: number, { rules }: Decisions): boolean => chance <= rules['tight-chance'];
+
+/** Whether a margin leaves a check little doubt, or none; `measured` as for `doubtOf`. */
+export const isSure = (margin: number, rule: CheckRule, measured: number, v: Row, d: Decisions): boolean =>
+  isSmall(chanceOfFailing(margin, doubtOf(rule, measured, v, d)), d);
 
 /** A seam check over no made piece compares a raglan's own two depths: a matter of comfort. */
 export function isComfort(rule: CheckRule, d: Decisions): boolean {

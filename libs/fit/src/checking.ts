@@ -1,8 +1,7 @@
 import { listText } from '#body';
-import { normalCdf } from '#measure';
 import type { Check } from './advice.ts';
 import { adviceFor, type Found } from './check-advice.ts';
-import { CHECK_RULES, type CheckRule, isComfort, makingOf, marginOf } from './check-rules.ts';
+import { chanceOfFailing, CHECK_RULES, type CheckRule, doubtOf, isComfort, isSmall, marginOf } from './check-rules.ts';
 import { sayingOf } from './check-sayings.ts';
 import type { Decisions } from './decisions.ts';
 import { doubtfulMeasure } from './doubt.ts';
@@ -49,9 +48,9 @@ function checkOne(
   if (Number.isNaN(need) || Number.isNaN(have)) return unknown(rule, v, d, missing());
   const margin = marginOf(rule, v);
   const measured = nudging.uncertainty(rule.have, rule.need);
-  const u = Math.hypot(measured, makingOf(rule, v, d));
-  const chanceOfFailing = u > 0 ? normalCdf(-margin / u) : margin < 0 ? 1 : 0;
-  const verdict = verdictOf(rule, margin, chanceOfFailing, d);
+  const u = doubtOf(rule, measured, v, d);
+  const chance = chanceOfFailing(margin, u);
+  const verdict = verdictOf(rule, margin, chance, d);
   const ease = verdict === 'fine' ? null : easeThatHelps(rule, nudging);
   const remedies = verdict === 'fails' || verdict === 'tight' ? remediesFor(rule, measured, request, worked) : [];
   const doubtful = verdict === 'tight' && margin >= 0 ? doubtfulMeasure(rule, measured, request, worked) : null;
@@ -71,7 +70,7 @@ function checkOne(
     have,
     margin,
     u,
-    chanceOfFailing,
+    chanceOfFailing: chance,
     advice,
     ...(doubtful !== null && { needs: [doubtful] }),
     ...(remedies.length > 0 && { remedies }),
@@ -93,5 +92,5 @@ function verdictOf(rule: CheckRule, margin: number, chance: number, d: Decisions
     if (rule.stretches(d) && !d.mainMeasured) return 'unknown';
     return isComfort(rule, d) ? 'tight' : 'fails';
   }
-  return chance > d.rules['tight-chance'] ? 'tight' : 'fine';
+  return isSmall(chance, d) ? 'fine' : 'tight';
 }

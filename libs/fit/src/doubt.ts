@@ -1,12 +1,8 @@
-import type { BodyDimension, BodyProfile } from '#body';
+import type { BodyDimension } from '#body';
+import { isMeasured } from '#measure';
 import { type CheckRule, isSure, marginOf } from './check-rules.ts';
 import type { FitRequest } from './fit-request.ts';
 import type { WorkedOut } from './work-out.ts';
-
-const wasTaken = ({ values }: BodyProfile, name: BodyDimension): boolean => {
-  const how = values[name]?.how;
-  return how === 'trained' || how === 'home';
-};
 
 /**
  * The measure that was not taken of a body of which others were, and whose doubt alone is why a check that holds is not sure to;
@@ -24,7 +20,7 @@ export function doubtfulMeasure(
   let others = false;
   for (const { slot, u, body: name } of inputs.told) {
     if (name === null) continue;
-    if (wasTaken(body, name)) {
+    if (isMeasured(body.values[name]!.how)) {
       others = true;
       continue;
     }

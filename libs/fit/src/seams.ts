@@ -26,12 +26,8 @@ function madeSeams(d: Decisions): readonly MadeSeam[] {
   return seams;
 }
 
-/** Whether two pieces that were made meet in a seam: whether there are any `madeSeams`. */
-export function seamsCompare(d: Decisions): boolean {
-  const { made } = d;
-  const sleeve = isDropped(d) ? made.sleeveTop : made.cap || made.sleeveRaglan;
-  return (made.back && made.front) || (made.armhole && sleeve) || made.frontArmhole || made.frontToUnderarm;
-}
+/** Whether two pieces that were made meet in a seam. */
+export const seamsCompare = (d: Decisions): boolean => madeSeams(d).length > 0;
 
 /** Which seam of some is worst off, counted from the first; by how much its edges differ, and by how much they may, mm. */
 interface Worst {

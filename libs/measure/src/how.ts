@@ -9,6 +9,9 @@ const TEXT: Readonly<Record<How, string>> = {
   table: 'read in a size table',
 };
 
+/** Whether a tape was laid, whoever held it; what else is known was guessed or read. */
+export const isMeasured = (how: How): boolean => how === 'trained' || how === 'home';
+
 /** The same in the words a sheet's `because` uses. */
 export function howText(how: How): string {
   return TEXT[how];

@@ -1,6 +1,6 @@
 export { DomainError } from './domain-error.ts';
 export { formatLength, inchesText } from './format-length.ts';
-export { HOWS, howText, type How } from './how.ts';
+export { HOWS, howText, isMeasured, type How } from './how.ts';
 export { LENGTH_UNITS, MM_PER_UNIT, type LengthUnit } from './length-unit.ts';
 export { GRAMS_PER_UNIT, MASS_UNITS, type MassUnit } from './mass-unit.ts';
 export { normalCdf, normalQuantile } from './normal-distribution.ts';

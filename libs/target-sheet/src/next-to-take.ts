@@ -2,7 +2,7 @@ import { BODY_DIMENSIONS, TAKING, defaultU, nextMeasure, type BodyDimension, typ
 import { resolveFabric } from '#fabric';
 import { advise, rulesWith, sensitivities, type Advice, type DimensionName, type FitRequest } from '#fit';
 import { resolveGarment } from '#garment';
-import { DomainError } from '#measure';
+import { DomainError, isMeasured } from '#measure';
 import type { SheetInput } from './sheet-input.ts';
 
 /** The measure to take next, and how. `before` and `after`: uncertainty of the sheet's main measures taken together, mm; null where there is no number without it. */
@@ -33,7 +33,7 @@ const TARGETS: readonly DimensionName[] = [
  */
 export function nextToTake(input: SheetInput, profile: BodyProfile | null): NextToTake | null {
   if (input.design.basis === 'garment') return null;
-  if (profile === null || !isMeasured(profile, 'chest-girth')) return gap('chest-girth');
+  if (profile === null || !wasTaken(profile, 'chest-girth')) return gap('chest-girth');
   const worked = workedOut(input, profile);
   if (worked === null) return null;
   const { request, advice } = worked;
@@ -41,16 +41,16 @@ export function nextToTake(input: SheetInput, profile: BodyProfile | null): Next
   if (lacking !== undefined) return gap(lacking);
   const covariance = profile.covariance;
   if (covariance === null) return null;
-  const guessed = covariance.names.filter((name) => !isMeasured(profile, name));
+  const guessed = covariance.names.filter((name) => !wasTaken(profile, name));
   const tapeU = Object.fromEntries(guessed.map((name) => [name, defaultU(name, 'home').u]));
   return nextMeasure({ covariance, sensitivities: sensitivities(request, TARGETS), tapeU });
 }
 
 const gap = (name: BodyDimension): NextToTake => ({ name, before: null, after: null, how: TAKING[name].how });
 
-function isMeasured(profile: BodyProfile, name: BodyDimension): boolean {
-  const how = profile.values[name]?.how;
-  return how === 'trained' || how === 'home';
+function wasTaken({ values }: BodyProfile, name: BodyDimension): boolean {
+  const known = values[name];
+  return known !== undefined && isMeasured(known.how);
 }
 
 /** The request with its advice; null where none can be given yet. */

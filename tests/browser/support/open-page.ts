@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
 import { build } from 'vite';
-import { expect } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest';
 import type { Environment } from '../../../apps/api/src/settings/settings.ts';
 import { runApp, type RunningApp } from '../../support/app.ts';
 import { CHROMIUM } from './chromium.ts';
@@ -82,3 +82,22 @@ async function buildPage(folder: string): Promise<void> {
 
 /** Nothing was logged, nothing was blocked by the page's own policy, nothing was asked of anybody else. */
 export const quiet = ({ complaints }: Served): void => expect(complaints.splice(0)).toEqual([]);
+
+/** For each of the tests it stands among, an empty store and a new visitor, handed to `take`; in the end nothing may have been complained of. */
+export function eachVisit(take: (page: Page, served: Served) => void, options?: BrowserContextOptions): void {
+  let served: Served;
+  let page: Page;
+  beforeAll(async () => {
+    served = await servePage();
+  });
+  beforeEach(async () => {
+    await served.empty();
+    page = await served.visit(options);
+    take(page, served);
+  });
+  afterEach(async () => {
+    quiet(served);
+    await page.context().close();
+  });
+  afterAll(() => served.stop());
+}

@@ -1,4 +1,5 @@
 import { BODY_DIMENSIONS, type BodyDimension, type BodyProfile } from '#body';
+import { isMeasured } from '#measure';
 import { NumberTable } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';
 import type { BodyNotes } from '../notebook/notebook.ts';
@@ -43,7 +44,7 @@ function Sources({ profile }: { readonly profile: BodyProfile | null }) {
   const bySource = new Map<string, BodyDimension[]>();
   for (const name of BODY_DIMENSIONS) {
     const found = profile?.values[name];
-    if (found === undefined || found.how === 'home' || found.how === 'trained') continue;
+    if (found === undefined || isMeasured(found.how)) continue;
     bySource.set(found.from, [...(bySource.get(found.from) ?? []), name]);
   }
   return (

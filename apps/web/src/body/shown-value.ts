@@ -1,5 +1,5 @@
 import type { BodyDimension, BodyProfile } from '#body';
-import type { How } from '#measure';
+import { isMeasured, type How } from '#measure';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showLength, showNumber, withoutUnit } from '../reading/numbers.ts';
@@ -45,5 +45,5 @@ export function pencilled(profile: BodyProfile | null, dimension: BodyDimension,
   if (profile === null) return '';
   const found = shownValue(profile, dimension, tape);
   if (found === null) return null;
-  return found.how === 'home' || found.how === 'trained' ? '' : say.body.estimate(...found.bare, found.high);
+  return isMeasured(found.how) ? '' : say.body.estimate(...found.bare, found.high);
 }

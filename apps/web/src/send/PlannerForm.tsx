@@ -4,7 +4,7 @@ import { TextField } from '../field/TextField.tsx';
 import { say } from '../messages.ts';
 import { NameRows } from './NameRows.tsx';
 import { toPlannerDto, type Format, type PlannerNotes, type Unit } from './planner-notes.ts';
-import { readStep } from './read-step.ts';
+import { plainNumber } from '../reading/read.ts';
 import type { PlannerDto } from './send-store.ts';
 import { Trouble } from './Trouble.tsx';
 import { useAsking } from './use-asking.ts';
@@ -34,7 +34,7 @@ export function PlannerForm({
     setNotes(next);
     onNotes(next);
   };
-  const stepWrong = notes.step.trim() !== '' && readStep(notes.step) === null;
+  const stepWrong = notes.step.trim() !== '' && plainNumber(notes.step) === null;
   return (
     <form
       className="planner-form"

@@ -1,5 +1,5 @@
 import { ASSEMBLED_NAMES, PIECE_DIMENSION_NAMES, PIECES } from '#fit';
-import { readStep } from './read-step.ts';
+import { plainNumber } from '../reading/read.ts';
 import type { Planner, PlannerDto } from './send-store.ts';
 
 export type Unit = 'mm' | 'cm' | 'in';
@@ -44,7 +44,7 @@ export function toPlannerDto({ title, address, unit, format, step, names }: Plan
     takes: {
       unit,
       format,
-      roundingStep: format === 'sheet' || step.trim() === '' ? null : (readStep(step) ?? 0),
+      roundingStep: format === 'sheet' || step.trim() === '' ? null : (plainNumber(step) ?? 0),
       names: Object.fromEntries(named.map(({ ours, theirs }) => [ours, theirs.trim()])),
       required: named.filter(({ required }) => required).map(({ ours }) => ours),
     },
