@@ -6,8 +6,9 @@ const mayImport = {
   garment: ['measure'],
   fabric: ['measure'],
   fit: ['measure', 'body', 'garment', 'fabric'],
-  'target-sheet': ['measure', 'body', 'garment', 'fabric', 'fit'],
-  'hand-off': ['measure', 'target-sheet'],
+  'advice-text': ['measure', 'body', 'garment', 'fabric', 'fit'],
+  'target-sheet': ['measure', 'body', 'garment', 'fabric', 'fit', 'advice-text'],
+  'hand-off': ['measure', 'target-sheet', 'advice-text'],
 };
 
 export default {

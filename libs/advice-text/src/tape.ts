@@ -1,0 +1,2 @@
+/** What lengths in sentences are told in. */
+export type Tape = 'cm' | 'in';
