@@ -1,3 +1,5 @@
+import type { QuantityFault } from './quantity-fault.ts';
+
 /** 17, 17.5, 44,5, .5: digits with at most one decimal sign. */
 const DECIMAL = /^(?:\d+[.,]?\d*|[.,]\d+)$/;
 /** 1,234: a thousand to one maker, one and a bit to another. 0,125 is neither. */
@@ -8,35 +10,32 @@ const FRACTION = /^(?:(\d+)[ -])?(\d+) ?\/ ?(\d+)$/;
 /** What a number's text says, or why it cannot be taken as one number. */
 export type Amount =
   | { readonly value: number; readonly whole: boolean }
-  | { readonly problem: 'ambiguous' | 'unreadable'; readonly why: string };
+  | { readonly problem: 'ambiguous' | 'unreadable'; readonly fault: QuantityFault };
 
 /** Reads one number out of tidied text (see `tidyText`): whole, decimal with a point or a comma, fraction, or both. */
 export function readAmount(text: string): Amount {
   if (THOUSANDS_OR_DECIMAL.test(text)) {
     const plain = text.replace(',', '');
     const decimal = text.replace(',', '.');
-    return ambiguous(`it may be ${plain} or ${decimal}; write the one you mean`);
+    return ambiguous({ code: 'comma-ambiguous', params: { plain, decimal } });
   }
   if (DECIMAL.test(text)) return { value: Number(text.replace(',', '.')), whole: /^\d+$/.test(text) };
   const fraction = FRACTION.exec(text);
   if (fraction !== null) return readFraction(fraction[1], fraction[2] ?? '', fraction[3] ?? '');
-  if (!/\d/.test(text)) return { problem: 'unreadable', why: 'there is no number in it' };
-  return ambiguous('it is more than one number; write one, such as 17 1/2 or 17.5');
+  if (!/\d/.test(text)) return unreadable({ code: 'no-number', params: {} });
+  return ambiguous({ code: 'several-numbers', params: {} });
 }
 
-function readFraction(whole: string | undefined, over: string, under: string): Amount {
-  const [top, bottom] = [Number(over), Number(under)];
-  if (bottom === 0) return { problem: 'unreadable', why: `nothing can be divided into 0 parts, as ${over}/0 says` };
+function readFraction(whole: string | undefined, numerator: string, denominator: string): Amount {
+  const [top, bottom] = [Number(numerator), Number(denominator)];
+  if (bottom === 0) return unreadable({ code: 'divided-by-zero', params: { numerator } });
   if (top >= bottom) {
-    const missingSpace = whole === undefined && over.length > 1;
-    const meant = missingSpace ? `${over.slice(0, -1)} ${over.slice(-1)}/${under}` : `17 1/2`;
-    return ambiguous(
-      `${over}/${under} is not a part of one; write a whole number, a space and a fraction, such as ${meant}`,
-    );
+    const missingSpace = whole === undefined && numerator.length > 1;
+    const example = missingSpace ? `${numerator.slice(0, -1)} ${numerator.slice(-1)}/${denominator}` : '17 1/2';
+    return ambiguous({ code: 'improper-fraction', params: { fraction: `${numerator}/${denominator}`, example } });
   }
   return { value: Number(whole ?? 0) + top / bottom, whole: false };
 }
 
-function ambiguous(why: string): Amount {
-  return { problem: 'ambiguous', why };
-}
+const ambiguous = (fault: QuantityFault): Amount => ({ problem: 'ambiguous', fault });
+const unreadable = (fault: QuantityFault): Amount => ({ problem: 'unreadable', fault });

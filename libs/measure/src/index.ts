@@ -1,4 +1,7 @@
 export { DomainError } from './domain-error.ts';
+export { errorsOf } from './errors-of.ts';
+export type { MeasureErrors, QuantityKind, UnreadText, UnusableNumber } from './measure-errors.ts';
+export type { QuantityFault, QuantityFaults } from './quantity-fault.ts';
 export { formatLength, inchesText } from './format-length.ts';
 export { HOWS, howText, isMeasured, type How } from './how.ts';
 export { LENGTH_UNITS, MM_PER_UNIT, type LengthUnit } from './length-unit.ts';

@@ -6,7 +6,7 @@ export const MAX_LENGTH_MM = 10_000;
 
 /** The inch is 25.4 mm and the foot 12 inches, exactly (international yard and pound agreement of 1959). */
 export const LENGTH: Kind<LengthUnit> = {
-  what: 'length',
+  kind: 'length',
   written: {
     mm: { spellings: ['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters'], size: 1, shownIn: 'mm' },
     cm: {
@@ -31,7 +31,4 @@ export const LENGTH: Kind<LengthUnit> = {
   },
   sizes: MM_PER_UNIT,
   max: MAX_LENGTH_MM,
-  maxInWords: '10 m',
-  examples: '17 1/2 in, 44.5 cm or 445 mm',
-  accepted: 'mm, cm or [in_i] (in is understood too)',
 };

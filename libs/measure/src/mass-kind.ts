@@ -8,7 +8,7 @@ const POUND = GRAMS_PER_UNIT['[lb_av]'];
 
 /** The ounce is a sixteenth of the international avoirdupois pound, the stone fourteen of it, exactly. */
 export const MASS: Kind<MassUnit> = {
-  what: 'mass',
+  kind: 'mass',
   written: {
     g: { spellings: ['g', 'gr', 'gram', 'grams', 'gramme', 'grammes'], size: 1, shownIn: 'g' },
     kg: {
@@ -32,7 +32,4 @@ export const MASS: Kind<MassUnit> = {
   },
   sizes: GRAMS_PER_UNIT,
   max: MAX_MASS_GRAMS,
-  maxInWords: '1000 kg',
-  examples: '62 kg, 600 g, 140 lb or 11 st 4 lb',
-  accepted: 'g, kg or [lb_av] (lb is understood too)',
 };

@@ -1,4 +1,4 @@
-import { DomainError } from './domain-error.ts';
+import { measureError } from './measure-errors.ts';
 
 /**
  * Rational approximations of the error function. Source: W. J. Cody, "Rational Chebyshev Approximations for the Error
@@ -83,7 +83,7 @@ const TAIL = {
 
 /** The x for which Φ(x) = p. @throws DomainError `chance-out-of-range` unless 0 < p < 1. */
 export function normalQuantile(p: number): number {
-  if (!(p > 0 && p < 1)) throw new DomainError('chance-out-of-range', `A chance lies between 0 and 1; ${p} does not.`);
+  if (!(p > 0 && p < 1)) throw measureError('chance-out-of-range', { chance: p });
   const q = p - 0.5;
   if (Math.abs(q) <= 0.425) return q * ratio(CENTRE, 0.180625 - q * q);
   const r = Math.sqrt(-Math.log(q < 0 ? p : 1 - p));

@@ -1,6 +1,6 @@
-import { DomainError } from './domain-error.ts';
 import { MASS } from './mass-kind.ts';
 import type { MassUnit } from './mass-unit.ts';
+import { measureError } from './measure-errors.ts';
 import { parseQuantity } from './parse-quantity.ts';
 import { sizeFrom, unitCode } from './written-unit.ts';
 
@@ -35,5 +35,5 @@ export function massUnitOf(text: string): MassUnit {
 export function massFrom(value: number, unit: string): number {
   const grams = sizeFrom(value, unit, MASS);
   if (grams >= 0) return grams;
-  throw new DomainError('mass-out-of-range', `${value} ${unit} is not a mass; a mass is not less than nothing.`);
+  throw measureError('mass-out-of-range', { kind: 'mass', value, unit, fault: 'negative' });
 }

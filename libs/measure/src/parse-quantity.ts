@@ -1,5 +1,7 @@
 import { readAmount } from './amount.ts';
-import { DomainError } from './domain-error.ts';
+import type { DomainError } from './domain-error.ts';
+import { measureError } from './measure-errors.ts';
+import type { QuantityFault } from './quantity-fault.ts';
 import { tidyText } from './tidy-text.ts';
 import { writtenUnit, type Kind, type WrittenUnit } from './written-unit.ts';
 
@@ -23,24 +25,26 @@ const PART = /([\d.,/ -]*)([^\d.,/ -]*)((?<=[a-z])\.(?!\d))?/g;
 
 /** Reads one quantity: a number with its unit (or the default one), or a larger and a smaller unit together (5 ft 4 in). */
 export function parseQuantity<U extends string>(text: string, kind: Kind<U>, defaultUnit?: U): Quantity<U> {
-  const refuse = refusal(text, kind.what);
-  if (text.length > LONGEST)
-    throw refuse('unreadable', `it is longer than ${LONGEST} characters. Write ${kind.examples}.`);
+  const refuse = refusal(text, kind);
+  if (text.length > LONGEST) throw refuse('unreadable', { code: 'too-long', params: { longest: LONGEST } });
   const tidy = tidyText(text);
-  if (tidy === '') throw refuse('unreadable', `it is empty. Write ${kind.examples}.`);
-  if (/^- ?[\d.,]/.test(tidy)) throw refuse('out-of-range', `a ${kind.what} is not less than nothing.`);
+  if (tidy === '') throw refuse('unreadable', { code: 'empty', params: {} });
+  if (/^- ?[\d.,]/.test(tidy)) throw refuse('out-of-range', { code: 'negative', params: {} });
 
   const [first, ...others] = splitParts(tidy, kind, refuse);
   const read = others.length === 0 ? single(first, kind, refuse, defaultUnit) : together(first, others, kind, refuse);
   if (read.size <= kind.max) return read;
-  throw refuse('out-of-range', `it is more than ${kind.maxInWords}; check the number and its unit.`);
+  throw refuse('out-of-range', { code: 'too-large', params: {} });
 }
 
-type Refuse = (problem: 'unreadable' | 'ambiguous' | 'unit-missing' | 'out-of-range', why: string) => DomainError;
+type Refuse = (
+  problem: 'unreadable' | 'ambiguous' | 'unit-missing' | 'out-of-range',
+  fault: QuantityFault,
+) => DomainError;
 
-function refusal(text: string, what: string): Refuse {
+function refusal<U extends string>(text: string, { kind }: Kind<U>): Refuse {
   const shown = text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
-  return (problem, why) => new DomainError(`${what}-${problem}`, `“${shown}” was read as a ${what}, but ${why}`);
+  return (problem, fault) => measureError(`${kind}-${problem}`, { kind, text: shown, fault });
 }
 
 function splitParts<U extends string>(tidy: string, kind: Kind<U>, refuse: Refuse): [Part<U>, ...Part<U>[]] {
@@ -49,7 +53,7 @@ function splitParts<U extends string>(tidy: string, kind: Kind<U>, refuse: Refus
     if (matched === '') continue;
     const text = number.trim();
     const amount = readAmount(text);
-    if ('problem' in amount) throw refuse(amount.problem, `${amount.why}.`);
+    if ('problem' in amount) throw refuse(amount.problem, amount.fault);
     parts.push({ text, ...amount, unit: name === '' ? null : namedUnit(name, kind, refuse) });
   }
   return parts as [Part<U>, ...Part<U>[]];
@@ -58,14 +62,14 @@ function splitParts<U extends string>(tidy: string, kind: Kind<U>, refuse: Refus
 function namedUnit<U extends string>(name: string, kind: Kind<U>, refuse: Refuse): WrittenUnit<U> {
   const unit = writtenUnit(name, kind);
   if (unit !== undefined) return unit;
-  const known = Object.values(kind.written).map(({ spellings }) => spellings[0]);
-  throw refuse('unreadable', `“${name}” is not one of the units ${known.join(', ')}.`);
+  const known = Object.values(kind.written).flatMap(({ spellings }) => spellings.slice(0, 1));
+  throw refuse('unreadable', { code: 'unknown-unit', params: { unit: name, known } });
 }
 
 function single<U extends string>(part: Part<U>, kind: Kind<U>, refuse: Refuse, defaultUnit?: U): Quantity<U> {
   if (part.unit !== null) return { size: part.value * part.unit.size, unit: part.unit.shownIn };
   if (defaultUnit !== undefined) return { size: part.value * kind.sizes[defaultUnit], unit: defaultUnit };
-  throw refuse('unit-missing', `its unit is missing. Write ${kind.examples}.`);
+  throw refuse('unit-missing', { code: 'unit-missing', params: {} });
 }
 
 /** A whole number of the larger unit and less than one of them in the smaller. */
@@ -79,8 +83,8 @@ function together<U extends string>(
   const smallUnit = then && kind.written[then.unit];
   const belongs = small?.unit === null ? then?.unnamed.test(small.text) : small?.unit === smallUnit;
   if (!large.unit || !then || !smallUnit || !small || !belongs || more.length > 0)
-    throw refuse('ambiguous', `these numbers and units do not make one ${kind.what}. Write ${kind.examples}.`);
+    throw refuse('ambiguous', { code: 'units-disagree', params: {} });
   if (!large.whole || small.value >= then.count)
-    throw refuse('ambiguous', `the two numbers do not add up to one ${kind.what}. Write ${kind.examples}.`);
+    throw refuse('ambiguous', { code: 'smaller-unit-too-large', params: {} });
   return { size: large.value * large.unit.size + small.value * smallUnit.size, unit: large.unit.shownIn };
 }

@@ -1,4 +1,4 @@
-import { DomainError } from './domain-error.ts';
+import { measureError } from './measure-errors.ts';
 
 /**
  * A value that remembers what it was made from: for each independent input its component of uncertainty cᵢuᵢ, sign kept
@@ -17,7 +17,7 @@ export interface Correlation {
 
 /** A named input with its standard uncertainty (≥ 0). Two inputs of one name are one input: they move together. */
 export function input(name: string, value: number, u: number): Uncertain {
-  if (!(u >= 0)) throw new DomainError('uncertainty-invalid', `The uncertainty of ${name} is 0 or more, not ${u}.`);
+  if (!(u >= 0)) throw measureError('uncertainty-invalid', { name, u });
   return { value, components: new Map([[name, u]]) };
 }
 
@@ -54,14 +54,13 @@ export function multiply(a: Uncertain, b: Uncertain): Uncertain {
 
 /** @throws DomainError `division-by-zero` */
 export function divide(a: Uncertain, b: Uncertain): Uncertain {
-  if (b.value === 0) throw new DomainError('division-by-zero', 'A value cannot be divided by 0.');
+  if (b.value === 0) throw measureError('division-by-zero', {});
   return linear(a.value / b.value, a, 1 / b.value, b, -a.value / (b.value * b.value));
 }
 
-/** @throws DomainError `root-of-nothing` unless the value is above 0, where a root has a slope. */
+/** @throws DomainError `root-not-differentiable` unless the value is above 0, where a root has a slope. */
 export function squareRoot(a: Uncertain): Uncertain {
-  if (!(a.value > 0))
-    throw new DomainError('root-of-nothing', `The root of ${a.value} has no slope to carry its uncertainty.`);
+  if (!(a.value > 0)) throw measureError('root-not-differentiable', { value: a.value });
   const root = Math.sqrt(a.value);
   return linear(root, a, 1 / (2 * root));
 }

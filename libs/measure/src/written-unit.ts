@@ -1,4 +1,4 @@
-import { DomainError } from './domain-error.ts';
+import { measureError, type QuantityKind } from './measure-errors.ts';
 
 /** A unit that a maker may write, and how it goes with others. `U` is the kind of unit the answer is shown in. */
 export interface WrittenUnit<U extends string> {
@@ -12,18 +12,14 @@ export interface WrittenUnit<U extends string> {
   readonly then?: { readonly unit: string; readonly count: number; readonly unnamed: RegExp };
 }
 
-/** What kind of quantity a text is read as. Errors have the codes `<what>-unreadable`, `-ambiguous`, `-unit-missing`, `-out-of-range`. */
+/** What kind of quantity a text is read as. Errors have the codes `<kind>-unreadable`, `-ambiguous`, `-unit-missing`, `-out-of-range`. */
 export interface Kind<U extends string> {
-  readonly what: 'length' | 'mass';
+  readonly kind: QuantityKind;
   readonly written: Readonly<Record<string, WrittenUnit<U>>>;
   /** mm or g in one of each unit the product keeps. */
   readonly sizes: Readonly<Record<U, number>>;
-  /** The largest that is believed, in mm or g, and in words. */
+  /** The largest that is believed, in mm or g. */
   readonly max: number;
-  readonly maxInWords: string;
-  /** Texts that would be right, and the names of units, for the messages. */
-  readonly examples: string;
-  readonly accepted: string;
 }
 
 /** The unit of that spelling, or undefined. */
@@ -36,22 +32,16 @@ export function unitCode<U extends string>(text: string, kind: Kind<U>): U {
   if (Object.hasOwn(kind.sizes, text)) return text as U;
   const unit = writtenUnit(text.trim().toLowerCase(), kind);
   if (unit !== undefined && unit.size === kind.sizes[unit.shownIn]) return unit.shownIn;
-  throw new DomainError(
-    'unit-unknown',
-    `“${text.slice(0, 20)}” is not a unit of ${kind.what} here. Use ${kind.accepted}.`,
-  );
+  throw measureError('unit-unknown', { kind: kind.kind, text: text.slice(0, 20) });
 }
 
 /**
  * A number and the name of its unit, in mm or g; its sign is kept.
  *
- * @throws DomainError `unit-unknown`; `<what>-out-of-range` when it is not a number, or beyond the largest either way.
+ * @throws DomainError `unit-unknown`; `<kind>-out-of-range` when it is not a number, or beyond the largest either way.
  */
 export function sizeFrom<U extends string>(value: number, unit: string, kind: Kind<U>): number {
   const size = value * kind.sizes[unitCode(unit, kind)];
   if (Math.abs(size) <= kind.max) return size;
-  throw new DomainError(
-    `${kind.what}-out-of-range`,
-    `${value} ${unit} is not a ${kind.what} up to ${kind.maxInWords}; check the number and its unit.`,
-  );
+  throw measureError(`${kind.kind}-out-of-range`, { kind: kind.kind, value, unit, fault: 'too-large' });
 }

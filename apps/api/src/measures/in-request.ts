@@ -1,3 +1,4 @@
+import { errorText } from '#advice-text';
 import { DomainError } from '#measure';
 import type { FieldError } from '../http/problem.ts';
 import type { Measured } from './measured.ts';
@@ -16,7 +17,7 @@ export function pointerInRequest(pointer: string): string {
 }
 
 export function fieldError(error: DomainError): FieldError {
-  return { pointer: pointerInRequest(error.pointer), detail: error.message };
+  return { pointer: pointerInRequest(error.pointer), detail: errorText(error) };
 }
 
 /** What a lib refuses, as wrong fields of the request. */

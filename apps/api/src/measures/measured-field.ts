@@ -1,6 +1,7 @@
 import { applyDecorators } from '@nestjs/common';
 import { ApiProperty, type ApiPropertyOptions } from '@nestjs/swagger';
 import { ValidateBy, type ValidationArguments } from 'class-validator';
+import { errorText } from '#advice-text';
 import { DomainError } from '#measure';
 import type { Measured } from './measured.ts';
 import type { QuantityKind } from './quantity-kind.ts';
@@ -86,6 +87,6 @@ function faultOfWhole(measured: Measured, reading: Reading | null, part: Part): 
     return part !== speaks || (size >= limits.min && size <= limits.max) ? null : `must be ${limits.words}`;
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
-    return error.pointer === `/${part}` ? error.message : null;
+    return error.pointer === `/${part}` ? errorText(error) : null;
   }
 }

@@ -28,6 +28,6 @@ function at<T>(pointer: string, read: () => T): T {
     return read();
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
-    throw new DomainError(error.code, error.message, error.code === 'unit-unknown' ? '/unit' : pointer);
+    throw error.at(error.code === 'unit-unknown' ? '/unit' : pointer);
   }
 }

@@ -132,6 +132,6 @@ function namingIds(compose: () => TargetSheet): TargetSheet {
     return compose();
   } catch (error) {
     if (!(error instanceof DomainError) || !/^\/(body|garment)$/.test(error.pointer)) throw error;
-    throw new DomainError(error.code, error.message, `${error.pointer}Id`);
+    throw error.at(`${error.pointer}Id`);
   }
 }

@@ -1,3 +1,4 @@
+import { errorText } from '#advice-text';
 import { DomainError, parseLength, parseLengthDifference, parseMass, type LengthUnit, type MassUnit } from '#measure';
 import type { say } from '../messages.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
@@ -34,7 +35,7 @@ export function read(typed: Typed | undefined, quantity: Quantity = 'length'): R
     return { is: 'value', value, tape: unit === '[in_i]' || unit === '[lb_av]' ? 'in' : 'cm' };
   } catch (error) {
     if (error instanceof DomainError)
-      return { is: 'wrong', problem: error.code.replace(/^\w+-/, '') as Problem, why: error.message };
+      return { is: 'wrong', problem: error.code.replace(/^\w+-/, '') as Problem, why: errorText(error) };
     throw error;
   }
 }

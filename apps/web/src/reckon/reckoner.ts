@@ -1,3 +1,4 @@
+import { errorText } from '#advice-text';
 import { resolveBody, type BodyModel, type BodyProfile } from '#body';
 import { DomainError } from '#measure';
 import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
@@ -74,7 +75,7 @@ function sheetOf(
     return { sheet: composeSheet(input, PREVIEW, { profile, tape }), cannot: null };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
-    return { sheet: null, cannot: TOO_LITTLE.includes(error.code) ? null : error.message };
+    return { sheet: null, cannot: TOO_LITTLE.includes(error.code) ? null : errorText(error) };
   }
 }
 

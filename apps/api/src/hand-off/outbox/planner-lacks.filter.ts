@@ -1,4 +1,5 @@
 import { Catch, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
+import { errorText } from '#advice-text';
 import type { Response } from 'express';
 import { HttpProblem } from '../../http/problem.ts';
 import { answerProblem } from '../../http/problem.filter.ts';
@@ -9,7 +10,7 @@ import { inWords, PlannerLacks } from './package.ts';
 export class PlannerLacksFilter implements ExceptionFilter<PlannerLacks> {
   catch(error: PlannerLacks, host: ArgumentsHost): void {
     const errors = error.missing.map((name) => ({ detail: inWords(name) }));
-    const problem = new HttpProblem(422, error.code, error.message, errors);
+    const problem = new HttpProblem(422, error.code, errorText(error), errors);
     answerProblem(problem, host.switchToHttp().getResponse<Response>());
   }
 }

@@ -1,5 +1,6 @@
 import { ASSEMBLED_NAMES, PIECE_DIMENSION_NAMES, PIECES } from '#fit';
 import { checkTakes, escapeToken, parseOurName, type PlannerTakes } from '#hand-off';
+import { errorText } from '#advice-text';
 import { DomainError } from '#measure';
 import { HttpProblem, type FieldError } from '../../http/problem.ts';
 import type { AddressPolicy } from '../addresses/address-policy.ts';
@@ -29,7 +30,7 @@ function addressErrors(address: string | null, addresses: AddressPolicy): FieldE
     return [];
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
-    return [{ pointer: '/address', detail: error.message }];
+    return [{ pointer: '/address', detail: errorText(error) }];
   }
 }
 

@@ -1,0 +1,8 @@
+import type { MeasureErrors } from '#measure';
+
+type Of<Errors, Code> = Code extends keyof Errors ? Errors[Code] : never;
+
+/** The parameters of every error the libs throw, by code. A code that two libs use may have the parameters of either. */
+export type ErrorParams = {
+  readonly [Code in keyof MeasureErrors]: Of<MeasureErrors, Code>;
+};

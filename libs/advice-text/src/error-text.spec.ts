@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { DomainError, lengthFrom, massFrom, parseLength, parseMass } from '#measure';
+import { errorText } from './error-text.ts';
+
+function textOf(attempt: () => unknown): string {
+  try {
+    attempt();
+  } catch (error) {
+    return errorText(error as DomainError);
+  }
+  throw new Error('It was taken.');
+}
+
+describe('a text that is no length', () => {
+  it.each([
+    ['17 1/2', 'its unit is missing. Write 17 1/2 in, 44.5 cm or 445 mm.'],
+    ['1,234 mm', 'it may be 1234 or 1.234; write the one you mean.'],
+    ['17 12 in', 'it is more than one number; write one, such as 17 1/2 or 17.5.'],
+    ['171/2 in', '171/2 is not a part of one; write a whole number, a space and a fraction, such as 17 1/2.'],
+    ['1/0 in', 'nothing can be divided into 0 parts, as 1/0 says.'],
+    ['5 cm 4 in', 'these numbers and units do not make one length. Write 17 1/2 in, 44.5 cm or 445 mm.'],
+    ["5'12", 'the two numbers do not add up to one length. Write 17 1/2 in, 44.5 cm or 445 mm.'],
+    ['-4 cm', 'a length is not less than nothing.'],
+    ['', 'it is empty. Write 17 1/2 in, 44.5 cm or 445 mm.'],
+    ['NaN', 'there is no number in it.'],
+    ['1e308 mm', '“e” is not one of the units mm, cm, m, in, ft.'],
+    ['10.01 m', 'it is more than 10 m; check the number and its unit.'],
+  ])('%j: %s', (text, why) => {
+    expect(textOf(() => parseLength(text))).toBe(`“${text}” was read as a length, but ${why}`);
+  });
+
+  it('is cut where it is too long', () => {
+    const text = textOf(() => parseLength('4'.repeat(99)));
+    expect(text).toMatch(/^“4{40}…” was read as a length, but it is longer than 40 characters\. Write 17/);
+  });
+});
+
+it('says what is wrong with a mass', () => {
+  expect(textOf(() => parseMass('62'))).toMatch(/its unit is missing\. Write 62 kg, 600 g, 140 lb or 11 st 4 lb\.$/);
+  expect(textOf(() => parseMass('62 cm'))).toMatch(/“cm” is not one of the units g, kg, oz, lb, st\.$/);
+  expect(textOf(() => massFrom(-1, 'kg'))).toBe('-1 kg is not a mass; a mass is not less than nothing.');
+  expect(textOf(() => massFrom(1, 'st'))).toBe(
+    '“st” is not a unit of mass here. Use g, kg or [lb_av] (lb is understood too).',
+  );
+});
+
+it('says what is wrong with a number and its unit', () => {
+  const tooLong = '10001 mm is not a length up to 10 m; check the number and its unit.';
+  expect(textOf(() => lengthFrom(10_001, 'mm'))).toBe(tooLong);
+  expect(textOf(() => lengthFrom(1, 'ell'))).toMatch(/Use mm, cm or \[in_i\]/);
+});
+
+it('gives the code of an error that no catalogue has', () => {
+  expect(errorText(new DomainError('never-heard-of', {}))).toBe('never-heard-of');
+  expect(errorText(new DomainError('constructor', {}))).toBe('constructor');
+});
