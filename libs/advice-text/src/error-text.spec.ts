@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { bodyProblems } from '#body';
+import { resolveFabric, type FabricInput } from '#fabric';
+import { garmentProblems } from '#garment';
 import { DomainError, lengthFrom, massFrom, parseLength, parseMass } from '#measure';
 import { errorText } from './error-text.ts';
 
@@ -48,6 +51,53 @@ it('says what is wrong with a number and its unit', () => {
   const tooLong = '10001 mm is not a length up to 10 m; check the number and its unit.';
   expect(textOf(() => lengthFrom(10_001, 'mm'))).toBe(tooLong);
   expect(textOf(() => lengthFrom(1, 'ell'))).toMatch(/Use mm, cm or \[in_i\]/);
+});
+
+it('says what is wrong with a body', () => {
+  const chest = { name: 'chest-girth', value: 9.4, how: 'home' } as const;
+  const texts = bodyProblems({ figure: 'woman', ageYears: 8, measures: [chest, chest] }).map((error) =>
+    errorText(error),
+  );
+  expect(texts).toEqual([
+    'Read an age of 8 years; for "woman" it lies between 12 and 120. For a younger body say child or baby.',
+    'chest-girth: read 9.4 mm; a woman’s lies between 550 and 2200 mm.',
+    'chest-girth is given twice; keep one of them.',
+    'chest-girth: read 9.4 mm; a woman’s lies between 550 and 2200 mm.',
+  ]);
+});
+
+it('says what is wrong with a garment', () => {
+  const measures = [{ name: 'chest-width', value: 9, how: 'home', from: 'seam' }] as const;
+  const garment = { construction: 'set-in', measures, thicknessMm: 3, thicknessU: 1, layer: null, wears: {} } as const;
+  const texts = garmentProblems({ ...garment, wornStretched: false }).map((error) => errorText(error));
+  expect(texts).toEqual([
+    'Read 9 mm; it lies between 60 and 3000 mm.',
+    'Only sleeve-length is measured from somewhere; chest-width is not.',
+  ]);
+});
+
+it('says what is wrong with a fabric', () => {
+  const nothing: FabricInput = {
+    craft: 'knit',
+    stitch: null,
+    thicknessMm: null,
+    thicknessU: null,
+    wrapsPerInch: null,
+    metresPer100g: null,
+    fibre: null,
+    weightCategory: null,
+    stretch: null,
+    ribStretch: null,
+    growth: null,
+    massPerAreaGsm: null,
+  };
+  const refused = (input: Partial<FabricInput>) => textOf(() => resolveFabric({ ...nothing, ...input }));
+  expect(refused({})).toMatch(/cannot be told\. Give its thickness.*wraps per inch.*weight category.*four layers/);
+  expect(refused({ metresPer100g: 200 })).toMatch(
+    /cannot be told\. The metres per 100 g are there, but not the fibre\. Give/,
+  );
+  expect(refused({ massPerAreaGsm: 1 })).toBe('Read 1 g/m²; it lies between 10 and 10000 g/m².');
+  expect(refused({ ribStretch: 9 })).toBe('Read 9; it lies between 0 and 5.');
 });
 
 it('gives the code of an error that no catalogue has', () => {

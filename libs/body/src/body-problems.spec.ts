@@ -39,7 +39,14 @@ describe('bodyProblems', () => {
   it('finds every wrong measure at once, and says what would be right', () => {
     const problems = bodyProblems(body({ ...chest, value: 9.4 }, { name: 'weight', value: 68, how: 'home' }));
     expect(problems.map(({ pointer }) => pointer)).toEqual(['/measures/0/value', '/measures/1/value']);
-    expect(problems[0]!.message).toBe('chest-girth: read 9.4 mm; a woman’s lies between 550 and 2200 mm.');
+    expect(problems[0]!.params).toEqual({
+      name: 'chest-girth',
+      figure: 'woman',
+      value: 9.4,
+      smallest: 550,
+      largest: 2200,
+      unit: 'mm',
+    });
   });
 
   it('takes inches typed as centimetres and half girths, so that they can be asked about', () => {

@@ -1,5 +1,6 @@
-import { DomainError, HOWS } from '#measure';
+import { HOWS, type DomainError } from '#measure';
 import { BODY_DIMENSIONS } from './body-dimension.ts';
+import { bodyError } from './body-errors.ts';
 import { FIGURES, type Body, type BodyMeasure, type Figure } from './body.ts';
 import { AGES, humanLimits } from './human-limits.ts';
 
@@ -15,8 +16,7 @@ const LARGEST_U = 0.5;
 /** Everything that keeps a body from being used, each with a JSON Pointer into it; an empty list when it is sound. */
 export function bodyProblems(body: Body): readonly DomainError[] {
   if (!FIGURES.includes(body.figure)) {
-    const known = FIGURES.join(', ');
-    return [new DomainError('unknown-figure', `There is no figure "${body.figure}". There are: ${known}.`, '/figure')];
+    return [bodyError('unknown-figure', { figure: body.figure, known: FIGURES }, '/figure')];
   }
   return [...ageProblems(body), ...body.measures.flatMap((_, index) => measureProblems(body, index))];
 }
@@ -24,26 +24,22 @@ export function bodyProblems(body: Body): readonly DomainError[] {
 function ageProblems({ figure, ageYears }: Body): DomainError[] {
   const [youngest, oldest] = AGES[figure];
   if (ageYears === null || (ageYears >= youngest && ageYears <= oldest)) return [];
-  const instead = ageYears < youngest && youngest > 0 ? ' For a younger body say child or baby.' : '';
-  const read = `Read an age of ${ageYears} years; for "${figure}" it lies between ${youngest} and ${oldest}.`;
-  return [new DomainError('age-out-of-range', read + instead, '/ageYears')];
+  return [bodyError('age-out-of-range', { figure, ageYears, youngest, oldest }, '/ageYears')];
 }
 
 function measureProblems({ figure, measures }: Body, index: number): DomainError[] {
   const measure = measures[index]!;
   const at = `/measures/${index}`;
   if (!BODY_DIMENSIONS.includes(measure.name)) {
-    const known = BODY_DIMENSIONS.join(', ');
-    const text = `There is no body dimension "${measure.name}". There are: ${known}.`;
-    return [new DomainError('unknown-dimension', text, `${at}/name`)];
+    const params = { of: 'body', name: measure.name, known: BODY_DIMENSIONS } as const;
+    return [bodyError('unknown-dimension', params, `${at}/name`)];
   }
   const problems: DomainError[] = [];
   if (measures.findIndex(({ name }) => name === measure.name) < index) {
-    problems.push(new DomainError('measured-twice', `${measure.name} is given twice; keep one of them.`, `${at}/name`));
+    problems.push(bodyError('measured-twice', { name: measure.name }, `${at}/name`));
   }
   if (!HOWS.includes(measure.how)) {
-    const text = `${measure.name}: there is no way of measuring "${measure.how}". There are: ${HOWS.join(', ')}.`;
-    problems.push(new DomainError('unknown-how', text, `${at}/how`));
+    problems.push(bodyError('unknown-how', { name: measure.name, how: measure.how, known: HOWS }, `${at}/how`));
   }
   problems.push(...valueProblems(figure, measure, at));
   return problems;
@@ -53,13 +49,10 @@ function valueProblems(figure: Figure, { name, value, u }: BodyMeasure, at: stri
   const [smallest, largest] = humanLimits(figure, name);
   const unit = name === 'weight' ? 'g' : 'mm';
   if (!(value >= smallest / WRONG_UNIT && value <= largest * WRONG_UNIT)) {
-    const whose = figure === 'unsaid' ? 'an adult’s' : `a ${figure}’s`;
-    const text = `${name}: read ${value} ${unit}; ${whose} lies between ${smallest} and ${largest} ${unit}.`;
-    return [new DomainError('measure-out-of-range', text, `${at}/value`)];
+    return [bodyError('measure-out-of-range', { name, figure, value, smallest, largest, unit }, `${at}/value`)];
   }
   if (u !== undefined && !(u > 0 && u <= LARGEST_U * value)) {
-    const text = `${name}: read an uncertainty of ${u} ${unit}; it is above 0 and at most half of ${value} ${unit}.`;
-    return [new DomainError('uncertainty-out-of-range', text, `${at}/u`)];
+    return [bodyError('uncertainty-out-of-range', { name, u, value, unit }, `${at}/u`)];
   }
   return [];
 }

@@ -1,4 +1,5 @@
 export { BODY_DIMENSIONS, type BodyDimension } from './body-dimension.ts';
+export type { BodyErrors } from './body-errors.ts';
 export { bodyProblems } from './body-problems.ts';
 export { FIGURES, type Body, type BodyMeasure, type Figure } from './body.ts';
 export type { BodyProfile, ProfileCovariance, ProfileValue } from './body-profile.ts';

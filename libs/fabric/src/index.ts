@@ -1,5 +1,6 @@
 export { asMade } from './as-made.ts';
 export { EXPECTED_THICKNESS, EXPECTED_THICKNESS_SOURCE, type ThicknessRange } from './expected-thickness.ts';
+export type { FabricErrors } from './fabric-errors.ts';
 export { fabricProblems } from './fabric-problems.ts';
 export {
   CRAFTS,

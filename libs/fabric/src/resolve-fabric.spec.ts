@@ -69,7 +69,7 @@ describe('the thickness', () => {
   it('needs the fibre with the metres', () => {
     expect(knit({ metresPer100g: 200, weightCategory: 4 }).from).toBe('category');
     expect(() => knit({ metresPer100g: 200 })).toThrow(
-      expect.objectContaining({ code: 'thickness-unknown', message: expect.stringContaining('but not the fibre') }),
+      expect.objectContaining({ code: 'thickness-unknown', params: { fibreMissing: true } }),
     );
   });
 
@@ -78,7 +78,7 @@ describe('the thickness', () => {
       expect.objectContaining({
         code: 'thickness-unknown',
         pointer: '/thicknessMm',
-        message: expect.stringMatching(/wraps per inch.*weight category.*four layers/),
+        params: { fibreMissing: false },
       }),
     );
   });

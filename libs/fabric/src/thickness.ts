@@ -1,5 +1,6 @@
-import { DomainError, type Note } from '#measure';
+import type { Note } from '#measure';
 import { EXPECTED_THICKNESS, EXPECTED_THICKNESS_SOURCE } from './expected-thickness.ts';
+import { fabricError } from './fabric-errors.ts';
 import type { Fabric, FabricInput, Stitch } from './fabric.ts';
 import { thicknessFromDiameter, thicknessFromWraps, YARN_RELATIVE_U } from './stitch-factor.ts';
 import { yarnDiameterMm } from './yarn-diameter.ts';
@@ -31,12 +32,7 @@ export function thicknessOf(input: FabricInput, stitch: Stitch): Thickness {
   const reckoned = fromWraps(input, stitch) ?? fromLength(input, stitch) ?? fromCategory(input, stitch);
   const found = measured(input, reckoned) ?? reckoned;
   if (found !== null) return found;
-  const lacking = input.metresPer100g === null ? '' : ' The metres per 100 g are there, but not the fibre.';
-  throw new DomainError(
-    'thickness-unknown',
-    `How thick the fabric is cannot be told.${lacking} Give its thickness, or the yarn’s wraps per inch, its metres per 100 g with the fibre, or its weight category, 0 to 7. ${HOW_TO_MEASURE}`,
-    '/thicknessMm',
-  );
+  throw fabricError('thickness-unknown', { fibreMissing: input.metresPer100g !== null }, '/thicknessMm');
 }
 
 /** A measured thickness stands; where the yarn makes it very unlikely, a note asks. */

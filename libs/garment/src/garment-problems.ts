@@ -1,5 +1,6 @@
-import { DomainError, HOWS } from '#measure';
+import { HOWS, type DomainError } from '#measure';
 import { GARMENT_DIMENSIONS } from './garment-dimension.ts';
+import { garmentError } from './garment-errors.ts';
 import {
   GARMENT_LIMITS,
   LAYER_LIMITS,
@@ -29,36 +30,33 @@ export function garmentProblems(garment: Garment): readonly DomainError[] {
 
 function constructionProblems(construction: Construction): DomainError[] {
   if (CONSTRUCTIONS.includes(construction)) return [];
-  const text = `There is no construction "${construction}". There are: ${CONSTRUCTIONS.join(', ')}.`;
-  return [new DomainError('unknown-construction', text, '/construction')];
+  return [garmentError('unknown-construction', { construction, known: CONSTRUCTIONS }, '/construction')];
 }
 
 function measureProblems(measure: GarmentMeasure, index: number, all: readonly GarmentMeasure[]): DomainError[] {
   const { name, value, u, how, from } = measure;
   const at = `/measures/${index}`;
-  const problem = (code: string, text: string, field: string) => new DomainError(code, text, `${at}/${field}`);
   if (!GARMENT_DIMENSIONS.includes(name)) {
-    const text = `There is no garment dimension "${name}". There are: ${GARMENT_DIMENSIONS.join(', ')}.`;
-    return [problem('unknown-dimension', text, 'name')];
+    return [garmentError('unknown-dimension', { of: 'garment', name, known: GARMENT_DIMENSIONS }, `${at}/name`)];
   }
   const problems = [
     ...beyond(value, GARMENT_LIMITS[name], 'measure-out-of-range', `${at}/value`),
     ...beyond(u ?? 0, MEASURE_U_LIMITS, 'uncertainty-out-of-range', `${at}/u`),
   ];
   if (all.findIndex((other) => other.name === name) < index)
-    problems.push(problem('measured-twice', `${name} is given twice; keep one of them.`, 'name'));
-  if (!HOWS.includes(how))
-    problems.push(
-      problem('unknown-how', `There is no way of measuring "${how}". There are: ${HOWS.join(', ')}.`, 'how'),
-    );
+    problems.push(garmentError('measured-twice', { name }, `${at}/name`));
+  if (!HOWS.includes(how)) problems.push(garmentError('unknown-how', { name, how, known: HOWS }, `${at}/how`));
   if (from !== undefined && name !== 'sleeve-length')
-    problems.push(
-      problem('sleeve-from-misplaced', `Only sleeve-length is measured from somewhere; ${name} is not.`, 'from'),
-    );
+    problems.push(garmentError('sleeve-from-misplaced', { name }, `${at}/from`));
   return problems;
 }
 
-function beyond(value: number, [smallest, largest]: Limits, code: string, pointer: string): DomainError[] {
-  if (value >= smallest && value <= largest) return [];
-  return [new DomainError(code, `Read ${value} mm; it lies between ${smallest} and ${largest} mm.`, pointer)];
+function beyond(
+  valueMm: number,
+  [smallestMm, largestMm]: Limits,
+  code: `${'measure' | 'thickness' | 'uncertainty'}-out-of-range`,
+  pointer: string,
+): DomainError[] {
+  if (valueMm >= smallestMm && valueMm <= largestMm) return [];
+  return [garmentError(code, { valueMm, smallestMm, largestMm }, pointer)];
 }

@@ -2,6 +2,7 @@ export { DEFAULT_THICKNESS_U, defaultGarmentU } from './default-garment-u.ts';
 export { EASE_CHANGE_BY_WEARS } from './ease-change.ts';
 export { easeInTableTerms, roomOf } from './ease.ts';
 export { GARMENT_DIMENSIONS, type GarmentDimension } from './garment-dimension.ts';
+export type { GarmentErrors, OutsideLimits } from './garment-errors.ts';
 export { garmentProblems } from './garment-problems.ts';
 export { GARMENT_SLIPS, garmentQuestions, type GarmentQuestion, type GarmentSlip } from './garment-questions.ts';
 export {

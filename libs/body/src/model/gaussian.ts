@@ -1,4 +1,4 @@
-import { DomainError } from '#measure';
+import { bodyError } from '../body-errors.ts';
 import { factorInPlace, solveLower, solveUpper } from './cholesky.ts';
 import { zeros } from './zeros.ts';
 
@@ -66,7 +66,7 @@ export function explain(
   const away = zeros(k);
   for (let row = 0; row < k; row++) away[row] = values[row]! - prior.mean[known[row]!]!;
   if (!factorInPlace(l, k)) {
-    throw new DomainError('singular-covariance', 'These values cannot be told apart: their covariance is singular.');
+    throw bodyError('singular-covariance', {});
   }
   solveLower(l, k, away);
   let distance = 0;

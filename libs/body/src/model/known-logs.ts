@@ -1,5 +1,5 @@
-import { DomainError } from '#measure';
 import type { BodyDimension } from '../body-dimension.ts';
+import { bodyError } from '../body-errors.ts';
 import type { KnownValue } from '../estimator.ts';
 
 /** Known values as the model takes them: places in its dimensions, natural logarithms, and error variances of those. */
@@ -19,16 +19,15 @@ export function knownLogs(dimensions: readonly BodyDimension[], known: readonly 
   const at = known.map(({ name }, index) => {
     const place = dimensions.indexOf(name);
     if (place === -1)
-      throw new DomainError('unknown-dimension', `The body model has no ${name}.`, `/known/${index}/name`);
+      throw bodyError('unknown-dimension', { of: 'body-model', name, known: dimensions }, `/known/${index}/name`);
     return place;
   });
   known.forEach(({ name, value, u }, index) => {
     if (at.indexOf(at[index]!) < index) {
-      throw new DomainError('measured-twice', `${name} is given twice; keep one of them.`, `/known/${index}/name`);
+      throw bodyError('measured-twice', { name }, `/known/${index}/name`);
     }
     if (!(value > 0 && value < Infinity && u >= 0 && u < Infinity)) {
-      const text = `${name}: read ${value} ± ${u}; a measure is above 0, its uncertainty not below 0.`;
-      throw new DomainError('not-a-measure', text, `/known/${index}/value`);
+      throw bodyError('not-a-measure', { name, value, u }, `/known/${index}/value`);
     }
   });
   return {

@@ -1,5 +1,5 @@
-import { DomainError } from '#measure';
 import type { BodyDimension } from '../body-dimension.ts';
+import { bodyError } from '../body-errors.ts';
 import astmMisses from './astm-d5585-misses.json' with { type: 'json' };
 import councilBaby from './craft-yarn-council-baby.json' with { type: 'json' };
 import councilChild from './craft-yarn-council-child.json' with { type: 'json' };
@@ -37,8 +37,7 @@ export function publishedSizes(): readonly PublishedSizes[] {
 export function sizeTable(id: string): PublishedSizes {
   const table = TABLES.find((candidate) => candidate.id === id);
   if (table === undefined) {
-    const known = TABLES.map((candidate) => candidate.id).join(', ');
-    throw new DomainError('unknown-size-table', `There is no size table "${id}". There are: ${known}.`);
+    throw bodyError('unknown-size-table', { id, known: TABLES.map((candidate) => candidate.id) });
   }
   return table;
 }
@@ -47,8 +46,8 @@ export function sizeTable(id: string): PublishedSizes {
 export function sizeRow(table: PublishedSizes, size: string): SizeRow {
   const row = table.rows.find((candidate) => candidate.size === size);
   if (row === undefined) {
-    const known = table.rows.map((candidate) => candidate.size).join(', ');
-    throw new DomainError('unknown-size', `${table.label} has no size "${size}". It has: ${known}.`);
+    const known = table.rows.map((candidate) => candidate.size);
+    throw bodyError('unknown-size', { table: table.label, size, known });
   }
   return row;
 }
