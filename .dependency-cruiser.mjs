@@ -11,6 +11,30 @@ const mayImport = {
   'hand-off': ['measure', 'target-sheet', 'advice-text'],
 };
 
+/** The folders of the page, lowest first, each with the folders below it that it may import. */
+const web = (name) => `^apps/web/src/${name}/`;
+const webMayImport = {
+  notebook: [],
+  reading: ['notebook'],
+  compute: ['notebook', 'reading'],
+  records: ['notebook', 'reading', 'compute'],
+  api: ['notebook', 'compute', 'records'],
+  state: ['notebook'],
+  sync: ['notebook', 'records', 'api', 'state'],
+  ui: ['state'],
+  drawing: ['compute', 'ui'],
+  field: ['notebook', 'reading', 'compute', 'ui'],
+  collections: ['notebook', 'records', 'state', 'ui', 'field'],
+  body: ['notebook', 'reading', 'compute', 'state', 'ui', 'drawing', 'field', 'collections'],
+  garment: ['notebook', 'reading', 'compute', 'state', 'ui', 'drawing', 'field', 'collections'],
+  yarn: ['notebook', 'reading', 'compute', 'state', 'ui', 'drawing', 'field', 'collections'],
+  design: ['notebook', 'reading', 'compute', 'state', 'ui', 'drawing', 'field'],
+  sheet: ['notebook', 'reading', 'compute', 'state', 'ui', 'drawing'],
+  made: ['notebook', 'reading', 'compute', 'state', 'ui', 'drawing', 'field'],
+  kept: ['notebook', 'reading', 'compute', 'records', 'api', 'state', 'ui', 'drawing', 'field'],
+  send: ['notebook', 'reading', 'api', 'state', 'ui', 'field', 'kept'],
+};
+
 export default {
   forbidden: [
     { name: 'no-circles', severity: 'error', from: {}, to: { circular: true } },
@@ -35,6 +59,29 @@ export default {
       from: { path: lib(name), pathNot: '\\.spec\\.ts$' },
       to: { path: '^libs/', pathNot: [name, ...allowed].map(lib) },
     })),
+    ...Object.entries(webMayImport).map(([name, allowed]) => ({
+      name: `web-${name}`,
+      severity: 'error',
+      from: { path: web(name) },
+      to: { path: '^apps/web/src/[^/]+/', pathNot: [name, ...allowed].map(web) },
+    })),
+    {
+      name: 'web-folders-have-rules',
+      comment: 'A new folder of the page needs a line in webMayImport; only `page` may import every other.',
+      severity: 'error',
+      from: {
+        path: '^apps/web/src/',
+        pathNot: ['^apps/web/src/[^/]+$', ...[...Object.keys(webMayImport), 'page'].map(web)],
+      },
+      to: {},
+    },
+    {
+      name: 'web-no-folder-circles',
+      severity: 'error',
+      scope: 'folder',
+      from: { path: '^apps/web/src/.+' },
+      to: { path: '^apps/web/src/.+', circular: true },
+    },
     {
       name: 'page-talks-http',
       comment: 'The page knows the API by its address only.',

@@ -17,4 +17,4 @@ if (place)
     </StrictMode>,
   );
 
-void import('./store/sync.ts').then(({ startSync }) => startSync());
+void import('./sync/sync.ts').then(({ startSync }) => startSync());

@@ -2,37 +2,37 @@ import { memo, useDeferredValue, useMemo } from 'react';
 import { BODY_DIMENSIONS, type BodyDimension, type BodyProfile } from '#body';
 import { say } from '../messages.ts';
 import type { BodyNotes } from '../notebook/notebook.ts';
-import { openEntry, type Shelf } from '../notebook/shelf.ts';
-import { ShelfBar } from '../notebook/ShelfBar.tsx';
+import { openEntry, type Collection } from '../notebook/collection.ts';
+import { CollectionBar } from '../collections/CollectionBar.tsx';
 import type { Tape } from '../notebook/typed.ts';
-import type { Asking } from '../reckon/reckoned.ts';
-import { toBody } from '../reckon/to-body.ts';
+import type { OpenQuestions } from '../compute/computation.ts';
+import { toBody } from '../compute/to-body.ts';
 import { AboutBody } from './AboutBody.tsx';
 import { BodyTable } from './BodyTable.tsx';
 import { MeasureRow } from './MeasureRow.tsx';
 import { NextMeasure } from './NextMeasure.tsx';
 import { measureGroups, seldomNeeded } from './order.ts';
-import { pencilled } from './shown-value.ts';
+import { pencilled } from '../reading/shown-value.ts';
 import { ModelFigure } from './TapeDrawing.tsx';
 
 /** The body the sweater is for: every measure with where the tape runs; what was skipped in pencil. */
 export const BodySection = memo(function BodySection({
-  shelf,
+  collection,
   tape,
   profile,
-  asking,
+  openQuestions,
 }: {
-  readonly shelf: Shelf<BodyNotes>;
+  readonly collection: Collection<BodyNotes>;
   readonly tape: Tape;
   readonly profile: BodyProfile | null;
-  readonly asking: Asking;
+  readonly openQuestions: OpenQuestions;
 }) {
   const words = say.body;
-  const { notes } = openEntry(shelf);
+  const { notes } = openEntry(collection);
   const groups = useMemo(() => measureGroups(notes.figure), [notes.figure]);
   // In the frame after her key: first what she wrote, and the sheet.
   const said = useDeferredValue(profile);
-  const ask = useDeferredValue(asking);
+  const ask = useDeferredValue(openQuestions);
   const questions = useMemo(() => ask.ofBody(), [ask]);
   const estimates = useMemo(
     () => new Map(BODY_DIMENSIONS.map((name) => [name, pencilled(said, name, tape)])),
@@ -53,7 +53,7 @@ export const BodySection = memo(function BodySection({
     <>
       <p className="lead">{words.lead}</p>
       <ModelFigure figure={notes.figure} />
-      <ShelfBar kind="bodies" shelf={shelf} nameLabel={words.name} />
+      <CollectionBar kind="bodies" collection={collection} nameLabel={words.name} />
       <AboutBody
         figure={notes.figure}
         age={notes.age}
@@ -61,7 +61,7 @@ export const BodySection = memo(function BodySection({
         skipped={notes.skipped}
         ageLeftOut={toBody(notes).leftOut.has('age')}
       />
-      <NextMeasure asking={asking} tape={tape} />
+      <NextMeasure openQuestions={openQuestions} tape={tape} />
       {groups.map(({ title, dimensions }) => (
         <section key={title} className="measures">
           <h3>{title}</h3>

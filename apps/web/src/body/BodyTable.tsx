@@ -4,8 +4,8 @@ import { NumberTable } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';
 import type { BodyNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { Folded } from '../page/Folded.tsx';
-import { shownValue } from './shown-value.ts';
+import { Folded } from '../ui/Folded.tsx';
+import { shownValue } from '../reading/shown-value.ts';
 
 /** Every body measure in one table: what was written, what is reckoned with, and how it was come by; what a guess is from stands beneath. */
 export function BodyTable({

@@ -5,8 +5,9 @@ import { say } from '../messages.ts';
 import type { WrittenMeasure } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { read } from '../reading/read.ts';
-import { Ask, type Question } from './Ask.tsx';
-import { fieldId } from './field-id.ts';
+import { QuestionBox } from '../field/QuestionBox.tsx';
+import type { ValueQuestion } from '../compute/value-question.ts';
+import { fieldId } from '../notebook/field-id.ts';
 import { TapeDrawing } from './TapeDrawing.tsx';
 import { confirmMeasure, repairMeasures, writeMeasure } from './write-body.ts';
 
@@ -25,7 +26,7 @@ export const MeasureRow = memo(function MeasureRow({
   readonly tape: Tape;
   /** Its estimate, where it was skipped. */
   readonly pencilled: string | null;
-  readonly question: Question<BodyDimension> | null;
+  readonly question: ValueQuestion<BodyDimension> | null;
 }) {
   const [writing, setWriting] = useState(false);
   const quantity = dimension === 'weight' ? 'mass' : 'length';
@@ -55,7 +56,7 @@ export const MeasureRow = memo(function MeasureRow({
         ) : question === null || writing ? (
           <p>{how}</p>
         ) : (
-          <Ask
+          <QuestionBox
             question={question}
             onRepair={(to) => {
               repairMeasures(to);

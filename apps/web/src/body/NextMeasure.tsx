@@ -1,21 +1,21 @@
 import { memo, useMemo } from 'react';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { useLater } from '../page/use-later.ts';
+import { useLater } from '../ui/use-later.ts';
 import { showLength } from '../reading/numbers.ts';
-import type { Asking } from '../reckon/reckoned.ts';
-import { fieldId } from './field-id.ts';
+import type { OpenQuestions } from '../compute/computation.ts';
+import { fieldId } from '../notebook/field-id.ts';
 
 /** The one measure that would help most, asked for once everything else is on the screen. Its place is kept when there is none. */
 export const NextMeasure = memo(function NextMeasure({
-  asking,
+  openQuestions,
   tape,
 }: {
-  readonly asking: Asking;
+  readonly openQuestions: OpenQuestions;
   readonly tape: Tape;
 }) {
   const words = say.body.next;
-  const later = useLater(asking);
+  const later = useLater(openQuestions);
   const next = useMemo(() => later.next(), [later]);
   return (
     <aside className="next" aria-label={words.title}>

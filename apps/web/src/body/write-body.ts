@@ -1,16 +1,16 @@
 import type { BodyDimension } from '#body';
-import { onShelf } from '../notebook/kinds.ts';
+import { updateCollection } from '../notebook/kinds.ts';
 import type { BodyNotes } from '../notebook/notebook.ts';
-import { withNotes } from '../notebook/shelf.ts';
+import { withNotes } from '../notebook/collection.ts';
 import type { Typed } from '../notebook/typed.ts';
-import { change } from '../notebook/use-notebook.ts';
-import type { Question } from './Ask.tsx';
+import { change } from '../state/notebook.ts';
+import type { ValueQuestion } from '../compute/value-question.ts';
 
 /** Sweden writes a day as YYYY-MM-DD. */
 const DAY = new Intl.DateTimeFormat('sv');
 
 export const writeBody = (how: (notes: BodyNotes) => BodyNotes): void =>
-  change((notebook) => onShelf(notebook, 'bodies', (shelf) => withNotes(shelf, how)));
+  change((notebook) => updateCollection(notebook, 'bodies', (collection) => withNotes(collection, how)));
 
 export const writeMeasure = (dimension: BodyDimension, typed: Typed): void =>
   writeBody((it) => {
@@ -19,7 +19,7 @@ export const writeMeasure = (dimension: BodyDimension, typed: Typed): void =>
     return { ...it, measures: { ...rest, [dimension]: { ...before, ...typed, on: DAY.format(new Date()) } } };
   });
 
-export const repairMeasures = (to: Question<BodyDimension>['repairs'][number]['to']): void => {
+export const repairMeasures = (to: ValueQuestion<BodyDimension>['repairs'][number]['to']): void => {
   for (const [dimension, typed] of Object.entries(to)) writeMeasure(dimension as BodyDimension, typed);
 };
 

@@ -1,7 +1,7 @@
 import { useId, type ReactNode } from 'react';
 import { say } from '../messages.ts';
-import { Folded } from '../page/Folded.tsx';
-import { Wide } from './Wide.tsx';
+import { Folded } from '../ui/Folded.tsx';
+import { Wide } from '../ui/Wide.tsx';
 
 /** A row of a drawing's table: a name and its values as shown. */
 export type NumberRow = readonly [name: string, ...values: string[]];

@@ -1,9 +1,7 @@
-import type { Construction, GarmentDimension } from '#garment';
+import type { Construction } from '#garment';
 import type { Neckline } from '#fit';
+import type { FlatMeasures } from '../compute/flat-measures.ts';
 import { smooth, straight, type Point } from './geometry.ts';
-
-/** Flat measures of a garment for a drawing, mm. What is absent is filled in proportion. */
-export type FlatMeasures = Readonly<Partial<Record<GarmentDimension, number>>>;
 
 /** Where the corners of a sweater laid flat are: x from its middle, y down from the high points of the shoulders; right half. */
 export interface FlatCorners {

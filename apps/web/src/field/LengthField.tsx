@@ -3,9 +3,9 @@ import { say } from '../messages.ts';
 import { retyped, type Tape, type Typed } from '../notebook/typed.ts';
 import { showLength, showNumber, showSmall } from '../reading/numbers.ts';
 import { namesUnit, read, unitOf, type Quantity } from '../reading/read.ts';
-import { shortened } from './shortened.ts';
+import { truncated } from './truncated.ts';
 import { TextField } from './TextField.tsx';
-import { Written } from './Written.tsx';
+import { FieldForm } from './FieldForm.tsx';
 
 const other = (tape: Tape): Tape => (tape === 'cm' ? 'in' : 'cm');
 const POUND_GRAMS = 453.59237;
@@ -64,11 +64,11 @@ export function LengthField({
       say.field.notYet
     ) : (
       <span className="wrong">
-        {whyElsewhere ? say.field.cannotRead : say.field.wrong[reading.problem](shortened(typed?.text ?? ''))}
+        {whyElsewhere ? say.field.cannotRead : say.field.wrong[reading.problem](truncated(typed?.text ?? ''))}
       </span>
     );
   return (
-    <Written className="length" onFocus={() => setWriting(true)} onBlur={() => setWriting(false)}>
+    <FieldForm className="length" onFocus={() => setWriting(true)} onBlur={() => setWriting(false)}>
       <TextField
         label={label}
         value={typed?.text ?? ''}
@@ -82,6 +82,6 @@ export function LengthField({
         {...(mark === undefined ? {} : { mark })}
         {...(describedBy === undefined ? {} : { describedBy })}
       />
-    </Written>
+    </FieldForm>
   );
 }

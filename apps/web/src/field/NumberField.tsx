@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { say } from '../messages.ts';
 import { plainNumber } from '../reading/read.ts';
-import { shortened } from './shortened.ts';
+import { truncated } from './truncated.ts';
 import { TextField } from './TextField.tsx';
-import { Written } from './Written.tsx';
+import { FieldForm } from './FieldForm.tsx';
 
 /** A plain number (stitches, wraps, years): what cannot be read or believed is said beneath, once she has left it, and left out of the reckoning. */
 export function NumberField({
@@ -36,13 +36,13 @@ export function NumberField({
     value.trim() === ''
       ? null
       : number === null
-        ? words.notNumber(shortened(value))
+        ? words.notNumber(truncated(value))
         : number === 0 && least === 'above zero'
           ? words.aboveZero
           : leftOut;
   const wrong = why !== null && !writing;
   return (
-    <Written className="number" onFocus={() => setWriting(true)} onBlur={() => setWriting(false)}>
+    <FieldForm className="number" onFocus={() => setWriting(true)} onBlur={() => setWriting(false)}>
       <TextField
         label={label}
         value={value}
@@ -53,6 +53,6 @@ export function NumberField({
         below={wrong ? <span className="wrong">{why}</span> : hint}
         {...(unit === undefined ? {} : { unit })}
       />
-    </Written>
+    </FieldForm>
   );
 }

@@ -7,8 +7,8 @@ import { Tick } from '../field/Tick.tsx';
 import { say } from '../messages.ts';
 import type { GarmentNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { isNoThickness } from '../reckon/to-garment.ts';
-import { LayerFields } from './LayerFields.tsx';
+import { isNoThickness } from '../compute/to-garment.ts';
+import { LayerFields } from '../field/LayerFields.tsx';
 import { writeGarment } from './write-garment.ts';
 
 const REGIONS = ['chest', 'hip', 'upper-arm', 'length', 'sleeve'] as const;

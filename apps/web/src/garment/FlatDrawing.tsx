@@ -1,7 +1,8 @@
 import { memo } from 'react';
 import { GARMENT_DIMENSIONS, type Construction, type GarmentDimension } from '#garment';
 import { Drawing } from '../drawing/Drawing.tsx';
-import { flatCorners, flatShape, type FlatCorners, type FlatMeasures } from '../drawing/flat-garment.ts';
+import { flatCorners, flatShape, type FlatCorners } from '../drawing/flat-garment.ts';
+import type { FlatMeasures } from '../compute/flat-measures.ts';
 import { along, straight, type Point } from '../drawing/geometry.ts';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';

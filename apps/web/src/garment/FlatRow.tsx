@@ -1,6 +1,7 @@
 import { memo } from 'react';
 import type { GarmentDimension } from '#garment';
-import { Ask, type Question } from '../body/Ask.tsx';
+import { QuestionBox } from '../field/QuestionBox.tsx';
+import type { ValueQuestion } from '../compute/value-question.ts';
 import { LengthField } from '../field/LengthField.tsx';
 import { say } from '../messages.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
@@ -19,7 +20,7 @@ export const FlatRow = memo(function FlatRow({
   readonly typed: Typed | undefined;
   readonly tape: Tape;
   /** Null while she writes. */
-  readonly question: Question<GarmentDimension> | null;
+  readonly question: ValueQuestion<GarmentDimension> | null;
   readonly onWriting: (name: GarmentDimension) => void;
 }) {
   const id = `flat-${name}`;
@@ -36,7 +37,7 @@ export const FlatRow = memo(function FlatRow({
           whenEmpty={say.garment.how[name]}
           ask={
             question && (
-              <Ask
+              <QuestionBox
                 question={question}
                 onRepair={(to) => {
                   writeFlat(to);

@@ -3,11 +3,11 @@ import { CONSTRUCTIONS, GARMENT_DIMENSIONS, type GarmentDimension } from '#garme
 import { Choice } from '../field/Choice.tsx';
 import { say } from '../messages.ts';
 import type { GarmentNotes } from '../notebook/notebook.ts';
-import { openEntry, type Shelf } from '../notebook/shelf.ts';
-import { ShelfBar } from '../notebook/ShelfBar.tsx';
+import { openEntry, type Collection } from '../notebook/collection.ts';
+import { CollectionBar } from '../collections/CollectionBar.tsx';
 import type { Tape } from '../notebook/typed.ts';
-import type { Asking } from '../reckon/reckoned.ts';
-import { flatMeasures } from '../reckon/to-garment.ts';
+import type { OpenQuestions } from '../compute/computation.ts';
+import { flatMeasures } from '../compute/to-garment.ts';
 import { AboutGarment } from './AboutGarment.tsx';
 import { FlatDrawing } from './FlatDrawing.tsx';
 import { FlatRow } from './FlatRow.tsx';
@@ -15,24 +15,24 @@ import { writeGarment } from './write-garment.ts';
 
 /** The favourite garment: a drawing of it laid flat, and a line to write on for each measure along it. */
 export const GarmentSection = memo(function GarmentSection({
-  shelf,
+  collection,
   tape,
-  asking,
+  openQuestions,
 }: {
-  readonly shelf: Shelf<GarmentNotes>;
+  readonly collection: Collection<GarmentNotes>;
   readonly tape: Tape;
-  readonly asking: Asking;
+  readonly openQuestions: OpenQuestions;
 }) {
   const [active, setActive] = useState<GarmentDimension | null>(null);
-  const { notes } = openEntry(shelf);
-  const ask = useDeferredValue(asking);
+  const { notes } = openEntry(collection);
+  const ask = useDeferredValue(openQuestions);
   const questions = useMemo(() => ask.ofGarment(), [ask]);
   const { construction, measures, sleeveFrom, thickness, layer, wornStretched, wears } = notes;
   const drawn = useDeferredValue(useMemo(() => flatMeasures({ measures }), [measures]));
   return (
     <>
       <p className="lead">{say.garment.lead}</p>
-      <ShelfBar kind="garments" shelf={shelf} nameLabel={say.garment.name} />
+      <CollectionBar kind="garments" collection={collection} nameLabel={say.garment.name} />
       <Choice
         legend={say.garment.construction}
         value={construction}

@@ -1,12 +1,12 @@
 import type { GarmentDimension } from '#garment';
-import { onShelf } from '../notebook/kinds.ts';
+import { updateCollection } from '../notebook/kinds.ts';
 import type { GarmentNotes } from '../notebook/notebook.ts';
-import { withNotes } from '../notebook/shelf.ts';
+import { withNotes } from '../notebook/collection.ts';
 import type { Typed } from '../notebook/typed.ts';
-import { change } from '../notebook/use-notebook.ts';
+import { change } from '../state/notebook.ts';
 
 export const writeGarment = (how: (notes: GarmentNotes) => GarmentNotes): void =>
-  change((notebook) => onShelf(notebook, 'garments', (shelf) => withNotes(shelf, how)));
+  change((notebook) => updateCollection(notebook, 'garments', (collection) => withNotes(collection, how)));
 
 export const writeFlat = (measures: Readonly<Partial<Record<GarmentDimension, Typed>>>): void =>
   writeGarment((it) => ({ ...it, measures: { ...it.measures, ...measures } }));

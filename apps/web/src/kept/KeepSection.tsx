@@ -4,13 +4,13 @@ import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import { newKey } from '../notebook/new-key.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { notebook } from '../notebook/use-notebook.ts';
-import { makeSheet } from '../reckon/reckoner.ts';
-import { madeFrom } from '../store/made-from.ts';
+import { notebook } from '../state/notebook.ts';
+import { makeSheet } from '../compute/compute.ts';
+import { sheetFingerprint } from '../records/sheet-fingerprint.ts';
 import { KEPT_TITLE, KeptList } from './KeptList.tsx';
 import { SideBySide } from './SideBySide.tsx';
-import { TakeAlong } from './TakeAlong.tsx';
-import { changeKept, useKeptSheets } from './use-kept-sheets.ts';
+import { ExportButtons } from './ExportButtons.tsx';
+import { updateKeptSheets, useKeptSheets } from '../state/kept-sheets.ts';
 
 /** Keep the sheet, print it, take it along, and see two of them side by side. */
 export const KeepSection = memo(function KeepSection({
@@ -28,7 +28,7 @@ export const KeepSection = memo(function KeepSection({
   const keep = (): void => {
     const kept = now();
     const { design, made } = notebook();
-    changeKept((it) => ({
+    updateKeptSheets((it) => ({
       ...it,
       sheets: [
         {
@@ -38,7 +38,7 @@ export const KeepSection = memo(function KeepSection({
           sheet: kept,
           chosen: { design, made },
           stored: null,
-          waiting: madeFrom(notebook()),
+          waiting: sheetFingerprint(notebook()),
           changed: [],
         },
         ...it.sheets,
@@ -60,7 +60,7 @@ export const KeepSection = memo(function KeepSection({
             </button>
             <span className="hint">{words.printHint}</span>
           </div>
-          <TakeAlong makeSheet={now} unit={tape} />
+          <ExportButtons makeSheet={now} unit={tape} />
         </>
       )}
       <h3 id={KEPT_TITLE} tabIndex={-1}>

@@ -2,11 +2,11 @@ import { useState } from 'react';
 import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { offerUndo, takeAway } from '../notebook/use-notebook.ts';
-import type { KeptSheet } from './kept-sheet.ts';
-import { namesApart, titleOf, type SheetName } from './names-apart.ts';
-import { TakeAlong } from './TakeAlong.tsx';
-import { changeKept } from './use-kept-sheets.ts';
+import { offerUndo, changeWithUndo } from '../state/notebook.ts';
+import type { KeptSheet } from '../notebook/kept-sheet.ts';
+import { distinctNames, titleOf, type SheetName } from './distinct-names.ts';
+import { ExportButtons } from './ExportButtons.tsx';
+import { updateKeptSheets } from '../state/kept-sheets.ts';
 
 /** The id of the title above the list. */
 export const KEPT_TITLE = 'keep-kept';
@@ -14,7 +14,7 @@ export const KEPT_TITLE = 'keep-kept';
 /** Kept sheets, newest first, each with where it lies and what can be done with it. */
 export function KeptList({ sheets, tape }: { readonly sheets: readonly KeptSheet[]; readonly tape: Tape }) {
   if (sheets.length === 0) return <p>{say.keep.none}</p>;
-  const names = namesApart(sheets, tape);
+  const names = distinctNames(sheets, tape);
   return (
     <ul className="kept">
       {sheets.map((sheet, i) => (
@@ -45,7 +45,7 @@ function KeptOne({
         : words.state.here;
   const changed = kept.changed.map((what) => words.changedWhat[what as keyof typeof words.changedWhat] ?? what);
   const takeUp = (): void => {
-    if (chosen !== null) takeAway(words.takenUp, (it) => ({ ...it, ...chosen }));
+    if (chosen !== null) changeWithUndo(words.takenUp, (it) => ({ ...it, ...chosen }));
   };
   return (
     <li>
@@ -87,7 +87,7 @@ function Files({
   return (
     <details onToggle={(event) => event.currentTarget.open && sheet === null && open()}>
       <summary>{say.keep.textLabel}</summary>
-      {sheet !== null ? <TakeAlong makeSheet={() => sheet} unit={tape} /> : missing && <p>{say.keep.missing}</p>}
+      {sheet !== null ? <ExportButtons makeSheet={() => sheet} unit={tape} /> : missing && <p>{say.keep.missing}</p>}
     </details>
   );
 }
@@ -96,10 +96,13 @@ function Files({
 export async function fetchInto(kept: KeptSheet): Promise<boolean> {
   if (kept.sheet !== null || kept.stored === null) return kept.sheet !== null;
   try {
-    const { readSheetFrom } = await import('../store/sheet-store.ts');
-    const sheet = await readSheetFrom(kept.stored);
+    const { getSheet } = await import('../api/sheet-repository.ts');
+    const sheet = await getSheet(kept.stored);
     if (sheet === null) return false;
-    changeKept((it) => ({ ...it, sheets: it.sheets.map((one) => (one.key === kept.key ? { ...one, sheet } : one)) }));
+    updateKeptSheets((it) => ({
+      ...it,
+      sheets: it.sheets.map((one) => (one.key === kept.key ? { ...one, sheet } : one)),
+    }));
     return true;
   } catch {
     return false;
@@ -109,12 +112,12 @@ export async function fetchInto(kept: KeptSheet): Promise<boolean> {
 /** Its button goes away with it, so the title of all takes the focus before. */
 function remove(kept: KeptSheet): void {
   document.getElementById(KEPT_TITLE)?.focus({ preventScroll: true });
-  changeKept((all) => ({
+  updateKeptSheets((all) => ({
     sheets: all.sheets.filter(({ key }) => key !== kept.key),
     removed: kept.stored === null ? all.removed : [...all.removed, kept.stored],
   }));
   // Brought back it is a sheet of this browser: the store has forgotten it.
   offerUndo(say.keep.removed(titleOf(kept)), () =>
-    changeKept((all) => ({ ...all, sheets: [{ ...kept, stored: null, changed: [] }, ...all.sheets] })),
+    updateKeptSheets((all) => ({ ...all, sheets: [{ ...kept, stored: null, changed: [] }, ...all.sheets] })),
   );
 }

@@ -7,11 +7,11 @@ import { Select } from '../field/Select.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showDifference, showLength } from '../reading/numbers.ts';
-import { finished } from '../reckon/worn-measures.ts';
+import { finishedDimension } from '../compute/finished-dimension.ts';
 import { choicesOf } from './choices.ts';
 import { fetchInto } from './KeptList.tsx';
-import type { KeptSheet } from './kept-sheet.ts';
-import { namesApart } from './names-apart.ts';
+import type { KeptSheet } from '../notebook/kept-sheet.ts';
+import { distinctNames } from './distinct-names.ts';
 
 const NOW = '';
 
@@ -37,7 +37,7 @@ export function SideBySide({
     const kept = sheets.find((sheet) => sheet.key === key);
     if (kept) void fetchInto(kept);
   };
-  const names = namesApart(sheets, tape);
+  const names = distinctNames(sheets, tape);
   const options = [
     { value: NOW, label: words.now },
     ...sheets.map(({ key }, i) => ({ value: key, label: names[i]?.line ?? '' })),
@@ -74,7 +74,7 @@ function Differences({
   const words = say.keep.side;
   const show = (mm: number | null): string => (mm === null ? '–' : showLength(mm, tape));
   const lengths = ASSEMBLED_NAMES.flatMap((name: DimensionName): NumberRow[] => {
-    const [a, b] = [finished(left, name), finished(right, name)];
+    const [a, b] = [finishedDimension(left, name), finishedDimension(right, name)];
     if (a === null && b === null) return [];
     return [[say.measure[name], show(a), show(b), a === null || b === null ? '' : showDifference(a, b, tape)]];
   });

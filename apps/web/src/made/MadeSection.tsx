@@ -7,11 +7,11 @@ import { LengthField } from '../field/LengthField.tsx';
 import { say } from '../messages.ts';
 import type { Notebook } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { change, notebook, takeAway } from '../notebook/use-notebook.ts';
-import { Folded } from '../page/Folded.tsx';
+import { change, notebook, changeWithUndo } from '../state/notebook.ts';
+import { Folded } from '../ui/Folded.tsx';
 import { showDifference, showLength } from '../reading/numbers.ts';
-import { madeKey, toMade } from '../reckon/to-made.ts';
-import { plannedSheet } from '../reckon/reckoner.ts';
+import { madeKey, toMade } from '../compute/to-made.ts';
+import { plannedSheet } from '../compute/compute.ts';
 
 /** Finished pieces: what came out, and what the rest should be now. */
 export const MadeSection = memo(function MadeSection({
@@ -33,7 +33,7 @@ export const MadeSection = memo(function MadeSection({
   // Its button rests afterwards, so the title takes the focus before.
   const clear = (): void => {
     document.getElementById('made-title')?.focus({ preventScroll: true });
-    takeAway(words.cleared, (it) => ({ ...it, made: {} }));
+    changeWithUndo(words.cleared, (it) => ({ ...it, made: {} }));
   };
   return (
     <>

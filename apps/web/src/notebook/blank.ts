@@ -1,4 +1,4 @@
-import { newShelf } from './shelf.ts';
+import { newCollection } from './collection.ts';
 import type { BodyNotes, DesignNotes, GarmentNotes, Notebook, Pair, YarnNotes } from './notebook.ts';
 import type { Tape, Typed } from './typed.ts';
 
@@ -63,9 +63,9 @@ export const blankDesign = (tape: Tape): DesignNotes => ({
 
 export const blankNotebook = (tape: Tape): Notebook => ({
   tape,
-  bodies: newShelf('body-1', blankBody()),
-  garments: newShelf('garment-1', blankGarment(tape)),
-  yarns: newShelf('yarn-1', blankYarn(tape)),
+  bodies: newCollection('body-1', blankBody()),
+  garments: newCollection('garment-1', blankGarment(tape)),
+  yarns: newCollection('yarn-1', blankYarn(tape)),
   design: blankDesign(tape),
   made: {},
 });

@@ -1,6 +1,6 @@
-import { isBlank, KINDS, shelfOf } from './kinds.ts';
+import { isBlank, KINDS, collectionOf } from './kinds.ts';
 import type { Notebook } from './notebook.ts';
 
 /** True while nothing is written in the notebook. */
 export const isEmpty = (notebook: Notebook): boolean =>
-  KINDS.every((kind) => shelfOf(notebook, kind).entries.every((entry) => isBlank(kind, entry.notes)));
+  KINDS.every((kind) => collectionOf(notebook, kind).entries.every((entry) => isBlank(kind, entry.notes)));

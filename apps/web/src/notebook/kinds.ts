@@ -1,7 +1,7 @@
 import { blankBody, blankGarment, blankYarn } from './blank.ts';
 import type { BodyNotes, GarmentNotes, Notebook, YarnNotes } from './notebook.ts';
 import { newKey } from './new-key.ts';
-import { newEntry, withAdded, withoutEntry, type Entry, type Shelf } from './shelf.ts';
+import { newEntry, withAdded, withoutEntry, type Entry, type Collection } from './collection.ts';
 import type { Tape } from './typed.ts';
 
 /** The three shelves, and what lies on each. */
@@ -19,14 +19,14 @@ const BLANK: { readonly [K in Kind]: (tape: Tape) => Kinds[K] } = {
   yarns: blankYarn,
 };
 
-export const shelfOf = <K extends Kind>(notebook: Notebook, kind: K): Shelf<Kinds[K]> =>
-  notebook[kind] as unknown as Shelf<Kinds[K]>;
+export const collectionOf = <K extends Kind>(notebook: Notebook, kind: K): Collection<Kinds[K]> =>
+  notebook[kind] as unknown as Collection<Kinds[K]>;
 
-export const onShelf = <K extends Kind>(
+export const updateCollection = <K extends Kind>(
   notebook: Notebook,
   kind: K,
-  how: (shelf: Shelf<Kinds[K]>) => Shelf<Kinds[K]>,
-): Notebook => ({ ...notebook, [kind]: how(shelfOf(notebook, kind)) });
+  how: (collection: Collection<Kinds[K]>) => Collection<Kinds[K]>,
+): Notebook => ({ ...notebook, [kind]: how(collectionOf(notebook, kind)) });
 
 export const blankEntry = <K extends Kind>(kind: K, tape: Tape): Entry<Kinds[K]> =>
   newEntry<Kinds[K]>(newKey(), BLANK[kind](tape));
@@ -39,11 +39,11 @@ export function isBlank<K extends Kind>(kind: K, notes: Kinds[K]): boolean {
 }
 
 export const added = <K extends Kind>(notebook: Notebook, kind: K): Notebook =>
-  onShelf(notebook, kind, (shelf) => withAdded(shelf, blankEntry(kind, notebook.tape)));
+  updateCollection(notebook, kind, (collection) => withAdded(collection, blankEntry(kind, notebook.tape)));
 
 export const removed = <K extends Kind>(notebook: Notebook, kind: K, key: string): Notebook =>
-  onShelf(notebook, kind, (shelf) => withoutEntry(shelf, key, blankEntry(kind, notebook.tape)));
+  updateCollection(notebook, kind, (collection) => withoutEntry(collection, key, blankEntry(kind, notebook.tape)));
 
 /** Brought back as something the store does not know: it is stored anew. */
 export const restored = <K extends Kind>(notebook: Notebook, kind: K, entry: Entry<Kinds[K]>): Notebook =>
-  onShelf(notebook, kind, (shelf) => withAdded(shelf, newEntry(entry.key, entry.notes)));
+  updateCollection(notebook, kind, (collection) => withAdded(collection, newEntry(entry.key, entry.notes)));

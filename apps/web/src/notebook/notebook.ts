@@ -3,7 +3,7 @@ import type { Craft, Fibre, Stitch } from '#fabric';
 import type { Basis, EaseCategory, Hem, LengthChoice, Neckline, Silhouette } from '#fit';
 import type { Construction, Garment, GarmentDimension, Layer } from '#garment';
 import type { How } from '#measure';
-import type { Shelf } from './shelf.ts';
+import type { Collection } from './collection.ts';
 import type { Tape, Typed } from './typed.ts';
 
 export interface WrittenMeasure extends Typed {
@@ -109,9 +109,9 @@ export type DesignLength = (typeof DESIGN_LENGTHS)[number];
 /** Everything on the page that she wrote or chose. */
 export interface Notebook {
   readonly tape: Tape;
-  readonly bodies: Shelf<BodyNotes>;
-  readonly garments: Shelf<GarmentNotes>;
-  readonly yarns: Shelf<YarnNotes>;
+  readonly bodies: Collection<BodyNotes>;
+  readonly garments: Collection<GarmentNotes>;
+  readonly yarns: Collection<YarnNotes>;
   readonly design: DesignNotes;
   /** Finished pieces, keyed `piece/dimension`. */
   readonly made: Readonly<Record<string, Typed>>;

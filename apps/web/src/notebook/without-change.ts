@@ -1,14 +1,14 @@
-import { isBlank, KINDS, onShelf, removed, restored, shelfOf, type Kind } from './kinds.ts';
+import { isBlank, KINDS, updateCollection, removed, restored, collectionOf, type Kind } from './kinds.ts';
 import type { DesignNotes, Notebook } from './notebook.ts';
 
 /** The notebook without one change: what that changed is as before it again, and what was written since stays. */
 export function withoutChange(now: Notebook, before: Notebook, after: Notebook): Notebook {
-  const written: Notebook = {
+  const withDesignAndMade: Notebook = {
     ...now,
     design: designWithout(now.design, before.design, after.design),
     made: fieldsWithout(now.made, before.made, after.made),
   };
-  return KINDS.reduce((it, kind) => shelfWithout(it, kind, before, after), written);
+  return KINDS.reduce((it, kind) => collectionWithout(it, kind, before, after), withDesignAndMade);
 }
 
 const same = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
@@ -40,8 +40,8 @@ function designWithout(now: DesignNotes, before: DesignNotes, after: DesignNotes
  * What the change took off the shelf lies on it again; what it put there is gone, unless it was written on since. The one
  * that was open is so again where she has not gone on to another.
  */
-function shelfWithout<K extends Kind>(now: Notebook, kind: K, before: Notebook, after: Notebook): Notebook {
-  const [is, was, became] = [shelfOf(now, kind), shelfOf(before, kind), shelfOf(after, kind)];
+function collectionWithout<K extends Kind>(now: Notebook, kind: K, before: Notebook, after: Notebook): Notebook {
+  const [is, was, became] = [collectionOf(now, kind), collectionOf(before, kind), collectionOf(after, kind)];
   const has = ({ entries }: Pick<typeof is, 'entries'>, sought: string): boolean =>
     entries.some(({ key }) => key === sought);
   const gone = became.entries.filter(
@@ -53,5 +53,7 @@ function shelfWithout<K extends Kind>(now: Notebook, kind: K, before: Notebook, 
   );
   const filled = back.reduce((it, entry) => restored(it, kind, entry), now);
   const cleared = gone.reduce((it, { key }) => removed(it, kind, key), filled);
-  return onShelf(cleared, kind, (shelf) => (stayed && has(shelf, was.open) ? { ...shelf, open: was.open } : shelf));
+  return updateCollection(cleared, kind, (collection) =>
+    stayed && has(collection, was.open) ? { ...collection, open: was.open } : collection,
+  );
 }

@@ -1,6 +1,6 @@
 import { memo, useDeferredValue, useEffect, useLayoutEffect, useRef, type ReactNode } from 'react';
 import type { LeafName } from './leaves.ts';
-import { foundOn } from './use-leaf.ts';
+import { foundOn } from './use-open-leaf.ts';
 
 /**
  * One leaf of the notebook. A closed one costs nothing: it is not drawn anew, has no style and no layout. The browser's own

@@ -1,39 +1,45 @@
-import { Headline } from '../advice/Headline.tsx';
+import { Headline } from '../sheet/Headline.tsx';
 import { say } from '../messages.ts';
 import { isEmpty } from '../notebook/is-empty.ts';
-import { useNotebook } from '../notebook/use-notebook.ts';
-import { useReckoned } from '../reckon/use-reckoned.ts';
-import { After } from './After.tsx';
-import { Contents } from './Contents.tsx';
-import { Result } from './Result.tsx';
-import { Top } from './Top.tsx';
-import { UndoLine } from './UndoLine.tsx';
-import { useLeaf } from './use-leaf.ts';
-import { Writing } from './Writing.tsx';
+import { useNotebook } from '../state/notebook.ts';
+import { useComputation } from './use-computation.ts';
+import { KeepAndMadeLeaves } from './KeepAndMadeLeaves.tsx';
+import { LeafNavigation } from './LeafNavigation.tsx';
+import { ResultPane } from './ResultPane.tsx';
+import { PageHeader } from './PageHeader.tsx';
+import { UndoNotice } from './UndoNotice.tsx';
+import { useOpenLeaf } from './use-open-leaf.ts';
+import { InputLeaves } from './InputLeaves.tsx';
 
 /** The notebook, one leaf open, from the body to the pieces made; what is written is reckoned with at once. */
 export function Page() {
   const notebook = useNotebook();
-  const open = useLeaf();
+  const open = useOpenLeaf();
   const { tape } = notebook;
   const empty = isEmpty(notebook);
-  const { reckoned, asking, model } = useReckoned(notebook, !empty);
+  const { computation, openQuestions, model } = useComputation(notebook, !empty);
   return (
     <>
       <a className="skip" href="#sheet">
         {say.skip}
       </a>
-      <Top tape={tape} />
-      <Contents open={open} />
+      <PageHeader tape={tape} />
+      <LeafNavigation open={open} />
       <main className="page" data-leaf={open}>
-        <Writing open={open} notebook={notebook} empty={empty} reckoned={reckoned} asking={asking} />
-        <Result open={open} notebook={notebook} reckoned={reckoned} />
-        <After open={open} notebook={notebook} reckoned={reckoned} model={model} />
+        <InputLeaves
+          open={open}
+          notebook={notebook}
+          empty={empty}
+          computation={computation}
+          openQuestions={openQuestions}
+        />
+        <ResultPane open={open} notebook={notebook} computation={computation} />
+        <KeepAndMadeLeaves open={open} notebook={notebook} computation={computation} model={model} />
       </main>
       <aside className="strip" aria-label={say.sheet.inShort}>
-        <Headline sheet={reckoned?.sheet ?? null} tape={tape} />
+        <Headline sheet={computation?.sheet ?? null} tape={tape} />
       </aside>
-      <UndoLine />
+      <UndoNotice />
     </>
   );
 }

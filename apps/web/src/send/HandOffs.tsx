@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'react';
-import { Wide } from '../drawing/Wide.tsx';
+import { Wide } from '../ui/Wide.tsx';
 import { say } from '../messages.ts';
-import { handOffsTo, sendAgain, type HandOffWithAttempts, type Planner } from './send-store.ts';
-import { Trouble } from './Trouble.tsx';
-import { useAsking } from './use-asking.ts';
+import { handOffsTo, sendAgain, type HandOffWithAttempts, type Planner } from '../api/planner-repository.ts';
+import { ErrorList } from './ErrorList.tsx';
+import { useRequest } from './use-request.ts';
 
 /** How often it is looked at what is on its way. */
 const LOOK_MS = 2000;
@@ -20,7 +20,7 @@ export function HandOffs({
 }) {
   const words = say.send.sent;
   const [handOffs, look] = useHandOffs(planner, sent);
-  const { busy, trouble, ask } = useAsking();
+  const { busy, errors, run } = useRequest();
   if (handOffs.length === 0) return null;
   return (
     <section aria-labelledby="sent-title">
@@ -39,7 +39,7 @@ export function HandOffs({
                 type="button"
                 disabled={busy}
                 onClick={() =>
-                  ask(async () => {
+                  run(async () => {
                     await sendAgain(handOff.id);
                     look();
                   })
@@ -52,7 +52,7 @@ export function HandOffs({
           </li>
         ))}
       </ul>
-      <Trouble lines={trouble} />
+      <ErrorList lines={errors} />
     </section>
   );
 }

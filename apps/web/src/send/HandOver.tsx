@@ -1,15 +1,15 @@
 import { useEffect, useState } from 'react';
 import { Select } from '../field/Select.tsx';
-import type { KeptSheet } from '../kept/kept-sheet.ts';
-import { namesApart } from '../kept/names-apart.ts';
-import { saveText } from '../kept/take-along.ts';
+import type { KeptSheet } from '../notebook/kept-sheet.ts';
+import { distinctNames } from '../kept/distinct-names.ts';
+import { saveText } from '../kept/export-text.ts';
 import { say } from '../messages.ts';
 import { newKey } from '../notebook/new-key.ts';
-import { useNotebook } from '../notebook/use-notebook.ts';
+import { useNotebook } from '../state/notebook.ts';
 import { nameOf } from './name-of.ts';
-import { handOn, previewFor, Refused, type Planner, type Preview } from './send-store.ts';
-import { Trouble } from './Trouble.tsx';
-import { useAsking } from './use-asking.ts';
+import { handOn, previewFor, Refused, type Planner, type Preview } from '../api/planner-repository.ts';
+import { ErrorList } from './ErrorList.tsx';
+import { useRequest } from './use-request.ts';
 
 type Looked =
   { readonly is: 'preview'; readonly preview: Preview } | { readonly is: 'not'; readonly reasons: readonly string[] };
@@ -25,7 +25,7 @@ export function HandOver({
   readonly onSent: () => void;
 }) {
   const words = say.send.over;
-  const names = namesApart(sheets, useNotebook().tape);
+  const names = distinctNames(sheets, useNotebook().tape);
   const stored = sheets.flatMap((sheet, i) =>
     sheet.stored === null ? [] : [{ id: sheet.stored, title: names[i]?.line ?? '' }],
   );
@@ -34,10 +34,10 @@ export function HandOver({
   const looked = usePreview(planner, sheet);
   // One key for one wish to send: pressed twice, or asked again after a lost connection, it is sent once.
   const [key, setKey] = useState(newKey);
-  const { busy, trouble, ask } = useAsking();
+  const { busy, errors, run } = useRequest();
   if (sheet === '') return <p>{words.none}</p>;
   const send = (): void =>
-    ask(async () => {
+    run(async () => {
       await handOn(sheet, planner.id, key);
       setKey(newKey());
       onSent();
@@ -56,7 +56,7 @@ export function HandOver({
       {looked?.is === 'not' && (
         <>
           <p>{words.lacks}</p>
-          <Trouble lines={looked.reasons} />
+          <ErrorList lines={looked.reasons} />
         </>
       )}
       {looked?.is === 'preview' && <Leaving preview={looked.preview} />}
@@ -78,7 +78,7 @@ export function HandOver({
           </button>
         )}
       </div>
-      <Trouble lines={trouble} />
+      <ErrorList lines={errors} />
     </>
   );
 }

@@ -1,9 +1,16 @@
 import { useState } from 'react';
 import { say } from '../messages.ts';
-import { makeSecret, pausePlanner, removePlanner, resumePlanner, testPlanner, type Planner } from './send-store.ts';
+import {
+  makeSecret,
+  pausePlanner,
+  removePlanner,
+  resumePlanner,
+  testPlanner,
+  type Planner,
+} from '../api/planner-repository.ts';
 import { Secret } from './Secret.tsx';
-import { Trouble } from './Trouble.tsx';
-import { useAsking } from './use-asking.ts';
+import { ErrorList } from './ErrorList.tsx';
+import { useRequest } from './use-request.ts';
 
 /** A planner that is set up, and what can be done with it. */
 export function PlannerCard({
@@ -23,11 +30,11 @@ export function PlannerCard({
   readonly onGone: () => void;
 }) {
   const words = say.send.planner;
-  const { busy, trouble, ask } = useAsking();
+  const { busy, errors, run } = useRequest();
   const [told, setTold] = useState('');
   const doing = (work: () => Promise<void>) => () => {
     setTold('');
-    ask(work);
+    run(work);
   };
   const test = doing(async () => {
     const { arrived, status, failureText } = await testPlanner(planner);
@@ -82,7 +89,7 @@ export function PlannerCard({
         </span>
       </div>
       {secret !== null && <Secret secret={secret} until={planner.oldSecretUntil} />}
-      <Trouble lines={trouble} />
+      <ErrorList lines={errors} />
     </div>
   );
 }

@@ -5,9 +5,9 @@ import { say } from '../messages.ts';
 import { NameRows } from './NameRows.tsx';
 import { toPlannerDto, type Format, type PlannerNotes, type Unit } from './planner-notes.ts';
 import { plainNumber } from '../reading/read.ts';
-import type { PlannerDto } from './send-store.ts';
-import { Trouble } from './Trouble.tsx';
-import { useAsking } from './use-asking.ts';
+import type { PlannerDto } from '../api/planner-repository.ts';
+import { ErrorList } from './ErrorList.tsx';
+import { useRequest } from './use-request.ts';
 
 const UNITS: readonly Unit[] = ['cm', 'mm', 'in'];
 const FORMATS: readonly Format[] = ['flat', 'csv', 'sheet'];
@@ -28,7 +28,7 @@ export function PlannerForm({
 }) {
   const words = say.send.form;
   const [notes, setNotes] = useState(begin);
-  const { busy, trouble, ask } = useAsking();
+  const { busy, errors, run } = useRequest();
   const write = (how: Partial<PlannerNotes>): void => {
     const next = { ...notes, ...how };
     setNotes(next);
@@ -40,7 +40,7 @@ export function PlannerForm({
       className="planner-form"
       onSubmit={(event) => {
         event.preventDefault();
-        ask(() => onSave(toPlannerDto(notes)));
+        run(() => onSave(toPlannerDto(notes)));
       }}
     >
       <div className="few">
@@ -77,7 +77,7 @@ export function PlannerForm({
           <NameRows names={notes.names} csv={notes.format === 'csv'} onNames={(names) => write({ names })} />
         </>
       )}
-      <Trouble lines={trouble} />
+      <ErrorList lines={errors} />
       <div className="buttons">
         <button type="submit" className="first" disabled={busy}>
           {keep}

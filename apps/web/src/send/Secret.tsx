@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import { copyText } from '../kept/take-along.ts';
+import { copyText } from '../kept/export-text.ts';
 import { say } from '../messages.ts';
 
 /** A signing secret, shown this once. */

@@ -1,7 +1,7 @@
 import { memo, useState } from 'react';
 import './send.css';
 import { Select } from '../field/Select.tsx';
-import { useKeptSheets } from '../kept/use-kept-sheets.ts';
+import { useKeptSheets } from '../state/kept-sheets.ts';
 import { say } from '../messages.ts';
 import { readDraft, writeDraft } from './draft.ts';
 import { HandOffs } from './HandOffs.tsx';
@@ -9,7 +9,7 @@ import { HandOver } from './HandOver.tsx';
 import { PlannerCard } from './PlannerCard.tsx';
 import { PlannerForm } from './PlannerForm.tsx';
 import { fromPlanner } from './planner-notes.ts';
-import { addPlanner, changePlanner, type NewSecret, type Planner } from './send-store.ts';
+import { addPlanner, changePlanner, type NewSecret, type Planner } from '../api/planner-repository.ts';
 import { usePlanners } from './use-planners.ts';
 
 /** What is being done: a planner looked at, a new one written down, or one changed. */

@@ -1,6 +1,6 @@
 import { ASSEMBLED_NAMES, PIECE_DIMENSION_NAMES, PIECES } from '#fit';
 import { plainNumber } from '../reading/read.ts';
-import type { Planner, PlannerDto } from './send-store.ts';
+import type { Planner, PlannerDto } from '../api/planner-repository.ts';
 
 export type Unit = 'mm' | 'cm' | 'in';
 export type Format = 'flat' | 'csv' | 'sheet';

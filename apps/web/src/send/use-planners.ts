@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { listPlanners, type Planner } from './send-store.ts';
+import { listPlanners, type Planner } from '../api/planner-repository.ts';
 
 /** The planners at the store, newest first; null until they have come. */
 export interface Planners {

@@ -3,7 +3,7 @@ import { say } from '../messages.ts';
 import type { YarnNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showSmall } from '../reading/numbers.ts';
-import { toFabric } from '../reckon/to-fabric.ts';
+import { toFabric } from '../compute/to-fabric.ts';
 import { RoomDrawing } from './RoomDrawing.tsx';
 
 /** The room that the thickness takes, and what thickness is reckoned with. */

@@ -3,8 +3,8 @@ import { CRAFTS } from '#fabric';
 import { Choice } from '../field/Choice.tsx';
 import { say } from '../messages.ts';
 import type { YarnNotes } from '../notebook/notebook.ts';
-import { openEntry, type Shelf } from '../notebook/shelf.ts';
-import { ShelfBar } from '../notebook/ShelfBar.tsx';
+import { openEntry, type Collection } from '../notebook/collection.ts';
+import { CollectionBar } from '../collections/CollectionBar.tsx';
 import type { Tape } from '../notebook/typed.ts';
 import { SwatchFields } from './SwatchFields.tsx';
 import { writeYarn } from './write-yarn.ts';
@@ -13,24 +13,24 @@ import { YarnRoom } from './YarnRoom.tsx';
 
 /** The yarn, from a swatch or its label, and the room its thickness takes. */
 export const YarnSection = memo(function YarnSection({
-  shelf,
+  collection,
   tape,
   flatMm,
   bodyMm,
 }: {
-  readonly shelf: Shelf<YarnNotes>;
+  readonly collection: Collection<YarnNotes>;
   readonly tape: Tape;
   /** Twice the flat width to draw the room of. */
   readonly flatMm: number;
   readonly bodyMm: number | null;
 }) {
   const words = say.yarn;
-  const { notes } = openEntry(shelf);
+  const { notes } = openEntry(collection);
   const drawn = useDeferredValue(notes);
   return (
     <>
       <p className="lead">{words.lead}</p>
-      <ShelfBar kind="yarns" shelf={shelf} nameLabel={words.name} />
+      <CollectionBar kind="yarns" collection={collection} nameLabel={words.name} />
       <Choice
         legend={words.craft.legend}
         value={notes.craft}

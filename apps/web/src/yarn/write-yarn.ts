@@ -1,7 +1,7 @@
-import { onShelf } from '../notebook/kinds.ts';
+import { updateCollection } from '../notebook/kinds.ts';
 import type { YarnNotes } from '../notebook/notebook.ts';
-import { withNotes } from '../notebook/shelf.ts';
-import { change } from '../notebook/use-notebook.ts';
+import { withNotes } from '../notebook/collection.ts';
+import { change } from '../state/notebook.ts';
 
 export const writeYarn = (how: (notes: YarnNotes) => YarnNotes): void =>
-  change((notebook) => onShelf(notebook, 'yarns', (shelf) => withNotes(shelf, how)));
+  change((notebook) => updateCollection(notebook, 'yarns', (collection) => withNotes(collection, how)));

@@ -1,5 +1,0 @@
-import type { DesignNotes } from '../notebook/notebook.ts';
-import { change } from '../notebook/use-notebook.ts';
-
-export const writeDesign = (how: (notes: DesignNotes) => DesignNotes): void =>
-  change((notebook) => ({ ...notebook, design: how(notebook.design) }));

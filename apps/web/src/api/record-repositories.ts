@@ -1,0 +1,112 @@
+import type { components } from '../api.generated.ts';
+import type { Kind, Kinds } from '../notebook/kinds.ts';
+import type { BodyNotes, GarmentNotes, YarnNotes } from '../notebook/notebook.ts';
+import { fromBodyRecord, toBodyRecord } from '../records/body-record.ts';
+import { client } from './client.ts';
+import { fromGarmentRecord, toGarmentRecord } from '../records/garment-record.ts';
+import { fromYarnRecord, toYarnRecord } from '../records/yarn-record.ts';
+
+type Schemas = components['schemas'];
+
+/** An entry as the store holds it, read back into notes. */
+export interface Kept<T> {
+  readonly id: string;
+  readonly etag: string;
+  readonly notes: T;
+}
+
+/** What came of a request: the answer, or its status and the reason in words. */
+export type Answer<T> =
+  { readonly is: 'kept'; readonly kept: T } | { readonly is: 'not'; readonly status: number; readonly why: string };
+
+/** One kind of entry at the store. Every call throws when the store cannot be reached. */
+export interface RecordRepository<T> {
+  readonly list: () => Promise<readonly Kept<T>[]>;
+  readonly one: (id: string) => Promise<Answer<Kept<T>>>;
+  readonly add: (notes: T) => Promise<Answer<Kept<T>>>;
+  readonly put: (id: string, etag: string, notes: T) => Promise<Answer<Kept<T>>>;
+  readonly remove: (id: string, etag: string) => Promise<void>;
+}
+
+interface Problem {
+  readonly detail?: string | undefined;
+  readonly errors?: readonly { readonly detail: string }[];
+}
+type Result<R> = { readonly data?: R | undefined; readonly error?: Problem | undefined; readonly response: Response };
+type Versioned = { readonly id: string; readonly version: number };
+
+const etagOf = ({ version }: Versioned): string => `"${version}"`;
+
+/** A server that fails is a store out of reach: nothing is wrong with what was written. */
+function throwIfUnavailable<R>({ response }: Result<R>): void {
+  if (response.status >= 500) throw new Error(`The store answered ${response.status}.`);
+}
+
+function answer<R extends Versioned, T>(result: Result<R>, from: (record: R) => T): Answer<Kept<T>> {
+  throwIfUnavailable(result);
+  if (result.data !== undefined)
+    return { is: 'kept', kept: { id: result.data.id, etag: etagOf(result.data), notes: from(result.data) } };
+  const details = result.error?.errors?.map(({ detail }) => detail) ?? [];
+  const why = [...new Set(details)].join(' ') || (result.error?.detail ?? String(result.response.status));
+  return { is: 'not', status: result.response.status, why };
+}
+
+async function everyPage<R extends Versioned, T>(
+  page: (cursor: string | undefined) => Promise<Result<{ readonly items: readonly R[]; readonly next: string | null }>>,
+  from: (record: R) => T,
+): Promise<Kept<T>[]> {
+  const all: Kept<T>[] = [];
+  let cursor: string | undefined;
+  do {
+    const result = await page(cursor);
+    throwIfUnavailable(result);
+    if (result.data === undefined) throw new Error('The store gave no list.');
+    all.push(...result.data.items.map((record) => ({ id: record.id, etag: etagOf(record), notes: from(record) })));
+    cursor = result.data.next ?? undefined;
+  } while (cursor !== undefined);
+  return all;
+}
+
+const query = (cursor: string | undefined) => ({
+  params: { query: { limit: 100, ...(cursor === undefined ? {} : { cursor }) } },
+});
+const at = (id: string) => ({ params: { path: { id } } });
+const ifMatch = (id: string, etag: string) => ({ params: { path: { id }, header: { 'If-Match': etag } } });
+
+const bodies: RecordRepository<Kinds['bodies']> = {
+  list: () =>
+    everyPage<Schemas['KeptBody'], BodyNotes>((cursor) => client.GET('/v1/bodies', query(cursor)), fromBodyRecord),
+  one: async (id) => answer(await client.GET('/v1/bodies/{id}', at(id)), fromBodyRecord),
+  add: async (notes) => answer(await client.POST('/v1/bodies', { body: toBodyRecord(notes) }), fromBodyRecord),
+  put: async (id, etag, notes) =>
+    answer(await client.PUT('/v1/bodies/{id}', { ...ifMatch(id, etag), body: toBodyRecord(notes) }), fromBodyRecord),
+  remove: async (id, etag) => throwIfUnavailable(await client.DELETE('/v1/bodies/{id}', ifMatch(id, etag))),
+};
+
+const garments: RecordRepository<Kinds['garments']> = {
+  list: () =>
+    everyPage<Schemas['KeptGarment'], GarmentNotes>(
+      (cursor) => client.GET('/v1/garments', query(cursor)),
+      fromGarmentRecord,
+    ),
+  one: async (id) => answer(await client.GET('/v1/garments/{id}', at(id)), fromGarmentRecord),
+  add: async (notes) => answer(await client.POST('/v1/garments', { body: toGarmentRecord(notes) }), fromGarmentRecord),
+  put: async (id, etag, notes) =>
+    answer(
+      await client.PUT('/v1/garments/{id}', { ...ifMatch(id, etag), body: toGarmentRecord(notes) }),
+      fromGarmentRecord,
+    ),
+  remove: async (id, etag) => throwIfUnavailable(await client.DELETE('/v1/garments/{id}', ifMatch(id, etag))),
+};
+
+const yarns: RecordRepository<Kinds['yarns']> = {
+  list: () =>
+    everyPage<Schemas['KeptFabric'], YarnNotes>((cursor) => client.GET('/v1/fabrics', query(cursor)), fromYarnRecord),
+  one: async (id) => answer(await client.GET('/v1/fabrics/{id}', at(id)), fromYarnRecord),
+  add: async (notes) => answer(await client.POST('/v1/fabrics', { body: toYarnRecord(notes) }), fromYarnRecord),
+  put: async (id, etag, notes) =>
+    answer(await client.PUT('/v1/fabrics/{id}', { ...ifMatch(id, etag), body: toYarnRecord(notes) }), fromYarnRecord),
+  remove: async (id, etag) => throwIfUnavailable(await client.DELETE('/v1/fabrics/{id}', ifMatch(id, etag))),
+};
+
+export const REPOSITORIES: { readonly [K in Kind]: RecordRepository<Kinds[K]> } = { bodies, garments, yarns };

@@ -1,0 +1,87 @@
+import type { TargetSheet } from '#target-sheet';
+import { inUnit } from '#target-sheet';
+import type { Notebook } from '../notebook/notebook.ts';
+import { openEntry } from '../notebook/collection.ts';
+import { toBody } from '../compute/to-body.ts';
+import { toGarment } from '../compute/to-garment.ts';
+import { isChanged } from '../records/record-text.ts';
+import { client } from './client.ts';
+import { toDesignRecord, toMadeRecord } from '../records/design-record.ts';
+import type { Answer } from './record-repositories.ts';
+
+/** A kept sheet as the store lists it. */
+export interface ListedSheet {
+  readonly id: string;
+  readonly title: string;
+  readonly createdAt: string;
+  readonly inputsChanged: readonly string[];
+}
+
+const reached = (response: Response): void => {
+  if (response.status >= 500) throw new Error(`The store answered ${response.status}.`);
+};
+
+export async function listSheets(): Promise<readonly ListedSheet[]> {
+  const all: ListedSheet[] = [];
+  let cursor: string | null | undefined;
+  do {
+    const query: { limit: number; cursor?: string } = { limit: 100, ...(cursor ? { cursor } : {}) };
+    const { data, response } = await client.GET('/v1/target-sheets', { params: { query } });
+    reached(response);
+    if (data === undefined) throw new Error('The store gave no list.');
+    all.push(...data.items);
+    cursor = data.next;
+  } while (cursor);
+  return all;
+}
+
+export async function getSheet(id: string): Promise<TargetSheet | null> {
+  const { data, response } = await client.GET('/v1/target-sheets/{id}', { params: { path: { id } } });
+  reached(response);
+  return data === undefined ? null : inUnit(data as unknown as TargetSheet, 'mm');
+}
+
+export async function deleteSheet(id: string): Promise<void> {
+  const { response } = await client.DELETE('/v1/target-sheets/{id}', { params: { path: { id } } });
+  reached(response);
+}
+
+/** True where everything the sheet is made from lies at the store just as it is here. */
+export function canStoreSheet(notebook: Notebook): boolean {
+  const body = openEntry(notebook.bodies);
+  const garment = openEntry(notebook.garments);
+  const yarn = openEntry(notebook.yarns);
+  return (
+    !isChanged('yarns', yarn) &&
+    (!hasBody(notebook) || !isChanged('bodies', body)) &&
+    (!hasGarment(notebook) || !isChanged('garments', garment))
+  );
+}
+
+const hasBody = (notebook: Notebook): boolean => {
+  const { body } = toBody(openEntry(notebook.bodies).notes);
+  return body.measures.length > 0 || body.ageYears !== null;
+};
+const hasGarment = (notebook: Notebook): boolean => toGarment(openEntry(notebook.garments).notes) !== null;
+
+export async function storeSheet(notebook: Notebook, title: string): Promise<Answer<TargetSheet>> {
+  const { data, error, response } = await client.POST('/v1/target-sheets', {
+    body: {
+      title,
+      unit: notebook.tape,
+      design: toDesignRecord(notebook.design),
+      rules: notebook.design.rules,
+      made: toMadeRecord(notebook.made),
+      fabricId: openEntry(notebook.yarns).stored?.id ?? '',
+      bodyId: hasBody(notebook) ? (openEntry(notebook.bodies).stored?.id ?? null) : null,
+      garmentId: hasGarment(notebook) ? (openEntry(notebook.garments).stored?.id ?? null) : null,
+    },
+  });
+  reached(response);
+  if (data !== undefined) return { is: 'kept', kept: data as unknown as TargetSheet };
+  return {
+    is: 'not',
+    status: response.status,
+    why: error.errors?.map(({ detail }) => detail).join(' ') ?? error.detail,
+  };
+}

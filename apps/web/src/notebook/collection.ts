@@ -1,0 +1,71 @@
+/** What the store holds of an entry: its id, the version last seen, and the record as it was then, as text. */
+export interface Stored {
+  readonly id: string;
+  readonly etag: string;
+  readonly seen: string;
+}
+
+/** One body, garment or yarn. */
+export interface Entry<T> {
+  readonly key: string;
+  readonly notes: T;
+  readonly stored: Stored | null;
+  /** The store's version, where both were changed; its notes are null where it was removed there. */
+  readonly conflict: { readonly notes: T | null; readonly etag: string } | null;
+  /** Why the store did not take it, in its words. */
+  readonly refused: string | null;
+}
+
+/** Several of one kind, one of them open. Never empty. */
+export interface Collection<T> {
+  readonly open: string;
+  readonly entries: readonly Entry<T>[];
+  /** Removed here, still to be removed from the store. */
+  readonly removed: readonly { readonly id: string; readonly etag: string }[];
+}
+
+export function newEntry<T>(key: string, notes: T): Entry<T> {
+  return { key, notes, stored: null, conflict: null, refused: null };
+}
+
+export function newCollection<T>(key: string, notes: T): Collection<T> {
+  return { open: key, entries: [newEntry(key, notes)], removed: [] };
+}
+
+export function openEntry<T>(collection: Collection<T>): Entry<T> {
+  const entry = collection.entries.find(({ key }) => key === collection.open) ?? collection.entries[0];
+  if (entry === undefined) throw new Error('A shelf is never empty.');
+  return entry;
+}
+
+export function withEntry<T>(
+  collection: Collection<T>,
+  key: string,
+  change: (entry: Entry<T>) => Entry<T>,
+): Collection<T> {
+  return { ...collection, entries: collection.entries.map((entry) => (entry.key === key ? change(entry) : entry)) };
+}
+
+/** The open entry with changed notes. */
+export function withNotes<T>(collection: Collection<T>, change: (notes: T) => T): Collection<T> {
+  return withEntry(collection, openEntry(collection).key, (entry) => ({
+    ...entry,
+    notes: change(entry.notes),
+    refused: null,
+  }));
+}
+
+export function withAdded<T>(collection: Collection<T>, entry: Entry<T>): Collection<T> {
+  return { ...collection, open: entry.key, entries: [...collection.entries, entry] };
+}
+
+/** Without an entry; `spare` takes its place where it was the last. */
+export function withoutEntry<T>(collection: Collection<T>, key: string, spare: Entry<T>): Collection<T> {
+  const gone = collection.entries.find((entry) => entry.key === key);
+  const rest = collection.entries.filter((entry) => entry.key !== key);
+  const entries = rest.length > 0 ? rest : [spare];
+  const removed = gone?.stored
+    ? [...collection.removed, { id: gone.stored.id, etag: gone.stored.etag }]
+    : collection.removed;
+  return { open: collection.open === key ? (entries[0] ?? spare).key : collection.open, entries, removed };
+}

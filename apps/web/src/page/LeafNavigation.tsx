@@ -1,0 +1,20 @@
+import { memo } from 'react';
+import { say } from '../messages.ts';
+import { LEAVES, type LeafName } from './leaves.ts';
+
+/** The way to each leaf; it stays in reach. */
+export const LeafNavigation = memo(function LeafNavigation({ open }: { readonly open: LeafName }) {
+  return (
+    <nav className="contents" aria-label={say.leaves.title}>
+      <ol>
+        {LEAVES.map((leaf) => (
+          <li key={leaf}>
+            <a href={`#${leaf}`} aria-current={leaf === open ? 'page' : undefined}>
+              {say.leaves.short[leaf]}
+            </a>
+          </li>
+        ))}
+      </ol>
+    </nav>
+  );
+});

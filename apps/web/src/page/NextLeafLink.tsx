@@ -1,0 +1,9 @@
+import { say } from '../messages.ts';
+import type { LeafName } from './leaves.ts';
+
+/** At the foot of a leaf: the way to the next. */
+export const NextLeafLink = ({ to }: { readonly to: LeafName }) => (
+  <p className="onward">
+    <a href={`#${to}`}>{say.leaves.next(say[to].title)}</a>
+  </p>
+);

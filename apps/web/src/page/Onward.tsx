@@ -1,9 +1,0 @@
-import { say } from '../messages.ts';
-import type { LeafName } from './leaves.ts';
-
-/** At the foot of a leaf: the way to the next. */
-export const Onward = ({ to }: { readonly to: LeafName }) => (
-  <p className="onward">
-    <a href={`#${to}`}>{say.leaves.next(say[to].title)}</a>
-  </p>
-);

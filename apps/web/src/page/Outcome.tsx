@@ -1,3 +1,0 @@
-export { Sheet } from '../advice/Sheet.tsx';
-export { KeepSection } from '../kept/KeepSection.tsx';
-export { MadeSection } from '../made/MadeSection.tsx';

@@ -1,0 +1,3 @@
+export { Sheet } from '../sheet/Sheet.tsx';
+export { KeepSection } from '../kept/KeepSection.tsx';
+export { MadeSection } from '../made/MadeSection.tsx';

@@ -1,4 +1,0 @@
-import { lazyModule } from './lazy-module.ts';
-
-/** What comes of the writing, fetched when it is wanted. Not React's own `lazy`: without a connection it must not take the page down. */
-export const useOutcome = lazyModule(() => import('./Outcome.tsx'));

@@ -1,0 +1,49 @@
+import type { BodyDimension, BodyProfile } from '#body';
+import { isMeasured, type How } from '#measure';
+import { say } from '../messages.ts';
+import type { Tape } from '../notebook/typed.ts';
+import { showLength, showNumber, withoutUnit } from './numbers.ts';
+
+/** 90 of 100 lie within so many standard uncertainties. */
+export const NINETY = 1.645;
+const POUND_GRAMS = 453.59237;
+
+/** A measure as its tape or scale reads. */
+export const showMeasure = (value: number, dimension: BodyDimension, tape: Tape): string =>
+  dimension !== 'weight'
+    ? showLength(value, tape)
+    : tape === 'cm'
+      ? `${showNumber(value / 1000)} kg`
+      : `${showNumber(value / POUND_GRAMS)} lb`;
+
+export interface Shown {
+  readonly value: string;
+  /** The value and its lower end without their unit, for a line that says it once. */
+  readonly bare: readonly [value: string, low: string];
+  readonly low: string;
+  readonly high: string;
+  readonly how: How;
+}
+
+/** A body value as it is shown, with the range that holds it nine times in ten; null where there is none. */
+export function shownValue(profile: BodyProfile | null, dimension: BodyDimension, tape: Tape): Shown | null {
+  const found = profile?.values[dimension];
+  if (found === undefined) return null;
+  const away = NINETY * found.u;
+  const [value, low] = [showMeasure(found.value, dimension, tape), showMeasure(found.value - away, dimension, tape)];
+  return {
+    value,
+    low,
+    bare: [withoutUnit(value), withoutUnit(low)],
+    high: showMeasure(found.value + away, dimension, tape),
+    how: found.how,
+  };
+}
+
+/** The estimate of a measure that was skipped, in words; null where it is not guessed, empty while nothing is. */
+export function pencilled(profile: BodyProfile | null, dimension: BodyDimension, tape: Tape): string | null {
+  if (profile === null) return '';
+  const found = shownValue(profile, dimension, tape);
+  if (found === null) return null;
+  return isMeasured(found.how) ? '' : say.body.estimate(...found.bare, found.high);
+}

@@ -1,0 +1,123 @@
+import { memo } from 'react';
+import type { BodyDimension } from '#body';
+import type { Check } from '#fit';
+import { RATIO_CHECKS } from '#target-sheet';
+import { fieldId } from '../notebook/field-id.ts';
+import { NumberTable, type NumberRow } from '../drawing/Drawing.tsx';
+import { say } from '../messages.ts';
+import type { Tape } from '../notebook/typed.ts';
+import { changeWithUndo } from '../state/notebook.ts';
+import { Folded } from '../ui/Folded.tsx';
+import { showLength, showPercent } from '../reading/numbers.ts';
+import { applyRemedy } from '../compute/apply-remedy.ts';
+
+const ORDER = ['fails', 'unknown', 'tight'] as const;
+
+/** What must be looked at, worst first, each with what to change and a button that does it; what is fine in one line. */
+export const Checks = memo(function Checks({
+  checks,
+  tape,
+}: {
+  readonly checks: readonly Check[];
+  readonly tape: Tape;
+}) {
+  const words = say.sheet.checks;
+  const open = ORDER.flatMap((verdict) => checks.filter((check) => check.verdict === verdict));
+  const fine = checks.filter(({ verdict }) => verdict === 'fine');
+  return (
+    <section id="checks" aria-labelledby="checks-title">
+      <h3 id="checks-title" tabIndex={-1}>
+        {words.title}
+      </h3>
+      <ul className="checks">
+        {open.map((check) => (
+          <OpenCheck key={check.check} check={check} tape={tape} />
+        ))}
+      </ul>
+      {fine.length > 0 && (
+        <Folded summary={words.fine(fine.length)}>
+          {() => (
+            <ul className="checks">
+              {fine.map((check) => (
+                <li key={check.check} className="check fine">
+                  <Verdict check={check} />
+                  <p>{check.advice}</p>
+                </li>
+              ))}
+            </ul>
+          )}
+        </Folded>
+      )}
+      <Folded className="numbers" summary={words.all}>
+        {() => <CheckTable checks={checks} tape={tape} />}
+      </Folded>
+    </section>
+  );
+});
+
+function Verdict({ check }: { readonly check: Check }) {
+  const words = say.sheet.checks;
+  return (
+    <p className="verdict">
+      <strong>{words.verdict[check.verdict]}</strong> {words.name[check.check]}
+    </p>
+  );
+}
+
+function OpenCheck({ check, tape }: { readonly check: Check; readonly tape: Tape }) {
+  const words = say.sheet.checks;
+  const { chanceOfFailing: chance } = check;
+  const numbers = compared(check, tape);
+  return (
+    <li className={`check ${check.verdict}`}>
+      <Verdict check={check} />
+      <p>{check.advice}</p>
+      {numbers !== '' && (
+        <p className="hint">
+          {numbers} {chance !== undefined && chance >= 0.005 && words.chance(showPercent(chance))}
+        </p>
+      )}
+      <div className="remedies">
+        {check.remedies?.map(({ text, change }) => (
+          <button key={text} type="button" onClick={() => applyCheckRemedy(text, change, tape)}>
+            {text}
+          </button>
+        ))}
+        {check.needs?.map((name: BodyDimension) => (
+          <a key={name} href={`#${fieldId(name)}`}>
+            {words.measure(say.dimension[name])}
+          </a>
+        ))}
+      </div>
+    </li>
+  );
+}
+
+/** Does what a check proposes. Its button goes away with it, so the place of all checks takes the focus before. */
+function applyCheckRemedy(text: string, change: Readonly<Record<string, number | string>>, tape: Tape): void {
+  document.getElementById('checks-title')?.focus();
+  changeWithUndo(say.sheet.checks.done(text), (it) => ({ ...it, design: applyRemedy(it.design, change, tape) }));
+}
+
+/** What a check compares, with its numbers; empty where it has none. */
+function compared({ check, need, have }: Check, tape: Tape): string {
+  if (need === undefined || have === undefined) return '';
+  const show = (value: number): string => (RATIO_CHECKS.includes(check) ? showPercent(value) : showLength(value, tape));
+  return say.sheet.checks.compared[check](show(need), show(have));
+}
+
+function CheckTable({ checks, tape }: { readonly checks: readonly Check[]; readonly tape: Tape }) {
+  const words = say.sheet.checks;
+  return (
+    <NumberTable
+      caption={words.title}
+      columns={[words.column.check, words.column.verdict, words.column.compared, words.column.chance]}
+      rows={checks.map((check): NumberRow => [
+        words.name[check.check],
+        words.verdict[check.verdict],
+        compared(check, tape),
+        check.chanceOfFailing === undefined ? '' : showPercent(check.chanceOfFailing),
+      ])}
+    />
+  );
+}

@@ -1,0 +1,47 @@
+import { memo } from 'react';
+import type { TargetSheet } from '#target-sheet';
+import { say } from '../messages.ts';
+import type { Tape } from '../notebook/typed.ts';
+import { showLength } from '../reading/numbers.ts';
+import { finishedDimension } from '../compute/finished-dimension.ts';
+
+/** Checks that ask to be looked at. */
+export const openCheckCount = (sheet: TargetSheet): number =>
+  sheet.checks.filter(({ verdict }) => verdict === 'fails' || verdict === 'tight' || verdict === 'unknown').length;
+
+/** The few numbers that say the most, and whether it works; always in the same place. */
+export const Headline = memo(function Headline({
+  sheet,
+  tape,
+}: {
+  readonly sheet: TargetSheet | null;
+  readonly tape: Tape;
+}) {
+  const words = say.sheet;
+  const show = (mm: number | null): string => (mm === null ? '–' : showLength(mm, tape));
+  const numbers = (['chest-width', 'centre-back-length', 'sleeve-length'] as const).map(
+    (name) => sheet && finishedDimension(sheet, name),
+  );
+  const [width = null, length = null, sleeve = null] = numbers;
+  const look = sheet === null ? null : openCheckCount(sheet);
+  return (
+    <dl className="headline">
+      {(
+        [
+          [words.headline.width, width],
+          [words.headline.length, length],
+          [words.headline.sleeve, sleeve],
+        ] as const
+      ).map(([name, value]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{show(value)}</dd>
+        </div>
+      ))}
+      <div className="look">
+        <dt className="listen">{words.checks.title}</dt>
+        <dd>{look === null ? words.notYet : look === 0 ? words.look(0) : <a href="#checks">{words.look(look)}</a>}</dd>
+      </div>
+    </dl>
+  );
+});

@@ -1,0 +1,45 @@
+import { memo, useRef } from 'react';
+import type { Piece } from '#fit';
+import { inUnit, schematic, type DrawnPiece, type TargetSheet } from '#target-sheet';
+import { useWidth } from '../drawing/use-width.ts';
+import { say } from '../messages.ts';
+import type { Tape } from '../notebook/typed.ts';
+import { useWhileSeen } from '../ui/use-while-seen.ts';
+import { PieceDrawing } from './PieceDrawing.tsx';
+
+/** How much larger the pieces are shown than they were laid out: their words are to be read at arm's length. */
+const LARGER = 1.4;
+
+/** Every piece to one scale, its measures written on it. */
+export const Pieces = memo(function Pieces({ sheet, tape }: { readonly sheet: TargetSheet; readonly tape: Tape }) {
+  const words = say.sheet.pieces;
+  const place = useRef<HTMLDivElement>(null);
+  const width = useWidth(place, Math.min(700, window.innerWidth - 64));
+  return (
+    <section aria-labelledby="pieces-title">
+      <h3 id="pieces-title">{words.title}</h3>
+      <p className="lead">
+        {words.text} {words.unit(say.tape[tape])}
+      </p>
+      <div ref={place} className="pieces">
+        <Drawn sheet={useWhileSeen(place, sheet)} tape={tape} width={width / LARGER} />
+      </div>
+    </section>
+  );
+});
+
+const Drawn = memo(function Drawn({
+  sheet,
+  tape,
+  width,
+}: {
+  readonly sheet: TargetSheet;
+  readonly tape: Tape;
+  readonly width: number;
+}) {
+  const byPiece = new Map<string, Piece>(sheet.pieces.map((piece) => [piece.piece, piece]));
+  return schematic(inUnit(sheet, tape), { width }).pieces.map((drawn: DrawnPiece) => {
+    const made = byPiece.get(drawn.piece);
+    return made && <PieceDrawing key={drawn.piece} drawn={drawn} piece={made} larger={LARGER} tape={tape} />;
+  });
+});

@@ -1,0 +1,64 @@
+import { inUnit } from '#target-sheet';
+import type { KeptSheet } from '../notebook/kept-sheet.ts';
+import { updateKeptSheets, keptSheets } from '../state/kept-sheets.ts';
+import { newKey } from '../notebook/new-key.ts';
+import { notebook } from '../state/notebook.ts';
+import { sheetFingerprint } from '../records/sheet-fingerprint.ts';
+import { canStoreSheet, deleteSheet, storeSheet, listSheets } from '../api/sheet-repository.ts';
+
+const onSheet = (key: string, how: (sheet: KeptSheet) => KeptSheet): void =>
+  updateKeptSheets((kept) => ({
+    ...kept,
+    sheets: kept.sheets.map((sheet) => (sheet.key === key ? how(sheet) : sheet)),
+  }));
+
+/** A sheet that waits and can go just now: what it was made from is still what is written, and is stored. */
+const canGo = ({ waiting }: KeptSheet): boolean =>
+  waiting !== null && canStoreSheet(notebook()) && waiting === sheetFingerprint(notebook());
+
+export const hasPendingSheets = (): boolean => keptSheets().removed.length > 0 || keptSheets().sheets.some(canGo);
+
+export const anyStored = (): boolean => keptSheets().sheets.some(({ stored }) => stored !== null);
+
+/** Sends what was removed and kept here. Throws when the store cannot be reached. */
+export async function storeSheets(): Promise<void> {
+  for (const id of keptSheets().removed) {
+    await deleteSheet(id);
+    updateKeptSheets((kept) => ({ ...kept, removed: kept.removed.filter((gone) => gone !== id) }));
+  }
+  for (const sheet of keptSheets().sheets.filter(canGo)) {
+    const result = await storeSheet(notebook(), sheet.title);
+    if (result.is === 'kept') {
+      const { kept } = result;
+      onSheet(sheet.key, (it) => ({
+        ...it,
+        sheet: inUnit(kept, 'mm'),
+        createdAt: kept.createdAt,
+        stored: kept.id,
+        waiting: null,
+      }));
+    } else onSheet(sheet.key, (it) => ({ ...it, waiting: null }));
+  }
+}
+
+/** Brings the list of the store's sheets. One that is gone there stays here, as a sheet of this browser. */
+export async function fetchSheets(): Promise<void> {
+  const listed = await listSheets();
+  updateKeptSheets((kept) => {
+    const byId = new Map(listed.map((entry) => [entry.id, entry]));
+    const sheets = kept.sheets.flatMap((sheet): KeptSheet[] => {
+      if (sheet.stored === null) return [sheet];
+      const entry = byId.get(sheet.stored);
+      if (entry !== undefined) return [{ ...sheet, changed: entry.inputsChanged }];
+      return sheet.sheet === null ? [] : [{ ...sheet, stored: null, changed: [] }];
+    });
+    const known = new Set([...kept.sheets.map(({ stored }) => stored), ...kept.removed]);
+    const arrived = listed
+      .filter(({ id }) => !known.has(id))
+      .map(({ id, title, createdAt, inputsChanged }): KeptSheet => ({
+        key: newKey(), title, createdAt, sheet: null, chosen: null, stored: id, waiting: null, changed: inputsChanged,
+      })); // prettier-ignore
+    const next = { ...kept, sheets: [...sheets, ...arrived] };
+    return JSON.stringify(next) === JSON.stringify(kept) ? kept : next;
+  });
+}

@@ -1,0 +1,179 @@
+import { onKeptSheetsChange } from '../state/kept-sheets.ts';
+import { isBlank, KINDS, updateCollection, collectionOf, type Kind, type Kinds } from '../notebook/kinds.ts';
+import { newKey } from '../notebook/new-key.ts';
+import { newEntry, withEntry, type Entry, type Collection } from '../notebook/collection.ts';
+import { change, notebook, reloadNotebook, onNotebookChange } from '../state/notebook.ts';
+import { recordText, isChanged } from '../records/record-text.ts';
+import { REPOSITORIES, type Kept } from '../api/record-repositories.ts';
+import { setServerReach } from '../state/server-reach.ts';
+import { anyStored, fetchSheets, hasPendingSheets, storeSheets } from './sync-sheets.ts';
+
+/** After the last key, before it is stored. */
+const PAUSE_MS = 1200;
+const RETRY_MS = 5000;
+const LONGEST_RETRY_MS = 60_000;
+
+/** Keeps the notebook and the store alike: what was changed here goes there, what was changed elsewhere comes here. Returns what ends it. */
+export function startSync(): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let retry = RETRY_MS;
+  let ended = false;
+
+  const after = (ms: number, whole: boolean): void => {
+    clearTimeout(timer);
+    if (!ended) timer = setTimeout(() => void round(whole), ms);
+  };
+  const round = async (whole: boolean): Promise<void> => {
+    if (!whole && !hasPendingWork()) return;
+    try {
+      await exclusively(async () => {
+        reloadNotebook();
+        if (whole) for (const kind of KINDS) await fetchRecords(kind);
+        const stores = KINDS.some(hasPendingRecords);
+        for (const kind of KINDS) await storeRecords(kind);
+        // What is stored may be what a stored sheet was made from.
+        if (whole || (stores && anyStored())) await fetchSheets();
+        await storeSheets();
+      });
+      setServerReach('reached');
+      retry = RETRY_MS;
+      if (hasPendingWork()) after(PAUSE_MS, false);
+    } catch {
+      setServerReach('lost');
+      after(retry, true);
+      retry = Math.min(retry * 2, LONGEST_RETRY_MS);
+    }
+  };
+
+  const soon = (): void => after(0, true);
+  const seen = (): void => {
+    if (document.visibilityState === 'visible') soon();
+  };
+  const ends = [onNotebookChange(() => after(PAUSE_MS, false)), onKeptSheetsChange(() => after(PAUSE_MS, false))];
+  window.addEventListener('online', soon);
+  document.addEventListener('visibilitychange', seen);
+  ends.push(() => window.removeEventListener('online', soon));
+  ends.push(() => document.removeEventListener('visibilitychange', seen));
+  soon();
+  return () => {
+    ended = true;
+    clearTimeout(timer);
+    ends.forEach((end) => end());
+  };
+}
+
+/** One window at a time, where the browser can see to it. */
+async function exclusively(work: () => Promise<void>): Promise<void> {
+  if ('locks' in navigator) await navigator.locks.request('easewright-store', work);
+  else await work();
+}
+
+const hasPendingWork = (): boolean => KINDS.some(hasPendingRecords) || hasPendingSheets();
+
+const needsStoring = <K extends Kind>(kind: K, entry: Entry<Kinds[K]>): boolean =>
+  entry.conflict === null &&
+  entry.refused === null &&
+  isChanged(kind, entry) &&
+  (entry.stored !== null || !isBlank(kind, entry.notes));
+
+function hasPendingRecords<K extends Kind>(kind: K): boolean {
+  const collection = collectionOf(notebook(), kind);
+  return collection.removed.length > 0 || collection.entries.some((entry) => needsStoring(kind, entry));
+}
+
+const onEntry = <K extends Kind>(kind: K, key: string, how: (entry: Entry<Kinds[K]>) => Entry<Kinds[K]>): void =>
+  change((it) => updateCollection(it, kind, (collection) => withEntry(collection, key, how)));
+
+/** Sends what was removed and changed here. Throws when the store cannot be reached. */
+async function storeRecords<K extends Kind>(kind: K): Promise<void> {
+  const store = REPOSITORIES[kind];
+  for (const { id, etag } of collectionOf(notebook(), kind).removed) {
+    await store.remove(id, etag);
+    change((it) =>
+      updateCollection(it, kind, (collection) => ({
+        ...collection,
+        removed: collection.removed.filter((gone) => gone.id !== id),
+      })),
+    );
+  }
+  for (const entry of collectionOf(notebook(), kind).entries)
+    if (needsStoring(kind, entry)) await storeEntry(kind, entry);
+}
+
+async function storeEntry<K extends Kind>(kind: K, entry: Entry<Kinds[K]>): Promise<void> {
+  const store = REPOSITORIES[kind];
+  const { notes, stored, key } = entry;
+  const sent = recordText(kind, notes);
+  const result = stored === null ? await store.add(notes) : await store.put(stored.id, stored.etag, notes);
+  if (result.is === 'kept') {
+    const { id, etag } = result.kept;
+    const still = collectionOf(notebook(), kind).entries.some((it) => it.key === key);
+    if (still) onEntry(kind, key, (it) => ({ ...it, stored: { id, etag, seen: sent } }));
+    else
+      change((it) =>
+        updateCollection(it, kind, (collection) => ({ ...collection, removed: [...collection.removed, { id, etag }] })),
+      );
+    return;
+  }
+  if (stored !== null && result.status === 412) {
+    const newer = await store.one(stored.id);
+    if (newer.is === 'kept') onEntry(kind, key, (it) => reconciled(kind, it, newer.kept));
+    return;
+  }
+  if (stored !== null && result.status === 404) {
+    onEntry(kind, key, (it) => ({ ...it, conflict: { notes: null, etag: '' } }));
+    return;
+  }
+  onEntry(kind, key, (it) => ({ ...it, refused: result.why }));
+}
+
+/** Brings what was changed elsewhere. Throws when the store cannot be reached. */
+async function fetchRecords<K extends Kind>(kind: K): Promise<void> {
+  const listed = await REPOSITORIES[kind].list();
+  change((it) => updateCollection(it, kind, (collection) => merged(kind, collection, listed)));
+}
+
+function merged<K extends Kind>(
+  kind: K,
+  collection: Collection<Kinds[K]>,
+  listed: readonly Kept<Kinds[K]>[],
+): Collection<Kinds[K]> {
+  const byId = new Map(listed.map((kept) => [kept.id, kept]));
+  const entries = collection.entries.map((entry) => {
+    if (entry.stored === null) return entry;
+    const kept = byId.get(entry.stored.id);
+    if (kept === undefined) return { ...entry, conflict: { notes: null, etag: '' } };
+    return kept.etag === entry.stored.etag ? entry : reconciled(kind, entry, kept);
+  });
+  const known = new Set([
+    ...collection.entries.map(({ stored }) => stored?.id),
+    ...collection.removed.map(({ id }) => id),
+  ]);
+  const arrived = listed
+    .filter(({ id }) => !known.has(id))
+    .map((kept): Entry<Kinds[K]> => {
+      const stored = { id: kept.id, etag: kept.etag, seen: recordText(kind, kept.notes) };
+      return { ...newEntry(newKey(), kept.notes), stored };
+    });
+  if (arrived.length === 0) {
+    const same = entries.every((entry, i) => entry === collection.entries[i]);
+    return same ? collection : { ...collection, entries };
+  }
+  const blank =
+    entries.length === 1 && entries[0] !== undefined && entries[0].stored === null && isBlank(kind, entries[0].notes);
+  const all = blank ? arrived : [...entries, ...arrived];
+  return {
+    ...collection,
+    entries: all,
+    open: all.some(({ key }) => key === collection.open) ? collection.open : (all[0]?.key ?? ''),
+  };
+}
+
+/** An entry and a newer version of it: the same, the newer one, or a question. */
+function reconciled<K extends Kind>(kind: K, entry: Entry<Kinds[K]>, kept: Kept<Kinds[K]>): Entry<Kinds[K]> {
+  const theirs = recordText(kind, kept.notes);
+  const stored = { id: kept.id, etag: kept.etag, seen: theirs };
+  if (recordText(kind, entry.notes) === theirs) return { ...entry, stored, conflict: null };
+  if (!isChanged(kind, entry)) return { ...entry, notes: kept.notes, stored, conflict: null };
+  return { ...entry, conflict: { notes: kept.notes, etag: kept.etag } };
+}
