@@ -3,6 +3,7 @@ import { ApiNoContentResponse, ApiOkResponse, ApiOperation, ApiProperty, ApiTags
 import { Equals } from 'class-validator';
 import { ApiProblems } from '../http/api-problems.ts';
 import { MakerId } from '../maker/maker-id.ts';
+import { ReportsErasure } from '../storage/reports-erasure.ts';
 import { Everything } from './everything.ts';
 import { ExportDto } from './export.dto.ts';
 
@@ -29,6 +30,7 @@ export class EverythingController {
   }
 
   @Delete('everything')
+  @ReportsErasure()
   @HttpCode(204)
   @ApiOperation({ summary: 'Erase all that is kept. It cannot be undone' })
   @ApiNoContentResponse({ description: 'Nothing is left.' })

@@ -30,7 +30,7 @@ export class Everything {
   /** As it stands at one moment, oldest first. Never what opens or signs: no planner's secret, no key. */
   export(makerId: string): Promise<ExportDto> {
     const hers = { where: { makerId }, order: { id: 'ASC' } } as const;
-    return this.work.read(async (manager) => ({
+    return this.work.snapshot(async (manager) => ({
       format: 'easewright/export',
       version: '1.1',
       exportedAt: new Date().toISOString(),

@@ -1,7 +1,6 @@
 import { Controller, Get } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiProperty, ApiTags, ApiResponse } from '@nestjs/swagger';
 import { problemContent } from '../http/api-problems.ts';
-import { HttpProblem } from '../http/problem.ts';
 import { UnitOfWork } from '../storage/unit-of-work.ts';
 
 class StateDto {
@@ -22,15 +21,11 @@ export class HealthController {
   }
 
   @Get('ready')
-  @ApiOperation({ summary: 'The database answers too' })
+  @ApiOperation({ summary: 'The database takes writes and gives answers' })
   @ApiOkResponse({ description: 'It does.', type: StateDto })
-  @ApiResponse({ status: 503, ...problemContent('The database does not answer.') })
+  @ApiResponse({ status: 503, ...problemContent('It does not; the code says why.') })
   async ready(): Promise<StateDto> {
-    try {
-      await this.work.read((manager) => manager.query('SELECT 1'));
-      return { status: 'ok' };
-    } catch {
-      throw new HttpProblem(503, 'not-ready', 'The database does not answer.');
-    }
+    await this.work.probe();
+    return { status: 'ok' };
   }
 }

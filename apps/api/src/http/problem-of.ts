@@ -1,7 +1,10 @@
 import { HttpException, Logger } from '@nestjs/common';
 import { DomainError } from '#measure';
+import { Conflict } from '../storage/conflict.ts';
+import { Outage } from '../storage/outage.ts';
 import { HttpProblem } from './problem.ts';
 import { problemOfDomain } from './problem-of-domain.ts';
+import { problemOfOutage } from './problem-of-outage.ts';
 
 const logger = new Logger('Fault');
 
@@ -9,10 +12,18 @@ const logger = new Logger('Fault');
 export function problemOf(error: unknown): HttpProblem {
   if (error instanceof HttpProblem) return error;
   if (error instanceof DomainError) return problemOfDomain(error);
+  if (error instanceof Conflict) {
+    const words = 'What this refers to was erased, or made, by another request at the same moment. Read it again.';
+    return new HttpProblem(409, 'changed-meanwhile', words);
+  }
+  if (error instanceof Outage) {
+    logger.error(`The database: ${error.reason}`);
+    return problemOfOutage(error);
+  }
   const status = error instanceof HttpException ? error.getStatus() : statusOf(error);
   if (status < 500) return problemOfStatus(status);
   logger.error(placeOf(error));
-  return new HttpProblem(500, 'fault', 'This is a fault of the service, not of your request. Nothing was written.');
+  return new HttpProblem(500, 'fault', 'This is a fault of the service, not of your request.');
 }
 
 /** Errors of express and its body parser carry the status they mean. */

@@ -32,5 +32,6 @@ export function answerProblem(error: unknown, response: Response): void {
   const problem = problemOf(error);
   if (response.headersSent) return void response.destroy();
   response.removeHeader('ETag');
+  if (problem.retryAfterS !== null) response.setHeader('Retry-After', String(problem.retryAfterS));
   response.status(problem.status).type('application/problem+json').send(JSON.stringify(problem.toDocument()));
 }

@@ -17,6 +17,8 @@ export class HttpProblem extends Error {
     readonly code: string,
     detail: string,
     readonly errors: readonly FieldError[] = [],
+    /** When to try again, in seconds, where it is worth it. */
+    readonly retryAfterS: number | null = null,
   ) {
     super(detail);
     this.name = 'HttpProblem';

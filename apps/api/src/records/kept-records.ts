@@ -35,7 +35,7 @@ export class KeptRecords<D extends object> {
   /** @throws DomainError `not-found`, `if-match-missing`, `changed-since` */
   async replace(makerId: string, id: string, document: D, ifMatch: string | undefined): Promise<RecordRow<D>> {
     const expected = requireIfMatch(ifMatch);
-    return this.work.write(async (manager) => {
+    return this.work.erase(async (manager) => {
       const old = await this.need(manager, makerId, id);
       expectVersion(expected, old.version);
       const next = { ...old, version: old.version + 1, updatedAt: new Date().toISOString(), document };

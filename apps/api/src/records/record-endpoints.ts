@@ -7,6 +7,7 @@ import {
   ApiOperation,
   ApiParam,
 } from '@nestjs/swagger';
+import { ReportsErasure } from '../storage/reports-erasure.ts';
 import { ApiNotModified, ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
 
 const ETAG = {
@@ -62,6 +63,7 @@ export const Replaces = (what: string, kept: Type) =>
 export const Erases = (what: string) =>
   applyDecorators(
     Delete(':id'),
+    ReportsErasure(),
     HttpCode(204),
     ID,
     ifMatch(false),

@@ -1,11 +1,9 @@
 import { createRequire } from 'node:module';
 import type { DataSourceOptions } from 'typeorm';
 import type { DatabaseSettings } from '../settings/settings.ts';
+import { BUSY_TIMEOUT_MS } from './embedded.ts';
 import { ENTITIES } from './entities.ts';
 import { MIGRATIONS } from './migrations/index.ts';
-
-/** How long SQLite waits for a lock that another process holds. */
-const BUSY_TIMEOUT_MS = 5000;
 
 /**
  * TypeORM asks sqlite3 for its verbose mode, in which every statement notes a stack trace and the values it was given. Here it gets

@@ -3,8 +3,17 @@ import { dirname } from 'node:path';
 import type { DataSource } from 'typeorm';
 import { StartError } from '../settings/start-error.ts';
 
+/** How long SQLite waits for a lock that another process holds. */
+export const BUSY_TIMEOUT_MS = 5000;
+
 /** What must hold on the embedded database; read back after it is set. `secure_delete` overwrites what is deleted. */
-const PRAGMAS = { journal_mode: 'wal', synchronous: 2, foreign_keys: 1, secure_delete: 1, busy_timeout: 5000 } as const;
+const PRAGMAS = {
+  journal_mode: 'wal',
+  synchronous: 2,
+  foreign_keys: 1,
+  secure_delete: 1,
+  busy_timeout: BUSY_TIMEOUT_MS,
+} as const;
 
 /** Makes the data folder (for its owner alone) and sees that it can be written. @throws StartError */
 export function prepareFolder(file: string): void {
@@ -33,12 +42,4 @@ export async function applyPragmas(dataSource: DataSource): Promise<void> {
       );
     }
   }
-}
-
-/**
- * Empties the write-ahead log into the database. What was deleted is already overwritten there (`secure_delete`); the log is
- * where it would still stand.
- */
-export async function emptyLog(dataSource: DataSource): Promise<void> {
-  await dataSource.query('PRAGMA wal_checkpoint(TRUNCATE)');
 }

@@ -5,6 +5,7 @@ import { OpenToReadKeys } from '../hand-off/read-keys/open-to-read-keys.ts';
 import { ApiNotModified, ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
 import { Id } from '../http/id.ts';
 import { PageQuery } from '../http/page.ts';
+import { ReportsErasure } from '../storage/reports-erasure.ts';
 import { MakerId } from '../maker/maker-id.ts';
 import { ApiSheet } from './api-sheet.ts';
 import { KeepSheetDto } from './keep-sheet.dto.ts';
@@ -82,6 +83,7 @@ export class TargetSheetsController {
     return sheetInputs(await this.sheets.read(maker, id));
   }
 
+  @ReportsErasure()
   @Delete(':id')
   @HttpCode(204)
   @ID

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
-import { In, QueryFailedError, type EntityManager } from 'typeorm';
+import { In, type EntityManager } from 'typeorm';
 import { DomainError } from '#measure';
+import { Conflict } from '../../storage/conflict.ts';
 import { UnitOfWork } from '../../storage/unit-of-work.ts';
 import type { SheetChoices } from '../../target-sheets/sheet-request.ts';
 import { TARGET_SHEET } from '../../target-sheets/target-sheet.entity.ts';
@@ -30,7 +31,7 @@ const MOST_TOGETHER = 50;
 @Injectable()
 export class Accepting {
   private readonly gathering = new Gathering<HandOnAsk, HandOffRow>(MOST_TOGETHER, (asks) =>
-    atSecondSight(() => this.work.write((manager) => this.acceptAll(manager, asks))),
+    retriedOnConflict(() => this.work.write((manager) => this.acceptAll(manager, asks))),
   );
 
   constructor(
@@ -51,7 +52,7 @@ export class Accepting {
   /** Makes a sheet, keeps it and hands it on: all of it is written, or nothing. @throws DomainError as `send`, and of the sheet */
   async makeAndSend(ask: Omit<HandOnAsk, 'targetSheetId'>, ids: InputIds, choices: SheetChoices): Promise<HandOffRow> {
     const { makerId, plannerId } = ask;
-    const row = await atSecondSight(() =>
+    const row = await retriedOnConflict(() =>
       this.work.write(async (manager) => {
         const [first] = await this.outbox.findByKeys(manager, [ask]);
         if (first) return sameAsBefore(first, ask);
@@ -111,16 +112,12 @@ function mine<R extends { makerId: string }>(
   throw refusal;
 }
 
-/** PostgreSQL's codes for what another unit of work did at the same moment: the same key, or what it refers to erased. */
-const OVERTAKEN = ['23505', '23503'];
-
-/** Looks again where another unit of work came between: now it can be seen. */
-async function atSecondSight<T>(work: () => Promise<T>): Promise<T> {
+/** Once more where another unit of work came between: now what it wrote can be seen. */
+async function retriedOnConflict<T>(work: () => Promise<T>): Promise<T> {
   try {
     return await work();
   } catch (error) {
-    const { code } = (error instanceof QueryFailedError ? error.driverError : {}) as { code?: string };
-    if (!OVERTAKEN.includes(code ?? '')) throw error;
+    if (!(error instanceof Conflict)) throw error;
     return work();
   }
 }

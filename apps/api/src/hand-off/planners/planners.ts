@@ -119,7 +119,7 @@ export class Planners {
     id: string,
     change: (planner: PlannerRow, manager: EntityManager) => WithSecret | Promise<WithSecret>,
   ): Promise<WithSecret> {
-    return this.work.write(async (manager) => {
+    return this.work.erase(async (manager) => {
       const before = await this.need(manager, makerId, id);
       const { planner, secret } = await change(before, manager);
       const next = { ...planner, version: before.version + 1, updatedAt: new Date().toISOString() };

@@ -11,6 +11,7 @@ import type { Response } from 'express';
 import { ApiProblems, BODY_PROBLEMS } from '../../http/api-problems.ts';
 import { Id } from '../../http/id.ts';
 import { PageQuery } from '../../http/page.ts';
+import { ReportsErasure } from '../../storage/reports-erasure.ts';
 import { MakerId } from '../../maker/maker-id.ts';
 import { KeptReadKey, keptReadKey, NewReadKey, newReadKey, ReadKeyDto, ReadKeyPage } from './read-key.dto.ts';
 import { ReadKeys } from './read-keys.ts';
@@ -69,6 +70,7 @@ export class ReadKeysController {
     return keptReadKey(await this.keys.revoke(maker, id));
   }
 
+  @ReportsErasure()
   @Delete(':id')
   @HttpCode(204)
   @ID
