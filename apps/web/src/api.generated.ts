@@ -28,7 +28,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** The database answers too */
+        /** The database takes writes and gives answers */
         get: operations["Health_ready"];
         put?: never;
         post?: never;
@@ -1572,6 +1572,20 @@ export interface components {
             /** @description The inputs as they were: a request that computes it again. Null where the sheet was read in. */
             request: components["schemas"]["ComputeSheetDto"] | null;
         };
+        PendingErasureDto: {
+            /**
+             * @description It is erased: nothing shows it any more.
+             * @enum {boolean}
+             */
+            erased: true;
+            /**
+             * @description Where its bytes still are.
+             * @enum {string}
+             */
+            remainsIn: "write-ahead-log";
+            /** @description Until when. */
+            detail: string;
+        };
         KeptBody: {
             /**
              * Format: uuid
@@ -2546,7 +2560,7 @@ export interface operations {
                     "application/json": components["schemas"]["StateDto"];
                 };
             };
-            /** @description The database does not answer. */
+            /** @description It does not; the code says why. */
             503: {
                 headers: {
                     [name: string]: unknown;
@@ -2966,6 +2980,15 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
+            /** @description Erased; for the moment its bytes are left in a file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PendingErasureDto"];
+                };
+            };
             /** @description Erased. */
             204: {
                 headers: {
@@ -3315,6 +3338,15 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
+            /** @description Erased; for the moment its bytes are left in a file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PendingErasureDto"];
+                };
+            };
             /** @description Erased. */
             204: {
                 headers: {
@@ -3751,6 +3783,15 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
+            /** @description Erased; for the moment its bytes are left in a file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PendingErasureDto"];
+                };
+            };
             /** @description Erased. */
             204: {
                 headers: {
@@ -4078,6 +4119,15 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
+            /** @description Erased; for the moment its bytes are left in a file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PendingErasureDto"];
+                };
+            };
             /** @description Erased. */
             204: {
                 headers: {
@@ -4164,6 +4214,15 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
+            /** @description Erased; for the moment its bytes are left in a file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PendingErasureDto"];
+                };
+            };
             /** @description Nothing is left. */
             204: {
                 headers: {
@@ -4600,6 +4659,15 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
+            /** @description Erased; for the moment its bytes are left in a file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PendingErasureDto"];
+                };
+            };
             /** @description Erased. */
             204: {
                 headers: {
@@ -5373,6 +5441,15 @@ export interface operations {
         };
         requestBody?: never;
         responses: {
+            /** @description Erased; for the moment its bytes are left in a file. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["PendingErasureDto"];
+                };
+            };
             /** @description Erased. */
             204: {
                 headers: {

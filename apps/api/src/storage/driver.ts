@@ -11,6 +11,16 @@ import { MIGRATIONS } from './migrations/index.ts';
  */
 const SQLITE3 = { verbose: (): unknown => createRequire(import.meta.url)('sqlite3') };
 
+/** How long a request may wait for PostgreSQL: for a connection, for a lock, for a statement, and for an answer at all. */
+const POSTGRES_LIMITS = {
+  connectionTimeoutMillis: 5_000,
+  lock_timeout: 3_000,
+  statement_timeout: 10_000,
+  query_timeout: 15_000,
+  idle_in_transaction_session_timeout: 30_000,
+  keepAlive: true,
+} as const;
+
 /** The one place that knows the database drivers. Another embedded driver is a change here and in `embedded.ts` only. */
 export function driverOptions(database: DatabaseSettings): DataSourceOptions {
   const common = {
@@ -29,5 +39,12 @@ export function driverOptions(database: DatabaseSettings): DataSourceOptions {
         enableWAL: true,
         busyTimeout: BUSY_TIMEOUT_MS,
       }
-    : { ...common, type: 'postgres', url: database.url, applicationName: 'easewright', connectTimeoutMS: 5000 };
+    : {
+        ...common,
+        type: 'postgres',
+        url: database.url,
+        applicationName: 'easewright',
+        extra: POSTGRES_LIMITS,
+        poolErrorHandler: () => undefined, // a connection that breaks while nobody uses it is replaced
+      };
 }

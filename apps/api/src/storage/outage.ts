@@ -42,12 +42,16 @@ const REASONS: Readonly<Record<string, OutageReason>> = {
   XX002: 'damaged',
 };
 
-/** What the PostgreSQL driver says without a code: its message begins so. */
+/** What the PostgreSQL driver and TypeORM say without a code: the kind of the error and its message begin so. */
 const MESSAGES: readonly (readonly [string, OutageReason])[] = [
-  ['timeout exceeded when trying to connect', 'overloaded'],
-  ['Query read timeout', 'unreachable'],
-  ['Connection terminated', 'unreachable'],
-  ['Client has encountered a connection error', 'unreachable'],
+  ['QueryRunnerAlreadyReleasedError', 'unreachable'], // what TypeORM does when a connection breaks in a transaction
+  ['TransactionNotStartedError', 'unreachable'],
+  ['ConnectionIsNotSetError', 'unreachable'],
+  ['Error: timeout exceeded when trying to connect', 'overloaded'],
+  ['Error: Query read timeout', 'unreachable'],
+  ['Error: Connection terminated', 'unreachable'],
+  ['Error: Client was closed', 'unreachable'],
+  ['Error: Client has encountered a connection error', 'unreachable'],
 ];
 
 /** The database cannot do its work just now. `written` is "no" where it is certain that nothing was. */
@@ -66,8 +70,9 @@ export class Outage extends Error {
 export function outageReasonOf(error: unknown): OutageReason | null {
   if (error instanceof Outage) return error.reason;
   const driverError: unknown = error instanceof QueryFailedError ? error.driverError : error;
-  const { code, message } = (driverError ?? {}) as { code?: unknown; message?: unknown };
+  const code: unknown = (driverError as { code?: unknown } | null)?.code;
   const known = typeof code === 'string' ? (REASONS[code] ?? REASONS[code.slice(0, 2)]) : undefined;
   if (known !== undefined) return known;
-  return MESSAGES.find(([start]) => typeof message === 'string' && message.startsWith(start))?.[1] ?? null;
+  const text = String(driverError);
+  return MESSAGES.find(([start]) => text.startsWith(start))?.[1] ?? null;
 }

@@ -5,6 +5,7 @@ import { Conflict, isConflict } from './conflict.ts';
 import { DatabaseFile } from './database-file.ts';
 import { embeddedTransaction } from './embedded-transaction.ts';
 import { Outage, outageReasonOf, type OutageReason } from './outage.ts';
+import { probeFile, probeServer } from './probe.ts';
 import { WriteAheadLog } from './write-ahead-log.ts';
 import { WriteQueue } from './write-queue.ts';
 
@@ -81,8 +82,7 @@ export class UnitOfWork implements OnModuleDestroy {
 
   /** Writes to the disk, and leaves everything as it was. @throws Outage where that cannot be done */
   async probe(): Promise<void> {
-    const sql = this.embedded === null ? 'SELECT pg_current_xact_id()' : 'PRAGMA user_version = 0';
-    await this.write((manager) => manager.query(sql));
+    await this.write((manager) => (this.embedded === null ? probeServer(manager) : probeFile(manager)));
   }
 
   onModuleDestroy(): void {
@@ -114,10 +114,10 @@ export class UnitOfWork implements OnModuleDestroy {
       throw new Error('A unit of work was started inside another; hand its manager on instead.');
     }
     const guarded = async (): Promise<T> => {
+      this.mustBeUsable();
       const unit = { open: true };
       this.open++;
       try {
-        this.mustBeUsable();
         return await this.inside.run(unit, work);
       } catch (error) {
         throw this.translated(error);
