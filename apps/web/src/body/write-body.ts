@@ -3,14 +3,14 @@ import { updateCollection } from '../notebook/kinds.ts';
 import type { BodyNotes } from '../notebook/notebook.ts';
 import { withNotes } from '../notebook/collection.ts';
 import type { Typed } from '../notebook/typed.ts';
-import { change } from '../state/notebook.ts';
+import { updateNotebook } from '../state/notebook.ts';
 import type { ValueQuestion } from '../compute/value-question.ts';
 
 /** Sweden writes a day as YYYY-MM-DD. */
 const DAY = new Intl.DateTimeFormat('sv');
 
 export const writeBody = (how: (notes: BodyNotes) => BodyNotes): void =>
-  change((notebook) => updateCollection(notebook, 'bodies', (collection) => withNotes(collection, how)));
+  updateNotebook((notebook) => updateCollection(notebook, 'bodies', (collection) => withNotes(collection, how)));
 
 export const writeMeasure = (dimension: BodyDimension, typed: Typed): void =>
   writeBody((it) => {

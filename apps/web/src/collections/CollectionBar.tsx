@@ -2,10 +2,11 @@ import { Select } from '../field/Select.tsx';
 import { TextField } from '../field/TextField.tsx';
 import { say } from '../messages.ts';
 import { recordText, isChanged } from '../records/record-text.ts';
-import { useServerReach } from '../state/server-reach.ts';
 import { added, isBlank, updateCollection, removed, type Kind, type Kinds } from '../notebook/kinds.ts';
 import { openEntry, withEntry, withNotes, type Entry, type Collection } from '../notebook/collection.ts';
-import { change, changeWithUndo } from '../state/notebook.ts';
+import { updateNotebook } from '../state/notebook.ts';
+import { changeWithUndo } from '../state/undo.ts';
+import { usePage } from '../state/page-store.ts';
 
 /** Which body, garment or yarn is open; its name; where it is kept. */
 export function CollectionBar<K extends Kind>({
@@ -30,19 +31,21 @@ export function CollectionBar<K extends Kind>({
             label={say.shelf.which}
             value={open.key}
             options={collection.entries.map((entry) => ({ value: entry.key, label: nameOf(entry) }))}
-            onValue={(key) => change((notebook) => updateCollection(notebook, kind, (it) => ({ ...it, open: key })))}
+            onValue={(key) =>
+              updateNotebook((notebook) => updateCollection(notebook, kind, (it) => ({ ...it, open: key })))
+            }
           />
         )}
         <TextField
           label={nameLabel}
           value={open.notes.name}
           onValue={(name) =>
-            change((notebook) =>
+            updateNotebook((notebook) =>
               updateCollection(notebook, kind, (it) => withNotes(it, (notes) => ({ ...notes, name }))),
             )
           }
         />
-        <button type="button" className="quiet" onClick={() => change((notebook) => added(notebook, kind))}>
+        <button type="button" className="quiet" onClick={() => updateNotebook((notebook) => added(notebook, kind))}>
           {say.shelf.add}
         </button>
         <button type="button" className="quiet" onClick={remove}>
@@ -56,7 +59,7 @@ export function CollectionBar<K extends Kind>({
 
 /** Where the entry is kept, in words; and what to do where two versions differ. */
 function StorageStatus<K extends Kind>({ kind, entry }: { readonly kind: K; readonly entry: Entry<Kinds[K]> }) {
-  const reach = useServerReach();
+  const reach = usePage((state) => state.serverReach);
   const { conflict, stored, refused } = entry;
   const states = say.shelf.state;
   const words = conflict
@@ -92,7 +95,9 @@ function ConflictChoice<K extends Kind>({
 }) {
   const { notes: theirs, etag } = conflict;
   const resolve = (how: (entry: Entry<Kinds[K]>) => Entry<Kinds[K]>): void =>
-    change((notebook) => updateCollection(notebook, kind, (collection) => withEntry(collection, entry.key, how)));
+    updateNotebook((notebook) =>
+      updateCollection(notebook, kind, (collection) => withEntry(collection, entry.key, how)),
+    );
   const keepMine = (): void =>
     resolve((it) => ({
       ...it,
@@ -100,7 +105,7 @@ function ConflictChoice<K extends Kind>({
       stored: theirs === null || it.stored === null ? null : { ...it.stored, etag, seen: '' },
     }));
   const takeTheirs = (): void => {
-    if (theirs === null) change((notebook) => removed(notebook, kind, entry.key));
+    if (theirs === null) updateNotebook((notebook) => removed(notebook, kind, entry.key));
     else
       resolve((it) => ({
         ...it,

@@ -1,6 +1,6 @@
 import { nextToTake } from '#target-sheet';
 import type { NextMeasureAdvice, Computation } from './computation.ts';
-import { finishedDimension } from '../compute/finished-dimension.ts';
+import { finishedDimension } from './finished-dimension.ts';
 
 /** What to say of the measure to take next; a sheet without a width says nothing yet. */
 export function adviseNextMeasure({ input, profile, sheet, cannot }: Computation): NextMeasureAdvice {

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { say } from '../messages.ts';
 import { lazyModule } from '../ui/lazy-module.ts';
-import { changeWithUndo } from '../state/notebook.ts';
+import { changeWithUndo } from '../state/undo.ts';
 
 const useTable = lazyModule(() => import('./RulesTable.tsx'));
 

@@ -3,10 +3,10 @@ import { updateCollection } from '../notebook/kinds.ts';
 import type { GarmentNotes } from '../notebook/notebook.ts';
 import { withNotes } from '../notebook/collection.ts';
 import type { Typed } from '../notebook/typed.ts';
-import { change } from '../state/notebook.ts';
+import { updateNotebook } from '../state/notebook.ts';
 
 export const writeGarment = (how: (notes: GarmentNotes) => GarmentNotes): void =>
-  change((notebook) => updateCollection(notebook, 'garments', (collection) => withNotes(collection, how)));
+  updateNotebook((notebook) => updateCollection(notebook, 'garments', (collection) => withNotes(collection, how)));
 
 export const writeFlat = (measures: Readonly<Partial<Record<GarmentDimension, Typed>>>): void =>
   writeGarment((it) => ({ ...it, measures: { ...it.measures, ...measures } }));

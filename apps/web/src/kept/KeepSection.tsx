@@ -4,13 +4,14 @@ import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import { newKey } from '../notebook/new-key.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { notebook } from '../state/notebook.ts';
+import { currentNotebook } from '../state/notebook.ts';
 import { makeSheet } from '../compute/compute.ts';
 import { sheetFingerprint } from '../records/sheet-fingerprint.ts';
 import { KEPT_TITLE, KeptList } from './KeptList.tsx';
 import { SideBySide } from './SideBySide.tsx';
 import { ExportButtons } from './ExportButtons.tsx';
-import { updateKeptSheets, useKeptSheets } from '../state/kept-sheets.ts';
+import { updateKeptSheets } from '../state/kept-sheets.ts';
+import { usePage } from '../state/page-store.ts';
 
 /** Keep the sheet, print it, take it along, and see two of them side by side. */
 export const KeepSection = memo(function KeepSection({
@@ -23,11 +24,11 @@ export const KeepSection = memo(function KeepSection({
   readonly tape: Tape;
 }) {
   const words = say.keep;
-  const { sheets } = useKeptSheets();
-  const now = (): TargetSheet => makeSheet(notebook(), newKey(), model);
+  const { sheets } = usePage((state) => state.keptSheets);
+  const now = (): TargetSheet => makeSheet(currentNotebook(), newKey(), model);
   const keep = (): void => {
     const kept = now();
-    const { design, made } = notebook();
+    const { design, made } = currentNotebook();
     updateKeptSheets((it) => ({
       ...it,
       sheets: [
@@ -38,7 +39,7 @@ export const KeepSection = memo(function KeepSection({
           sheet: kept,
           chosen: { design, made },
           stored: null,
-          waiting: sheetFingerprint(notebook()),
+          waiting: sheetFingerprint(currentNotebook()),
           changed: [],
         },
         ...it.sheets,

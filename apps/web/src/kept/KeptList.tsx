@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { offerUndo, changeWithUndo } from '../state/notebook.ts';
+import { offerUndo, changeWithUndo } from '../state/undo.ts';
 import type { KeptSheet } from '../notebook/kept-sheet.ts';
 import { distinctNames, titleOf, type SheetName } from './distinct-names.ts';
 import { ExportButtons } from './ExportButtons.tsx';

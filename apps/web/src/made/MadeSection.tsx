@@ -7,7 +7,8 @@ import { LengthField } from '../field/LengthField.tsx';
 import { say } from '../messages.ts';
 import type { Notebook } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { change, notebook, changeWithUndo } from '../state/notebook.ts';
+import { updateNotebook, currentNotebook } from '../state/notebook.ts';
+import { changeWithUndo } from '../state/undo.ts';
 import { Folded } from '../ui/Folded.tsx';
 import { showDifference, showLength } from '../reading/numbers.ts';
 import { madeKey, toMade } from '../compute/to-made.ts';
@@ -28,7 +29,7 @@ export const MadeSection = memo(function MadeSection({
   const words = say.made;
   const anyMade = toMade(made).length > 0;
   // The sheet is another whenever the notebook is.
-  const planned = useMemo(() => (anyMade ? plannedSheet(notebook(), model) : sheet), [anyMade, sheet, model]);
+  const planned = useMemo(() => (anyMade ? plannedSheet(currentNotebook(), model) : sheet), [anyMade, sheet, model]);
   if (planned === null) return <p>{words.none}</p>;
   // Its button rests afterwards, so the title takes the focus before.
   const clear = (): void => {
@@ -55,7 +56,9 @@ export const MadeSection = memo(function MadeSection({
                   typed={made[madeKey(piece, name)]}
                   tape={tape}
                   whenEmpty={value === null ? ' ' : words.planned(showLength(value, tape))}
-                  onTyped={(typed) => change((it) => ({ ...it, made: withMade(it.made, madeKey(piece, name), typed) }))}
+                  onTyped={(typed) =>
+                    updateNotebook((it) => ({ ...it, made: withMade(it.made, madeKey(piece, name), typed) }))
+                  }
                 />
               ))}
             </div>

@@ -2,7 +2,8 @@ import { useRef } from 'react';
 import { say } from '../messages.ts';
 import { hasExample } from '../notebook/example-key.ts';
 import type { Notebook } from '../notebook/notebook.ts';
-import { notebook as written, changeWithUndo } from '../state/notebook.ts';
+import { currentNotebook } from '../state/notebook.ts';
+import { changeWithUndo } from '../state/undo.ts';
 
 /** For one who came to an empty page: offers an example, beside what she may have written meanwhile; once it is there, its sheet. */
 export function ExampleOffer({ notebook }: { readonly notebook: Notebook }) {
@@ -11,7 +12,7 @@ export function ExampleOffer({ notebook }: { readonly notebook: Notebook }) {
   const words = useRef<HTMLParagraphElement>(null);
   const load = async (): Promise<void> => {
     const { withExample } = await import('../records/example.ts');
-    if (hasExample(written())) return;
+    if (hasExample(currentNotebook())) return;
     // The button goes away: where it still has the focus, the words above it take that.
     if (box.current?.contains(document.activeElement)) words.current?.focus({ preventScroll: true });
     changeWithUndo(say.demo.loaded, withExample);

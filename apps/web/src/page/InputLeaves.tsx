@@ -10,7 +10,7 @@ import { finishedDimension } from '../compute/finished-dimension.ts';
 import { YarnSection } from '../yarn/YarnSection.tsx';
 import { ExampleOffer } from './ExampleOffer.tsx';
 import { Leaf } from './Leaf.tsx';
-import type { LeafName } from './leaves.ts';
+import type { LeafName } from '../state/leaves.ts';
 import { NextLeafLink } from './NextLeafLink.tsx';
 import { Section } from './Section.tsx';
 

@@ -1,14 +1,14 @@
 import type { BodyModel } from '#body';
-import { useKeptSheets } from '../state/kept-sheets.ts';
 import { say } from '../messages.ts';
 import type { Notebook } from '../notebook/notebook.ts';
 import type { Computation } from '../compute/computation.ts';
 import { Leaf } from './Leaf.tsx';
 import { lazyModule } from '../ui/lazy-module.ts';
-import type { LeafName } from './leaves.ts';
+import type { LeafName } from '../state/leaves.ts';
 import { NextLeafLink } from './NextLeafLink.tsx';
 import { Section } from './Section.tsx';
 import { useSheetSections } from './use-sheet-sections.ts';
+import { usePage } from '../state/page-store.ts';
 
 const useSend = lazyModule(() => import('../send/SendSection.tsx'));
 
@@ -26,7 +26,7 @@ export function KeepAndMadeLeaves({
 }) {
   const { tape, made } = notebook;
   const sheet = computation?.sheet ?? null;
-  const something = useKeptSheets().sheets.length > 0 || computation !== null;
+  const something = usePage((state) => state.keptSheets).sheets.length > 0 || computation !== null;
   const outcome = useSheetSections(something && (open === 'keep' || open === 'made'));
   const send = useSend(open === 'keep');
   return (

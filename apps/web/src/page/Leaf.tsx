@@ -1,6 +1,6 @@
 import { memo, useDeferredValue, useEffect, useLayoutEffect, useRef, type ReactNode } from 'react';
-import type { LeafName } from './leaves.ts';
-import { foundOn } from './use-open-leaf.ts';
+import type { LeafName } from '../state/leaves.ts';
+import { openFoundLeaf } from '../state/open-leaf.ts';
 
 /**
  * One leaf of the notebook. A closed one costs nothing: it is not drawn anew, has no style and no layout. The browser's own
@@ -24,7 +24,7 @@ export const Leaf = memo(
     }, [open]);
     useEffect(() => {
       const element = place.current;
-      const found = (): void => foundOn(name);
+      const found = (): void => openFoundLeaf(name);
       element?.addEventListener('beforematch', found);
       return () => element?.removeEventListener('beforematch', found);
     }, [name]);

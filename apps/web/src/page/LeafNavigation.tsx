@@ -1,6 +1,6 @@
 import { memo } from 'react';
 import { say } from '../messages.ts';
-import { LEAVES, type LeafName } from './leaves.ts';
+import { LEAVES, type LeafName } from '../state/leaves.ts';
 
 /** The way to each leaf; it stays in reach. */
 export const LeafNavigation = memo(function LeafNavigation({ open }: { readonly open: LeafName }) {

@@ -1,5 +1,5 @@
 import { say } from '../messages.ts';
-import type { LeafName } from './leaves.ts';
+import type { LeafName } from '../state/leaves.ts';
 
 /** At the foot of a leaf: the way to the next. */
 export const NextLeafLink = ({ to }: { readonly to: LeafName }) => (

@@ -1,20 +1,19 @@
 import { Headline } from '../sheet/Headline.tsx';
 import { say } from '../messages.ts';
 import { isEmpty } from '../notebook/is-empty.ts';
-import { useNotebook } from '../state/notebook.ts';
 import { useComputation } from './use-computation.ts';
 import { KeepAndMadeLeaves } from './KeepAndMadeLeaves.tsx';
 import { LeafNavigation } from './LeafNavigation.tsx';
 import { ResultPane } from './ResultPane.tsx';
 import { PageHeader } from './PageHeader.tsx';
 import { UndoNotice } from './UndoNotice.tsx';
-import { useOpenLeaf } from './use-open-leaf.ts';
 import { InputLeaves } from './InputLeaves.tsx';
+import { usePage } from '../state/page-store.ts';
 
 /** The notebook, one leaf open, from the body to the pieces made; what is written is reckoned with at once. */
 export function Page() {
-  const notebook = useNotebook();
-  const open = useOpenLeaf();
+  const notebook = usePage((state) => state.notebook);
+  const open = usePage((state) => state.openLeaf);
   const { tape } = notebook;
   const empty = isEmpty(notebook);
   const { computation, openQuestions, model } = useComputation(notebook, !empty);

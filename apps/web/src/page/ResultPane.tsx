@@ -7,7 +7,7 @@ import { openEntry } from '../notebook/collection.ts';
 import type { Computation } from '../compute/computation.ts';
 import { toFabric } from '../compute/to-fabric.ts';
 import { Leaf } from './Leaf.tsx';
-import type { LeafName } from './leaves.ts';
+import type { LeafName } from '../state/leaves.ts';
 import { NextLeafLink } from './NextLeafLink.tsx';
 import { Section } from './Section.tsx';
 import { useSheetSections } from './use-sheet-sections.ts';

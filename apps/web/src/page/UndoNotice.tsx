@@ -1,17 +1,18 @@
 import { flushSync } from 'react-dom';
 import { say } from '../messages.ts';
-import { undoLast, dismissUndo, undoFocus, useUndo } from '../state/notebook.ts';
+import { pageStore, usePage } from '../state/page-store.ts';
+import { dismissUndo, undoLastChange } from '../state/undo.ts';
 
-/** What was just taken away, and the way back. It blocks nothing and does not go away by itself. */
+/** What was just removed, and the button to undo it. It blocks nothing and stays until it is closed. */
 export function UndoNotice() {
-  const said = useUndo();
+  const message = usePage(({ undo }) => undo?.message ?? null);
   return (
     <section aria-label={say.undo.title}>
       <div className="undo" role="status">
-        {said !== null && (
+        {message !== null && (
           <>
-            <span>{said}</span>
-            <button type="button" onClick={() => closing(undoLast)}>
+            <span>{message}</span>
+            <button type="button" onClick={() => closing(undoLastChange)}>
               {say.undo.button}
             </button>
             <button type="button" className="quiet" aria-label={say.undo.close} onClick={() => closing(dismissUndo)}>
@@ -24,11 +25,11 @@ export function UndoNotice() {
   );
 }
 
-/** The line goes away under the focus: that returns to where she was, or to the title of the open leaf where that is gone. */
-function closing(how: () => void): void {
-  const place = undoFocus();
-  flushSync(how);
-  if (place instanceof HTMLElement) place.focus({ preventScroll: true });
+/** The notice disappears with the focus in it: the focus returns to where it was, or to the title of the open leaf if that place is gone. */
+function closing(change: () => void): void {
+  const focus = pageStore.getState().undo?.focus;
+  flushSync(change);
+  if (focus instanceof HTMLElement) focus.focus({ preventScroll: true });
   if (document.activeElement !== document.body) return;
   document.querySelector<HTMLElement>('.leaf:not([hidden]) h2')?.focus({ preventScroll: true });
 }

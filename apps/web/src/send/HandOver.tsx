@@ -5,11 +5,11 @@ import { distinctNames } from '../kept/distinct-names.ts';
 import { saveText } from '../kept/export-text.ts';
 import { say } from '../messages.ts';
 import { newKey } from '../notebook/new-key.ts';
-import { useNotebook } from '../state/notebook.ts';
 import { nameOf } from './name-of.ts';
 import { handOn, previewFor, Refused, type Planner, type Preview } from '../api/planner-repository.ts';
 import { ErrorList } from './ErrorList.tsx';
 import { useRequest } from './use-request.ts';
+import { usePage } from '../state/page-store.ts';
 
 type Looked =
   { readonly is: 'preview'; readonly preview: Preview } | { readonly is: 'not'; readonly reasons: readonly string[] };
@@ -25,7 +25,7 @@ export function HandOver({
   readonly onSent: () => void;
 }) {
   const words = say.send.over;
-  const names = distinctNames(sheets, useNotebook().tape);
+  const names = distinctNames(sheets, usePage((state) => state.notebook).tape);
   const stored = sheets.flatMap((sheet, i) =>
     sheet.stored === null ? [] : [{ id: sheet.stored, title: names[i]?.line ?? '' }],
   );

@@ -1,7 +1,6 @@
 import { memo, useState } from 'react';
 import './send.css';
 import { Select } from '../field/Select.tsx';
-import { useKeptSheets } from '../state/kept-sheets.ts';
 import { say } from '../messages.ts';
 import { readDraft, writeDraft } from './draft.ts';
 import { HandOffs } from './HandOffs.tsx';
@@ -11,6 +10,7 @@ import { PlannerForm } from './PlannerForm.tsx';
 import { fromPlanner } from './planner-notes.ts';
 import { addPlanner, changePlanner, type NewSecret, type Planner } from '../api/planner-repository.ts';
 import { usePlanners } from './use-planners.ts';
+import { usePage } from '../state/page-store.ts';
 
 /** What is being done: a planner looked at, a new one written down, or one changed. */
 type Doing = 'looking' | 'adding' | 'changing';
@@ -19,7 +19,7 @@ type Doing = 'looking' | 'adding' | 'changing';
 export const SendSection = memo(function SendSection() {
   const words = say.send;
   const { planners, lost, put, drop } = usePlanners();
-  const { sheets } = useKeptSheets();
+  const { sheets } = usePage((state) => state.keptSheets);
   const [chosen, setChosen] = useState('');
   const [doing, setDoing] = useState<Doing>('looking');
   const [secret, setSecret] = useState<string | null>(null);

@@ -6,7 +6,7 @@ import { fieldId } from '../notebook/field-id.ts';
 import { NumberTable, type NumberRow } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { changeWithUndo } from '../state/notebook.ts';
+import { changeWithUndo } from '../state/undo.ts';
 import { Folded } from '../ui/Folded.tsx';
 import { showLength, showPercent } from '../reading/numbers.ts';
 import { applyRemedy } from '../compute/apply-remedy.ts';

@@ -1,45 +1,15 @@
-import { useSyncExternalStore } from 'react';
 import type { KeptSheets } from '../notebook/kept-sheet.ts';
+import { loadKeptSheets, onKeptSheetsSavedElsewhere, saveKeptSheets } from './kept-sheets-storage.ts';
+import { pageStore } from './page-store.ts';
 
-/** Where kept sheets lie in this browser; apart from the notebook, which is written at every key. */
-const PLACE = 'easewright-sheets-1';
+onKeptSheetsSavedElsewhere(() => pageStore.setState({ keptSheets: loadKeptSheets() }));
 
-const listeners = new Set<() => void>();
-let current: KeptSheets = readHere();
+export const currentKeptSheets = (): KeptSheets => pageStore.getState().keptSheets;
 
-function readHere(): KeptSheets {
-  try {
-    return { sheets: [], removed: [], ...(JSON.parse(localStorage.getItem(PLACE) ?? '{}') as Partial<KeptSheets>) };
-  } catch {
-    return { sheets: [], removed: [] };
-  }
+/** Changes the kept sheets and saves them in this browser at once. */
+export function updateKeptSheets(change: (kept: KeptSheets) => KeptSheets): void {
+  const keptSheets = change(currentKeptSheets());
+  if (keptSheets === currentKeptSheets()) return;
+  saveKeptSheets(keptSheets);
+  pageStore.setState({ keptSheets });
 }
-
-const tell = (): void => listeners.forEach((listener) => listener());
-
-window.addEventListener('storage', ({ key }) => {
-  if (key !== PLACE) return;
-  current = readHere();
-  tell();
-});
-
-export const keptSheets = (): KeptSheets => current;
-
-export function updateKeptSheets(how: (kept: KeptSheets) => KeptSheets): void {
-  const next = how(current);
-  if (next === current) return;
-  current = next;
-  try {
-    localStorage.setItem(PLACE, JSON.stringify(current));
-  } catch {
-    // No space: they stay on the page, and at the store once they are there.
-  }
-  tell();
-}
-
-export const onKeptSheetsChange = (listener: () => void): (() => void) => {
-  listeners.add(listener);
-  return () => listeners.delete(listener);
-};
-
-export const useKeptSheets = (): KeptSheets => useSyncExternalStore(onKeptSheetsChange, keptSheets);

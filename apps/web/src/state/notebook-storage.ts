@@ -1,49 +1,50 @@
 import { blankNotebook } from '../notebook/blank.ts';
 import type { Notebook } from '../notebook/notebook.ts';
 
-/** Where the notebook lies in this browser. The number is the shape's: one that cannot be read any more is left alone, not overwritten. */
-const PLACE = 'easewright-notebook-1';
+/** The key in this browser's storage. Its number is the version of the shape: an older shape is left as it is, not overwritten. */
+const STORAGE_KEY = 'easewright-notebook-1';
 
-/** Places that measure in inches (from memory). */
-const INCHES = /-(US|LR|MM)$/;
-const homeTape = (): 'in' | 'cm' => (INCHES.test(navigator.language) ? 'in' : 'cm');
+/** Regions that measure in inches (from memory). */
+const INCH_REGIONS = /-(US|LR|MM)$/;
+const blank = (): Notebook => blankNotebook(INCH_REGIONS.test(navigator.language) ? 'in' : 'cm');
 
 export function loadNotebook(): Notebook {
-  const blank = blankNotebook(homeTape());
-  return parsed(stored(), blank) ?? blank;
+  return parse(storedText()) ?? blank();
 }
 
-function stored(): string | null {
+function storedText(): string | null {
   try {
-    return localStorage.getItem(PLACE);
+    return localStorage.getItem(STORAGE_KEY);
   } catch {
     return null;
   }
 }
 
-/** False where the browser's space is full or closed: what is on the page stays there, and the store still takes it. */
+/** False where the storage is full or blocked: the notebook stays on the page, and the server still stores it. */
 export function saveNotebook(notebook: Notebook): boolean {
   try {
-    localStorage.setItem(PLACE, JSON.stringify(notebook));
+    localStorage.setItem(STORAGE_KEY, JSON.stringify(notebook));
     return true;
   } catch {
     return false;
   }
 }
 
-/** Another window of this browser wrote in the same notebook. */
-export function onOtherTabSave(take: (notebook: Notebook) => void): void {
+/** Calls back when another tab of this browser saved the notebook. */
+export function onNotebookSavedElsewhere(listener: (notebook: Notebook) => void): void {
   window.addEventListener('storage', ({ key, newValue }) => {
-    const notebook = key === PLACE ? parsed(newValue, blankNotebook(homeTape())) : null;
-    if (notebook) take(notebook);
+    const notebook = key === STORAGE_KEY ? parse(newValue) : null;
+    if (notebook) listener(notebook);
   });
 }
 
-function parsed(text: string | null, blank: Notebook): Notebook | null {
+/** A saved notebook; fields that it does not have yet are blank. Null where there is none or it cannot be read. */
+function parse(text: string | null): Notebook | null {
   if (text === null) return null;
   try {
     const found = JSON.parse(text) as Partial<Notebook>;
-    return { ...blank, ...found, design: { ...blank.design, ...found.design } };
+    const base = blank();
+    return { ...base, ...found, design: { ...base.design, ...found.design } };
   } catch {
     return null;
   }

@@ -1,13 +1,11 @@
 import { flushSync } from 'react-dom';
-import { followed } from './followed.ts';
+import { pageStore, usePage } from './page-store.ts';
 
-const printing = followed(false);
+/** Renders what depends on it before the browser lays out the printed page. */
+const setPrinting = (printing: boolean) => (): void => flushSync(() => pageStore.setState({ printing }));
 
-/** What depends on it is drawn before the paper is. */
-const become = (now: boolean) => (): void => flushSync(() => printing.set(now));
-
-window.addEventListener('beforeprint', become(true));
-window.addEventListener('afterprint', become(false));
+window.addEventListener('beforeprint', setPrinting(true));
+window.addEventListener('afterprint', setPrinting(false));
 
 /** True while the browser prints. */
-export const usePrinting = printing.use;
+export const usePrinting = (): boolean => usePage(({ printing }) => printing);

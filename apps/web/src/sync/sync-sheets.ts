@@ -1,8 +1,8 @@
 import { inUnit } from '#target-sheet';
 import type { KeptSheet } from '../notebook/kept-sheet.ts';
-import { updateKeptSheets, keptSheets } from '../state/kept-sheets.ts';
+import { updateKeptSheets, currentKeptSheets } from '../state/kept-sheets.ts';
 import { newKey } from '../notebook/new-key.ts';
-import { notebook } from '../state/notebook.ts';
+import { currentNotebook } from '../state/notebook.ts';
 import { sheetFingerprint } from '../records/sheet-fingerprint.ts';
 import { canStoreSheet, deleteSheet, storeSheet, listSheets } from '../api/sheet-repository.ts';
 
@@ -14,20 +14,21 @@ const onSheet = (key: string, how: (sheet: KeptSheet) => KeptSheet): void =>
 
 /** A sheet that waits and can go just now: what it was made from is still what is written, and is stored. */
 const canGo = ({ waiting }: KeptSheet): boolean =>
-  waiting !== null && canStoreSheet(notebook()) && waiting === sheetFingerprint(notebook());
+  waiting !== null && canStoreSheet(currentNotebook()) && waiting === sheetFingerprint(currentNotebook());
 
-export const hasPendingSheets = (): boolean => keptSheets().removed.length > 0 || keptSheets().sheets.some(canGo);
+export const hasPendingSheets = (): boolean =>
+  currentKeptSheets().removed.length > 0 || currentKeptSheets().sheets.some(canGo);
 
-export const anyStored = (): boolean => keptSheets().sheets.some(({ stored }) => stored !== null);
+export const anyStored = (): boolean => currentKeptSheets().sheets.some(({ stored }) => stored !== null);
 
 /** Sends what was removed and kept here. Throws when the store cannot be reached. */
 export async function storeSheets(): Promise<void> {
-  for (const id of keptSheets().removed) {
+  for (const id of currentKeptSheets().removed) {
     await deleteSheet(id);
     updateKeptSheets((kept) => ({ ...kept, removed: kept.removed.filter((gone) => gone !== id) }));
   }
-  for (const sheet of keptSheets().sheets.filter(canGo)) {
-    const result = await storeSheet(notebook(), sheet.title);
+  for (const sheet of currentKeptSheets().sheets.filter(canGo)) {
+    const result = await storeSheet(currentNotebook(), sheet.title);
     if (result.is === 'kept') {
       const { kept } = result;
       onSheet(sheet.key, (it) => ({

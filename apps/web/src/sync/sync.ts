@@ -1,11 +1,10 @@
-import { onKeptSheetsChange } from '../state/kept-sheets.ts';
+import { pageStore } from '../state/page-store.ts';
 import { isBlank, KINDS, updateCollection, collectionOf, type Kind, type Kinds } from '../notebook/kinds.ts';
 import { newKey } from '../notebook/new-key.ts';
 import { newEntry, withEntry, type Entry, type Collection } from '../notebook/collection.ts';
-import { change, notebook, reloadNotebook, onNotebookChange } from '../state/notebook.ts';
+import { updateNotebook, currentNotebook, reloadNotebook } from '../state/notebook.ts';
 import { recordText, isChanged } from '../records/record-text.ts';
 import { REPOSITORIES, type Kept } from '../api/record-repositories.ts';
-import { setServerReach } from '../state/server-reach.ts';
 import { anyStored, fetchSheets, hasPendingSheets, storeSheets } from './sync-sheets.ts';
 
 /** After the last key, before it is stored. */
@@ -35,11 +34,11 @@ export function startSync(): () => void {
         if (whole || (stores && anyStored())) await fetchSheets();
         await storeSheets();
       });
-      setServerReach('reached');
+      pageStore.setState({ serverReach: 'reached' });
       retry = RETRY_MS;
       if (hasPendingWork()) after(PAUSE_MS, false);
     } catch {
-      setServerReach('lost');
+      pageStore.setState({ serverReach: 'lost' });
       after(retry, true);
       retry = Math.min(retry * 2, LONGEST_RETRY_MS);
     }
@@ -49,7 +48,11 @@ export function startSync(): () => void {
   const seen = (): void => {
     if (document.visibilityState === 'visible') soon();
   };
-  const ends = [onNotebookChange(() => after(PAUSE_MS, false)), onKeptSheetsChange(() => after(PAUSE_MS, false))];
+  const ends = [
+    pageStore.subscribe((now, before) => {
+      if (now.notebook !== before.notebook || now.keptSheets !== before.keptSheets) after(PAUSE_MS, false);
+    }),
+  ];
   window.addEventListener('online', soon);
   document.addEventListener('visibilitychange', seen);
   ends.push(() => window.removeEventListener('online', soon));
@@ -77,26 +80,26 @@ const needsStoring = <K extends Kind>(kind: K, entry: Entry<Kinds[K]>): boolean 
   (entry.stored !== null || !isBlank(kind, entry.notes));
 
 function hasPendingRecords<K extends Kind>(kind: K): boolean {
-  const collection = collectionOf(notebook(), kind);
+  const collection = collectionOf(currentNotebook(), kind);
   return collection.removed.length > 0 || collection.entries.some((entry) => needsStoring(kind, entry));
 }
 
 const onEntry = <K extends Kind>(kind: K, key: string, how: (entry: Entry<Kinds[K]>) => Entry<Kinds[K]>): void =>
-  change((it) => updateCollection(it, kind, (collection) => withEntry(collection, key, how)));
+  updateNotebook((it) => updateCollection(it, kind, (collection) => withEntry(collection, key, how)));
 
 /** Sends what was removed and changed here. Throws when the store cannot be reached. */
 async function storeRecords<K extends Kind>(kind: K): Promise<void> {
   const store = REPOSITORIES[kind];
-  for (const { id, etag } of collectionOf(notebook(), kind).removed) {
+  for (const { id, etag } of collectionOf(currentNotebook(), kind).removed) {
     await store.remove(id, etag);
-    change((it) =>
+    updateNotebook((it) =>
       updateCollection(it, kind, (collection) => ({
         ...collection,
         removed: collection.removed.filter((gone) => gone.id !== id),
       })),
     );
   }
-  for (const entry of collectionOf(notebook(), kind).entries)
+  for (const entry of collectionOf(currentNotebook(), kind).entries)
     if (needsStoring(kind, entry)) await storeEntry(kind, entry);
 }
 
@@ -107,10 +110,10 @@ async function storeEntry<K extends Kind>(kind: K, entry: Entry<Kinds[K]>): Prom
   const result = stored === null ? await store.add(notes) : await store.put(stored.id, stored.etag, notes);
   if (result.is === 'kept') {
     const { id, etag } = result.kept;
-    const still = collectionOf(notebook(), kind).entries.some((it) => it.key === key);
+    const still = collectionOf(currentNotebook(), kind).entries.some((it) => it.key === key);
     if (still) onEntry(kind, key, (it) => ({ ...it, stored: { id, etag, seen: sent } }));
     else
-      change((it) =>
+      updateNotebook((it) =>
         updateCollection(it, kind, (collection) => ({ ...collection, removed: [...collection.removed, { id, etag }] })),
       );
     return;
@@ -130,7 +133,7 @@ async function storeEntry<K extends Kind>(kind: K, entry: Entry<Kinds[K]>): Prom
 /** Brings what was changed elsewhere. Throws when the store cannot be reached. */
 async function fetchRecords<K extends Kind>(kind: K): Promise<void> {
   const listed = await REPOSITORIES[kind].list();
-  change((it) => updateCollection(it, kind, (collection) => merged(kind, collection, listed)));
+  updateNotebook((it) => updateCollection(it, kind, (collection) => merged(kind, collection, listed)));
 }
 
 function merged<K extends Kind>(

@@ -1,38 +1,36 @@
-import { useEffect, useSyncExternalStore } from 'react';
+import { useEffect } from 'react';
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
 
-/** While the server does not answer, it is asked again after so long. */
-const AGAIN_MS = 3000;
+/** While the server does not answer, it is asked again after this time. */
+const RETRY_MS = 3000;
 
-/** True where the server answers at all; what it says does not matter. */
-const answers = (): Promise<boolean> =>
+/** True where the server answers at all, whatever the answer is. */
+const serverAnswers = (): Promise<boolean> =>
   fetch('/health', { cache: 'no-store' }).then(
     () => true,
     () => false,
   );
 
 /**
- * A hook that gives a module once it has come, null until then. It is fetched when it is first wanted, and only once the server
- * answers: a browser remembers an import that failed and never tries it again.
+ * A hook that gives a module once it has loaded, null until then. The module is requested when it is first wanted, and only once
+ * the server answers: a browser caches a failed import and never retries it. React's own `lazy` would throw, and take the page
+ * down, while there is no connection.
  */
 export function lazyModule<M>(load: () => Promise<M>): (wanted: boolean) => M | null {
-  let module: M | null = null;
-  let asked = false;
-  const listeners = new Set<() => void>();
-  const fetchIt = async (): Promise<void> => {
-    if (asked) return;
-    asked = true;
-    while (!(await answers())) await new Promise((again) => setTimeout(again, AGAIN_MS));
-    module = await load();
-    listeners.forEach((listener) => listener());
-  };
-  const listen = (listener: () => void): (() => void) => {
-    listeners.add(listener);
-    return () => listeners.delete(listener);
+  const store = createStore<{ readonly module: M | null }>(() => ({ module: null }));
+  let requested = false;
+  const request = async (): Promise<void> => {
+    if (requested) return;
+    requested = true;
+    while (!(await serverAnswers())) await new Promise((resolve) => setTimeout(resolve, RETRY_MS));
+    const module = await load();
+    store.setState({ module });
   };
   return (wanted) => {
     useEffect(() => {
-      if (wanted) void fetchIt();
+      if (wanted) void request();
     }, [wanted]);
-    return useSyncExternalStore(listen, () => module);
+    return useStore(store, (state) => state.module);
   };
 }

@@ -1,7 +1,7 @@
 import { updateCollection } from '../notebook/kinds.ts';
 import type { YarnNotes } from '../notebook/notebook.ts';
 import { withNotes } from '../notebook/collection.ts';
-import { change } from '../state/notebook.ts';
+import { updateNotebook } from '../state/notebook.ts';
 
 export const writeYarn = (how: (notes: YarnNotes) => YarnNotes): void =>
-  change((notebook) => updateCollection(notebook, 'yarns', (collection) => withNotes(collection, how)));
+  updateNotebook((notebook) => updateCollection(notebook, 'yarns', (collection) => withNotes(collection, how)));

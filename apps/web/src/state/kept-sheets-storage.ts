@@ -1,0 +1,28 @@
+import type { KeptSheets } from '../notebook/kept-sheet.ts';
+
+/** The key in this browser's storage; apart from the notebook, which is saved at every key press. */
+const STORAGE_KEY = 'easewright-sheets-1';
+
+export function loadKeptSheets(): KeptSheets {
+  const none: KeptSheets = { sheets: [], removed: [] };
+  try {
+    return { ...none, ...(JSON.parse(localStorage.getItem(STORAGE_KEY) ?? '{}') as Partial<KeptSheets>) };
+  } catch {
+    return none;
+  }
+}
+
+export function saveKeptSheets(kept: KeptSheets): void {
+  try {
+    localStorage.setItem(STORAGE_KEY, JSON.stringify(kept));
+  } catch {
+    // The storage is full: the sheets stay on the page, and the server still stores them.
+  }
+}
+
+/** Calls back when another tab of this browser saved kept sheets. */
+export function onKeptSheetsSavedElsewhere(listener: () => void): void {
+  window.addEventListener('storage', ({ key }) => {
+    if (key === STORAGE_KEY) listener();
+  });
+}
