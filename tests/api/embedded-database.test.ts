@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { chmodSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -20,6 +20,30 @@ describe('the embedded database', () => {
     expect(await read('busy_timeout')).toBe(5000);
     await dataSource.destroy();
     expect(statSync(join(folder, 'new')).mode & 0o077, 'the folder is its owner’s alone').toBe(0);
+  });
+
+  it('is its owner’s alone, also in a folder that others may enter, and whatever it was before', async () => {
+    chmodSync(folder, 0o755);
+    const file = join(folder, 'a.sqlite');
+    writeFileSync(file, '', { mode: 0o644 });
+    const dataSource = await openDatabase({ kind: 'sqlite', file });
+    await dataSource.query('CREATE TABLE written (at text)');
+    const open = readdirSync(folder).filter((name) => (statSync(join(folder, name)).mode & 0o077) !== 0);
+    expect(open).toEqual([]);
+    expect(readdirSync(folder).sort()).toEqual(['a.sqlite', 'a.sqlite-shm', 'a.sqlite-wal', 'a.sqlite.lock']);
+    await dataSource.destroy();
+  });
+
+  it('is refused in one line where a newer program has made it, and left as it was', async () => {
+    const file = join(folder, 'a.sqlite');
+    const dataSource = await openDatabase({ kind: 'sqlite', file });
+    await dataSource.query(`INSERT INTO migrations (timestamp, name) VALUES (9999999999999, 'Newer9999999999999')`);
+    await dataSource.destroy();
+    const before = readFileSync(file);
+    await expect(openDatabase({ kind: 'sqlite', file })).rejects.toThrow(
+      /^The database was made by a newer Easewright \(Newer9999999999999\)\. [^\n]*$/,
+    );
+    expect(readFileSync(file).equals(before)).toBe(true);
   });
 
   it('is refused in one line where its folder cannot be made', async () => {

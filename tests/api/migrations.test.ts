@@ -42,6 +42,16 @@ class LosesARow9999999999999 implements MigrationInterface {
   async down(): Promise<void> {}
 }
 
+class AddsATable9999999999998 implements MigrationInterface {
+  readonly name = 'AddsATable9999999999998';
+  async up(runner: QueryRunner): Promise<void> {
+    await runner.createTable(new Table({ name: 'added', columns: [{ name: 'id', type: 'integer', isPrimary: true }] }));
+  }
+  async down(runner: QueryRunner): Promise<void> {
+    await runner.dropTable('added');
+  }
+}
+
 /** Rebuilds the table that all others refer to: with foreign keys on, dropping the old one would take them along. */
 class RebuildsMaker9999999999999 implements MigrationInterface {
   readonly name = 'RebuildsMaker9999999999999';
@@ -120,6 +130,23 @@ describe.each(DATABASES)('migrations on %s', (kind) => {
     await insertRows(dataSource, Object.keys(ROWS));
     await expect(migrate(dataSource)).rejects.toThrow('would leave 0 of 1 rows in body');
     expect(await dataSource.query('SELECT id FROM body')).toEqual([{ id: 'body-1' }]);
+  });
+
+  it('are all taken back where one of them fails: an upgrade that fails leaves what was there', async () => {
+    await migrate(await connect(MIGRATIONS));
+    const dataSource = await connect([...MIGRATIONS, AddsATable9999999999998, LosesARow9999999999999]);
+    await insertRows(dataSource, Object.keys(ROWS));
+    const before = await tablesOf(dataSource);
+    await expect(migrate(dataSource)).rejects.toThrow('would leave 0 of 1 rows in body');
+    expect(await tablesOf(dataSource)).toEqual(before);
+    await migrate(await connect(MIGRATIONS));
+  });
+
+  it.runIf(kind === 'postgres')('run once, however many processes start together', async () => {
+    const sources = await Promise.all(Array.from({ length: 8 }, () => connect(MIGRATIONS)));
+    await Promise.all(sources.map(migrate));
+    const [source] = sources;
+    expect(await source?.query('SELECT count(*)::int AS runs FROM migrations')).toEqual([{ runs: MIGRATIONS.length }]);
   });
 
   it.runIf(kind === 'sqlite')('do not lose the children of a table that is rebuilt', async () => {

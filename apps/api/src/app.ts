@@ -1,6 +1,7 @@
 import 'reflect-metadata';
 import { NestFactory } from '@nestjs/core';
 import type { NestExpressApplication } from '@nestjs/platform-express';
+import type { DataSource } from 'typeorm';
 import { AppModule } from './app.module.ts';
 import { serveDocs } from './docs/serve-docs.ts';
 import { handOffSettingsFrom } from './hand-off/hand-off-settings.ts';
@@ -20,7 +21,7 @@ import { openDatabase } from './storage/open-database.ts';
 export async function makeApp(env: Environment): Promise<NestExpressApplication> {
   const settings = settingsFrom(env);
   const dataSource = await openDatabase(settings.database);
-  const handOff = handOffSettingsFrom(env, settings.database);
+  const handOff = await orClosed(dataSource, () => handOffSettingsFrom(env, settings.database));
   const app = await NestFactory.create<NestExpressApplication>(AppModule.over(dataSource, handOff), {
     bodyParser: false,
     abortOnError: false,
@@ -32,4 +33,14 @@ export async function makeApp(env: Environment): Promise<NestExpressApplication>
   serveDocs(app);
   servePage(app, settings.pageFolder);
   return app;
+}
+
+/** What is needed before the application can own the database; where it fails the database is closed again. */
+async function orClosed<T>(dataSource: DataSource, read: () => T): Promise<T> {
+  try {
+    return read();
+  } catch (error) {
+    await dataSource.destroy();
+    throw error;
+  }
 }

@@ -48,3 +48,11 @@ export function driverOptions(database: DatabaseSettings): DataSourceOptions {
         poolErrorHandler: () => undefined, // a connection that breaks while nobody uses it is replaced
       };
 }
+
+/** For migrations, which may take as long as they need. */
+export function migratingOptions(database: DatabaseSettings): DataSourceOptions {
+  return {
+    ...driverOptions(database),
+    extra: { connectionTimeoutMillis: 5_000, keepAlive: true },
+  } as DataSourceOptions;
+}

@@ -2,6 +2,7 @@ import { accessSync, constants, mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import type { DataSource } from 'typeorm';
 import { StartError } from '../settings/start-error.ts';
+import { makePrivate } from './private-file.ts';
 
 /** How long SQLite waits for a lock that another process holds. */
 export const BUSY_TIMEOUT_MS = 5000;
@@ -15,9 +16,8 @@ const PRAGMAS = {
   busy_timeout: BUSY_TIMEOUT_MS,
 } as const;
 
-/** Makes the data folder (for its owner alone) and sees that it can be written. @throws StartError */
-export function prepareFolder(file: string): void {
-  if (file === ':memory:') return;
+/** Makes the data folder and the file (for their owner alone) and sees that they can be written. @throws StartError */
+export function prepareFiles(file: string): void {
   const folder = dirname(file);
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
@@ -27,6 +27,7 @@ export function prepareFolder(file: string): void {
       `The data folder ${folder} cannot be written (${String((error as NodeJS.ErrnoException).code)}). Make it writable or name another with DATA_DIR.`,
     );
   }
+  makePrivate(file);
 }
 
 /** Sets the pragmas and asserts each by reading it back. A database in memory has no write-ahead log. @throws StartError */

@@ -1,22 +1,47 @@
 import { MigrationExecutor, type DataSource, type EntityManager, type Migration, type QueryRunner } from 'typeorm';
+import { StartError } from '../settings/start-error.ts';
+import { withMigrationLock } from './migration-lock.ts';
 
 type Counts = ReadonlyMap<string, number>;
 
 /**
- * Runs every pending migration, each in its own transaction, and compares the row counts of all tables before and after:
- * a migration that loses or invents rows is rolled back.
+ * Runs every pending migration in one transaction, so that an upgrade which fails leaves the database as it was, and
+ * compares the row counts of all tables before and after each: one that loses or invents rows is rolled back.
  *
  * Foreign keys are off while SQLite rebuilds a table (dropping the old one would otherwise take its children along)
  * and checked before the commit.
+ *
+ * @throws StartError where a newer program has migrated the database further
  */
 export async function migrate(dataSource: DataSource): Promise<void> {
-  const pending = await new MigrationExecutor(dataSource).getPendingMigrations();
-  for (const migration of pending) await inTransaction(dataSource, (runner) => step(dataSource, runner, migration));
+  await withMigrationLock(dataSource, async () => {
+    await mustNotBeNewer(dataSource);
+    const pending = await new MigrationExecutor(dataSource).getPendingMigrations();
+    if (pending.length === 0) return;
+    await inTransaction(dataSource, async (runner) => {
+      for (const migration of pending) await step(dataSource, runner, migration);
+    });
+  });
 }
 
 /** Takes back the newest migration. What its tables held is gone. */
 export async function undoLastMigration(dataSource: DataSource): Promise<void> {
   await inTransaction(dataSource, (runner) => new MigrationExecutor(dataSource, runner).undoLastMigration());
+}
+
+/** The migrations a database has been through that this program does not know. */
+export async function unknownMigrations(dataSource: DataSource): Promise<string[]> {
+  const known = new Set(dataSource.migrations.map(({ name, constructor }) => name ?? constructor.name));
+  const executed = await new MigrationExecutor(dataSource).getExecutedMigrations();
+  return executed.map(({ name }) => name).filter((name) => !known.has(name));
+}
+
+async function mustNotBeNewer(dataSource: DataSource): Promise<void> {
+  const unknown = await unknownMigrations(dataSource);
+  if (unknown.length === 0) return;
+  throw new StartError(
+    `The database was made by a newer Easewright (${unknown.join(', ')}). Start that one, or restore a backup of this one.`,
+  );
 }
 
 async function inTransaction(dataSource: DataSource, work: (runner: QueryRunner) => Promise<void>): Promise<void> {
@@ -27,7 +52,7 @@ async function inTransaction(dataSource: DataSource, work: (runner: QueryRunner)
     await work(runner);
     await runner.commitTransaction();
   } catch (error) {
-    await runner.rollbackTransaction();
+    await runner.rollbackTransaction().catch(() => undefined); // SQLite may have done so by itself
     throw error;
   } finally {
     await runner.afterMigration();
