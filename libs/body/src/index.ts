@@ -31,3 +31,5 @@ export type { Spread } from './model/posterior.ts';
 export { bodyQuestioner, type Question, type QuestionsInput } from './model/questions.ts';
 export type { SlipCode } from './model/repairs.ts';
 export { TAKING, type Taking } from './model/taking.ts';
+export { bodyFromRecord } from './body-from-record.ts';
+export { BODY_MEASURE_RECORD, BODY_RECORD, type BodyRecord, type StoredBody } from './body-record.ts';

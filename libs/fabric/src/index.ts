@@ -29,3 +29,5 @@ export { usableOf, usableStretch } from './stretch.ts';
 export { weightOf } from './weight-of.ts';
 export { FIBRE_DENSITY, PACKING, packedDiameterMm, texOf, yarnDiameterMm, type PackedYarn } from './yarn-diameter.ts';
 export { categoriesOfWraps, YARN_WEIGHTS, type Band, type OtherPrinting, type YarnWeight } from './yarn-weights.ts';
+export { fabricFromRecord } from './fabric-from-record.ts';
+export { FABRIC_RECORD, GROWTH_RECORD, STRETCH_RECORD, type FabricRecord, type StoredFabric } from './fabric-record.ts';

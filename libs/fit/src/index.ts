@@ -7,3 +7,13 @@ export type { Tape } from './length-words.ts';
 export { type Rule, type RuleName, type Rules, RULES, RULES_VERSION, rulesWith } from './rules.ts';
 export { BODY_MEASURES } from './inputs.ts';
 export { MADE_MEASURES } from './made.ts';
+export {
+  CHOSEN_LENGTH_RECORD,
+  DESIGN_RECORD,
+  EASE_BAND_RECORD,
+  EASE_GIRTH_RECORD,
+  GIRTH_DIFFERENCE_RECORD,
+  type DesignRecord,
+  type StoredDesign,
+} from './design-record.ts';
+export { designFromRecord } from './design-from-record.ts';

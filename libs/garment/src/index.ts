@@ -20,3 +20,13 @@ export {
   type Wears,
 } from './garment.ts';
 export { resolveGarment } from './resolve-garment.ts';
+export { garmentFromRecord, layerFromRecord } from './garment-from-record.ts';
+export {
+  GARMENT_MEASURE_RECORD,
+  GARMENT_RECORD,
+  SLEEVE_FROM,
+  WEARS_RECORD,
+  type GarmentRecord,
+  type StoredGarment,
+} from './garment-record.ts';
+export { LAYER_RECORD, type LayerRecord } from './layer-record.ts';

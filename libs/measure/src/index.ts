@@ -35,3 +35,12 @@ export {
   type Correlation,
   type Uncertain,
 } from './uncertain.ts';
+export type { Measured, Size } from './measured.ts';
+export { chosenFields, measuredFields } from './measured-fields.ts';
+export { readingOf, unitsOf, type Limits, type MeasuredSchema } from './measured-schema.ts';
+export { QUANTITIES, type QuantityName, type UnitSpelling } from './quantity.ts';
+export { readMeasured } from './read-measured.ts';
+export type { FieldSchema, FieldValue, RecordOf, RecordSchema, StoredRecord } from './record-schema.ts';
+export { storedRecord } from './stored-record.ts';
+export { HOW_DEFAULT, TAKEN_FIELDS } from './taken-fields.ts';
+export { THICKNESS_RECORD } from './thickness-record.ts';

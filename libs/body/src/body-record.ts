@@ -1,0 +1,50 @@
+import { measuredFields, TAKEN_FIELDS, type RecordOf, type RecordSchema, type StoredRecord } from '#measure';
+import { BODY_DIMENSIONS } from './body-dimension.ts';
+import { FIGURES, type Figure } from './body.ts';
+
+export const FIGURE_DEFAULT: Figure = 'unsaid';
+
+/** One measurement of a body. What a person may be is another question: see `bodyProblems`. */
+export const BODY_MEASURE_RECORD = {
+  name: {
+    kind: 'choice',
+    of: BODY_DIMENSIONS,
+    description: 'ISO 8559-1’s term where it has one.',
+    example: 'chest-girth',
+  },
+  ...measuredFields({
+    quantity: 'length',
+    limits: { min: 1, max: 5000, words: 'from 1 mm to 5 m' },
+    instead: {
+      field: 'name',
+      is: 'weight',
+      quantity: 'mass',
+      limits: { min: 500, max: 500_000, words: 'from 0.5 to 500 kg' },
+    },
+  }),
+  ...TAKEN_FIELDS,
+} as const satisfies RecordSchema;
+
+/** A body, as the maker gives it. */
+export const BODY_RECORD = {
+  title: {
+    kind: 'text',
+    max: 120,
+    optional: true,
+    description: 'What the maker calls it.',
+    example: 'Me, in spring',
+  },
+  figure: { kind: 'choice', of: FIGURES, optional: true, default: FIGURE_DEFAULT },
+  age: { kind: 'number', min: 0, max: 120, optional: true, description: 'In years; fractions for babies.' },
+  estimate: {
+    kind: 'yes-no',
+    optional: true,
+    default: true,
+    description: 'Whether what was not measured may be estimated.',
+  },
+  measures: { kind: 'list', items: BODY_MEASURE_RECORD, max: 100, distinct: ['name'] },
+} as const satisfies RecordSchema;
+
+/** A body as a maker gives it, and as it is stored. */
+export type BodyRecord = RecordOf<typeof BODY_RECORD>;
+export type StoredBody = StoredRecord<typeof BODY_RECORD>;

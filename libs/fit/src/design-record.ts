@@ -1,0 +1,83 @@
+import { CONSTRUCTIONS, LAYER_RECORD } from '#garment';
+import { chosenFields, type RecordOf, type RecordSchema, type StoredRecord } from '#measure';
+import { BASES, EASE_CATEGORIES, HEMS, LENGTHS, NECKLINES, SILHOUETTES } from './design.ts';
+
+/** A chosen length on a garment, finished: a band, a rib, a neck. */
+export const CHOSEN_LENGTH_RECORD = chosenFields({
+  quantity: 'length',
+  limits: { min: 0, max: 3000, words: 'from 0 to 3 m' },
+}) satisfies RecordSchema;
+
+const DIFFERENCE = { quantity: 'difference', limits: { min: -1000, max: 2000, words: 'from -1 m to 2 m' } } as const;
+
+/** A difference in girth: negative where the new one is to be smaller. */
+export const GIRTH_DIFFERENCE_RECORD = chosenFields(DIFFERENCE) satisfies RecordSchema;
+
+/** Ease as a category and a place in it. */
+export const EASE_BAND_RECORD = {
+  category: { kind: 'choice', of: EASE_CATEGORIES },
+  place: {
+    kind: 'number',
+    min: 0,
+    max: 1,
+    optional: true,
+    default: 0.5,
+    description: '0 the closer end of the category, 1 its looser.',
+  },
+} as const satisfies RecordSchema;
+
+/** Ease as a difference in girth. */
+export const EASE_GIRTH_RECORD = chosenFields({ ...DIFFERENCE, orGiven: 'category' }) satisfies RecordSchema;
+
+const length = <const D extends string>(description: D) =>
+  ({ kind: 'record', fields: CHOSEN_LENGTH_RECORD, optional: true, description }) as const;
+
+/** What the maker chose. What she leaves out, the rules decide. */
+export const DESIGN_RECORD = {
+  silhouette: { kind: 'choice', of: SILHOUETTES },
+  construction: { kind: 'choice', of: CONSTRUCTIONS },
+  length: { kind: 'choice', of: LENGTHS },
+  neckline: { kind: 'choice', of: NECKLINES },
+  basis: {
+    kind: 'choice',
+    of: BASES,
+    optional: true,
+    default: 'body',
+    description: 'Where the targets come from.',
+  },
+  hem: { kind: 'choice', of: HEMS, optional: true, default: 'straight' },
+  ease: {
+    kind: 'either',
+    by: 'category',
+    given: EASE_BAND_RECORD,
+    missing: EASE_GIRTH_RECORD,
+    standard: { category: 'classic', place: 0.5 },
+    optional: true,
+    description: 'Default: classic, in its middle.',
+  },
+  easeChange: {
+    kind: 'record',
+    fields: GIRTH_DIFFERENCE_RECORD,
+    optional: true,
+    description: 'To the garment that fits; default 0, "like this one".',
+  },
+  layer: {
+    kind: 'record',
+    fields: LAYER_RECORD,
+    optional: true,
+    description: 'What will be worn beneath, beyond a shirt.',
+  },
+  customLength: length('Centre-back length of a custom length: finished back neck edge to hem.'),
+  band: length('Depth of the neck band, and of a vest’s armhole bands.'),
+  frontBand: length('Width of a cardigan’s front band.'),
+  overlap: length('How far a cardigan’s front bands overlap; default: their width.'),
+  rib: length('Depth of the rib at hem and cuff.'),
+  neckWidth: length('The maker’s own neck, finished: its width.'),
+  frontNeckDepth: length('The maker’s own neck, finished: its depth in front.'),
+  backNeckDepth: length('The maker’s own neck, finished: its depth at the back.'),
+  seamAllowance: length('Added at each joined edge of a piece; default none.'),
+} as const satisfies RecordSchema;
+
+/** A design as a maker gives it, and as it is stored. */
+export type DesignRecord = RecordOf<typeof DESIGN_RECORD>;
+export type StoredDesign = StoredRecord<typeof DESIGN_RECORD>;

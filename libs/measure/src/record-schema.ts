@@ -1,0 +1,101 @@
+import type { MeasuredSchema } from './measured-schema.ts';
+import type { UnitSpelling } from './quantity.ts';
+
+/** What may be said of any field. Absent and null both mean that it was left out; `default` is what then holds. */
+interface Common {
+  readonly optional?: true;
+  readonly default?: string | number | boolean;
+  readonly description?: string;
+  readonly example?: unknown;
+}
+
+/** One field of a record: its kind, its limits (both ends included), whether it may be left out. */
+export type FieldSchema = Common &
+  (
+    | { readonly kind: 'text'; readonly max: number }
+    | { readonly kind: 'choice'; readonly of: readonly string[]; readonly onlyWhere?: OnlyWhere }
+    | { readonly kind: 'number' | 'whole'; readonly min: number; readonly max: number }
+    | { readonly kind: 'yes-no' }
+    | { readonly kind: 'day-or-time' }
+    | { readonly kind: 'measured'; readonly part: 'value' | 'unit' | 'text' | 'u'; readonly as: MeasuredSchema }
+    | { readonly kind: 'record'; readonly fields: RecordSchema; readonly sparse?: true }
+    | {
+        readonly kind: 'list';
+        readonly items: RecordSchema;
+        readonly max: number;
+        /** No two items have the same in all of these. */
+        readonly distinct?: readonly string[];
+      }
+    | {
+        /** One of two records, by whether the field `by` is given. */
+        readonly kind: 'either';
+        readonly by: string;
+        readonly given: RecordSchema;
+        readonly missing: RecordSchema;
+        readonly standard: object;
+      }
+  );
+
+/** The field belongs to records in which another field has this value; elsewhere it is null. */
+interface OnlyWhere {
+  readonly field: string;
+  readonly is: string;
+}
+
+/** A kind of record, in the order in which its fields are shown and checked. Plain data. */
+export type RecordSchema = Readonly<Record<string, FieldSchema>>;
+
+/** The value of a field as a maker gives it. */
+export type FieldValue<F> = F extends { kind: 'choice'; of: readonly (infer C)[] }
+  ? C
+  : F extends { kind: 'number' | 'whole' } | { kind: 'measured'; part: 'value' | 'u' }
+    ? number
+    : F extends { kind: 'yes-no' }
+      ? boolean
+      : F extends { kind: 'measured'; part: 'unit'; as: infer M }
+        ? UnitOf<M>
+        : F extends { kind: 'text' | 'day-or-time' } | { kind: 'measured'; part: 'text' }
+          ? string
+          : F extends { kind: 'record'; fields: infer S }
+            ? RecordOf<S>
+            : F extends { kind: 'list'; items: infer S }
+              ? RecordOf<S>[]
+              : F extends { kind: 'either'; given: infer G; missing: infer M }
+                ? AllOptional<RecordOf<G> & RecordOf<M>>
+                : never;
+
+type UnitOf<M> = M extends MeasuredSchema
+  ? UnitSpelling<
+      M['quantity'] | (M['instead'] extends { quantity: infer Q extends MeasuredSchema['quantity'] } ? Q : never)
+    >
+  : never;
+type AllOptional<T> = { readonly [K in keyof T]?: T[K] | null };
+type OptionalKey<S> = { [K in keyof S]: S[K] extends { optional: true } ? K : never }[keyof S];
+
+/** A record as a maker gives it: what is optional may be absent or null. */
+export type RecordOf<S> = { readonly [K in Exclude<keyof S, OptionalKey<S>>]: FieldValue<S[K]> } & {
+  readonly [K in OptionalKey<S>]?: FieldValue<S[K]> | null;
+};
+
+/** The value of a field as it is stored. */
+type StoredValue<F> = F extends { kind: 'record'; fields: infer S; sparse: true }
+  ? { readonly [K in keyof S]?: FieldValue<S[K]> }
+  : F extends { kind: 'record'; fields: infer S }
+    ? StoredRecord<S>
+    : F extends { kind: 'list'; items: infer S }
+      ? StoredRecord<S>[]
+      : F extends { kind: 'either'; given: infer G; missing: infer M }
+        ? StoredRecord<G> | StoredRecord<M>
+        : FieldValue<F>;
+
+/** Whether a field that was left out, or that does not belong to a record, is stored as null. */
+type NullOf<F> = F extends { onlyWhere: object }
+  ? null
+  : F extends { default: unknown } | { kind: 'text' | 'either' } | { sparse: true }
+    ? never
+    : F extends { optional: true }
+      ? null
+      : never;
+
+/** A record as it is stored: every field is there; what was left out is its default, or null. */
+export type StoredRecord<S> = { readonly [K in keyof S]: StoredValue<S[K]> | NullOf<S[K]> };
