@@ -18,7 +18,7 @@ const webMayImport = {
   reading: ['notebook'],
   compute: ['notebook', 'reading'],
   records: ['notebook', 'reading', 'compute'],
-  api: ['notebook', 'compute', 'records'],
+  api: ['notebook', 'reading', 'compute', 'records'],
   state: ['notebook'],
   sync: ['notebook', 'records', 'api', 'state'],
   ui: ['state'],

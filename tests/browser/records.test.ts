@@ -10,7 +10,7 @@ import { fromBodyRecord } from '../../apps/web/src/reading/body-record.ts';
 import { fromDesignRecord, toDesignRecord } from '../../apps/web/src/reading/design-record.ts';
 import { fromGarmentRecord } from '../../apps/web/src/reading/garment-record.ts';
 import { fromYarnRecord } from '../../apps/web/src/reading/yarn-record.ts';
-import { TO_RECORD } from '../../apps/web/src/store/to-record.ts';
+import { TO_RECORD } from '../../apps/web/src/records/to-record.ts';
 import { anyBody, anyDesign, anyFabric, anyGarment } from '../support/any-kept-record.ts';
 
 /** One way of writing on the page, and the fields of the record that it may change. */

@@ -1,10 +1,11 @@
 import type { components } from '../api.generated.ts';
 import type { Kind, Kinds } from '../notebook/kinds.ts';
 import type { BodyNotes, GarmentNotes, YarnNotes } from '../notebook/notebook.ts';
-import { fromBodyRecord, toBodyRecord } from '../records/body-record.ts';
+import { fromBodyRecord } from '../reading/body-record.ts';
+import { fromGarmentRecord } from '../reading/garment-record.ts';
+import { fromYarnRecord } from '../reading/yarn-record.ts';
+import { TO_RECORD } from '../records/to-record.ts';
 import { client } from './client.ts';
-import { fromGarmentRecord, toGarmentRecord } from '../records/garment-record.ts';
-import { fromYarnRecord, toYarnRecord } from '../records/yarn-record.ts';
 
 type Schemas = components['schemas'];
 
@@ -77,9 +78,12 @@ const bodies: RecordRepository<Kinds['bodies']> = {
   list: () =>
     everyPage<Schemas['KeptBody'], BodyNotes>((cursor) => client.GET('/v1/bodies', query(cursor)), fromBodyRecord),
   one: async (id) => answer(await client.GET('/v1/bodies/{id}', at(id)), fromBodyRecord),
-  add: async (notes) => answer(await client.POST('/v1/bodies', { body: toBodyRecord(notes) }), fromBodyRecord),
+  add: async (notes) => answer(await client.POST('/v1/bodies', { body: TO_RECORD.bodies(notes) }), fromBodyRecord),
   put: async (id, etag, notes) =>
-    answer(await client.PUT('/v1/bodies/{id}', { ...ifMatch(id, etag), body: toBodyRecord(notes) }), fromBodyRecord),
+    answer(
+      await client.PUT('/v1/bodies/{id}', { ...ifMatch(id, etag), body: TO_RECORD.bodies(notes) }),
+      fromBodyRecord,
+    ),
   remove: async (id, etag) => throwIfUnavailable(await client.DELETE('/v1/bodies/{id}', ifMatch(id, etag))),
 };
 
@@ -90,10 +94,11 @@ const garments: RecordRepository<Kinds['garments']> = {
       fromGarmentRecord,
     ),
   one: async (id) => answer(await client.GET('/v1/garments/{id}', at(id)), fromGarmentRecord),
-  add: async (notes) => answer(await client.POST('/v1/garments', { body: toGarmentRecord(notes) }), fromGarmentRecord),
+  add: async (notes) =>
+    answer(await client.POST('/v1/garments', { body: TO_RECORD.garments(notes) }), fromGarmentRecord),
   put: async (id, etag, notes) =>
     answer(
-      await client.PUT('/v1/garments/{id}', { ...ifMatch(id, etag), body: toGarmentRecord(notes) }),
+      await client.PUT('/v1/garments/{id}', { ...ifMatch(id, etag), body: TO_RECORD.garments(notes) }),
       fromGarmentRecord,
     ),
   remove: async (id, etag) => throwIfUnavailable(await client.DELETE('/v1/garments/{id}', ifMatch(id, etag))),
@@ -103,9 +108,12 @@ const yarns: RecordRepository<Kinds['yarns']> = {
   list: () =>
     everyPage<Schemas['KeptFabric'], YarnNotes>((cursor) => client.GET('/v1/fabrics', query(cursor)), fromYarnRecord),
   one: async (id) => answer(await client.GET('/v1/fabrics/{id}', at(id)), fromYarnRecord),
-  add: async (notes) => answer(await client.POST('/v1/fabrics', { body: toYarnRecord(notes) }), fromYarnRecord),
+  add: async (notes) => answer(await client.POST('/v1/fabrics', { body: TO_RECORD.yarns(notes) }), fromYarnRecord),
   put: async (id, etag, notes) =>
-    answer(await client.PUT('/v1/fabrics/{id}', { ...ifMatch(id, etag), body: toYarnRecord(notes) }), fromYarnRecord),
+    answer(
+      await client.PUT('/v1/fabrics/{id}', { ...ifMatch(id, etag), body: TO_RECORD.yarns(notes) }),
+      fromYarnRecord,
+    ),
   remove: async (id, etag) => throwIfUnavailable(await client.DELETE('/v1/fabrics/{id}', ifMatch(id, etag))),
 };
 

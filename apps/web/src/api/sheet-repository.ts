@@ -6,7 +6,7 @@ import { toBody } from '../compute/to-body.ts';
 import { toGarment } from '../compute/to-garment.ts';
 import { isChanged } from '../records/record-text.ts';
 import { client } from './client.ts';
-import { toDesignRecord, toMadeRecord } from '../records/design-record.ts';
+import { toDesignRecord, toMadeRecord } from '../reading/design-record.ts';
 import type { Answer } from './record-repositories.ts';
 
 /** A kept sheet as the store lists it. */

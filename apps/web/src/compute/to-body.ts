@@ -1,43 +1,45 @@
-import { BODY_DIMENSIONS, bodyProblems, type Body, type BodyDimension, type BodyMeasure } from '#body';
+import {
+  BODY_MEASURE_RECORD,
+  bodyFromRecord,
+  bodyProblems,
+  type Body,
+  type BodyDimension,
+  type BodyMeasure,
+  type BodyRecord,
+} from '#body';
+import { readingOf } from '#measure';
 import type { BodyNotes } from '../notebook/notebook.ts';
-import { plainNumber, valueIn } from '../reading/read.ts';
+import { bodyAsWritten } from '../reading/body-record.ts';
 import { memoizeLast } from './memoize-last.ts';
 
-/** The body for the reckoning, and what was left out of it because it cannot be right. */
+/** The body for the computation, the record of it, and what was left out of both because it cannot be right. */
 export interface ReadBody {
   readonly body: Body;
+  readonly record: BodyRecord;
   readonly leftOut: ReadonlySet<BodyDimension | 'age'>;
 }
 
 export const toBody = memoizeLast((notes: BodyNotes): ReadBody => {
-  const measures = BODY_DIMENSIONS.flatMap((name): BodyMeasure[] => {
-    const written = notes.measures[name];
-    const value = valueIn(written, name === 'weight' ? 'mass' : 'length');
-    return value === null ? [] : [{ name, value, how: written?.how ?? notes.takenBy }];
-  });
-  return withoutImpossible({ figure: notes.figure, ageYears: plainNumber(notes.age, 'zero too'), measures });
+  const written = bodyAsWritten(notes);
+  const leftOut = impossibleOf(bodyFromRecord(written));
+  const record = {
+    ...written,
+    age: leftOut.has('age') ? null : (written.age ?? null),
+    measures: written.measures.filter(({ name }) => !leftOut.has(name)),
+  };
+  return { body: bodyFromRecord(record), record, leftOut };
 });
 
-/** The largest the store takes: a length, mm, and a weight, g. */
-const LONGEST_STORED = 5000;
-const HEAVIEST_STORED = 500_000;
-
-/** Leaves out what the body module or the store would refuse, so that the rest goes on. */
-function withoutImpossible(body: Body): ReadBody {
-  const leftOut = new Set<BodyDimension | 'age'>();
-  for (const { pointer } of bodyProblems(body)) {
+/** What the body module or the store would refuse: without it, the rest goes on. */
+function impossibleOf(body: Body): ReadonlySet<BodyDimension | 'age'> {
+  const problems = bodyProblems(body).map(({ pointer }) => {
     const [, list, index] = pointer.split('/');
-    const measure = list === 'measures' ? body.measures[Number(index)] : undefined;
-    leftOut.add(measure?.name ?? 'age');
-  }
-  for (const { name, value } of body.measures)
-    if (value > (name === 'weight' ? HEAVIEST_STORED : LONGEST_STORED)) leftOut.add(name);
-  return {
-    body: {
-      ...body,
-      ageYears: leftOut.has('age') ? null : body.ageYears,
-      measures: body.measures.filter(({ name }) => !leftOut.has(name)),
-    },
-    leftOut,
-  };
+    return (list === 'measures' ? body.measures[Number(index)]?.name : undefined) ?? 'age';
+  });
+  return new Set([...problems, ...body.measures.filter(isBeyondStore).map(({ name }) => name)]);
+}
+
+function isBeyondStore({ name, value }: BodyMeasure): boolean {
+  const limits = readingOf({ name } as object, BODY_MEASURE_RECORD.value.as)?.limits;
+  return limits !== undefined && value > limits.max;
 }

@@ -34,7 +34,7 @@ export const blankEntry = <K extends Kind>(kind: K, tape: Tape): Entry<Kinds[K]>
 /** True while nothing was written on it. */
 export function isBlank<K extends Kind>(kind: K, notes: Kinds[K]): boolean {
   const plain = (value: unknown): string =>
-    JSON.stringify(value, (key, inner: unknown) => (key === 'tape' ? undefined : inner));
+    JSON.stringify(value, (key, inner: unknown) => (key === 'tape' || key === 'record' ? undefined : inner));
   return plain(notes) === plain(BLANK[kind]('cm'));
 }
 

@@ -1,7 +1,7 @@
-import type { BodyDimension, Figure } from '#body';
-import type { Craft, Fibre, Stitch } from '#fabric';
-import type { Basis, EaseCategory, Hem, LengthChoice, Neckline, Silhouette } from '#fit';
-import type { Construction, Garment, GarmentDimension, Layer } from '#garment';
+import type { BodyDimension, Figure, StoredBody } from '#body';
+import type { Craft, Fibre, Stitch, StoredFabric } from '#fabric';
+import type { Basis, EaseCategory, Hem, LengthChoice, Neckline, Silhouette, StoredDesign } from '#fit';
+import type { Construction, Garment, GarmentDimension, Layer, StoredGarment } from '#garment';
 import type { How } from '#measure';
 import type { Collection } from './collection.ts';
 import type { Tape, Typed } from './typed.ts';
@@ -25,6 +25,8 @@ export interface BodyNotes {
   /** What becomes of the measures she skips: guessed from the rest, or left open. */
   readonly skipped: 'guessed' | 'open';
   readonly measures: Readonly<Partial<Record<BodyDimension, WrittenMeasure>>>;
+  /** The stored record that this was read from: what she leaves as it was shown goes back as it was. */
+  readonly record?: StoredBody;
 }
 
 export interface LayerNotes {
@@ -44,6 +46,8 @@ export interface GarmentNotes {
   readonly wears: Garment['wears'];
   /** Texts she has confirmed, by measure; they are not asked about again. */
   readonly confirmed: Readonly<Partial<Record<GarmentDimension, string>>>;
+  /** The stored record that this was read from. */
+  readonly record?: StoredGarment;
 }
 
 /** A length of the swatch before and after. */
@@ -71,6 +75,8 @@ export interface YarnNotes {
   readonly pulledRib: Pair;
   /** The whole swatch: its two sides are the washed ones, its weight in grams or ounces. */
   readonly swatchGrams: string;
+  /** The stored record that this was read from. */
+  readonly record?: StoredFabric;
 }
 
 export interface DesignNotes {
@@ -90,6 +96,8 @@ export interface DesignNotes {
   readonly lengths: Readonly<Partial<Record<DesignLength, Typed>>>;
   /** Rules overruled, by name; in the rule's own unit. */
   readonly rules: Readonly<Record<string, number>>;
+  /** The record that this was read from. */
+  readonly record?: StoredDesign;
 }
 
 /** The lengths of a design that she may set herself; what she leaves empty the rules decide. */

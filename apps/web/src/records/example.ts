@@ -1,10 +1,10 @@
 import type { components } from '../api.generated.ts';
 import { demoRecords, demoRequests } from '../../../../seeds/demo.ts';
 import { recordText } from './record-text.ts';
-import { fromBodyRecord } from './body-record.ts';
-import { fromDesignRecord } from './design-record.ts';
-import { fromGarmentRecord } from './garment-record.ts';
-import { fromYarnRecord } from './yarn-record.ts';
+import { fromBodyRecord } from '../reading/body-record.ts';
+import { fromDesignRecord } from '../reading/design-record.ts';
+import { fromGarmentRecord } from '../reading/garment-record.ts';
+import { fromYarnRecord } from '../reading/yarn-record.ts';
 import { exampleKey } from '../notebook/example-key.ts';
 import { isBlank, collectionOf, type Kind, type Kinds } from '../notebook/kinds.ts';
 import type { Notebook } from '../notebook/notebook.ts';

@@ -146,7 +146,7 @@ function merged<K extends Kind>(
     if (entry.stored === null) return entry;
     const kept = byId.get(entry.stored.id);
     if (kept === undefined) return { ...entry, conflict: { notes: null, etag: '' } };
-    return kept.etag === entry.stored.etag ? entry : reconciled(kind, entry, kept);
+    return kept.etag === entry.stored.etag ? withRecord(kind, entry, kept) : reconciled(kind, entry, kept);
   });
   const known = new Set([
     ...collection.entries.map(({ stored }) => stored?.id),
@@ -170,6 +170,13 @@ function merged<K extends Kind>(
     entries: all,
     open: all.some(({ key }) => key === collection.open) ? collection.open : (all[0]?.key ?? ''),
   };
+}
+
+/** An entry that began in this browser, with the record that the store made of it: what it holds beyond the notes then stays. */
+function withRecord<K extends Kind>(kind: K, entry: Entry<Kinds[K]>, kept: Kept<Kinds[K]>): Entry<Kinds[K]> {
+  if (entry.notes.record !== undefined) return entry;
+  const notes = { ...entry.notes, record: kept.notes.record };
+  return { ...entry, notes, stored: { id: kept.id, etag: kept.etag, seen: recordText(kind, kept.notes) } };
 }
 
 /** An entry and a newer version of it: the same, the newer one, or a question. */

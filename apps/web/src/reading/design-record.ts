@@ -1,0 +1,99 @@
+import { DESIGN_RECORD, type DesignRecord, type StoredDesign } from '#fit';
+import { storedRecord } from '#measure';
+import type { components } from '../api.generated.ts';
+import { blankDesign, empty } from '../notebook/blank.ts';
+import { DESIGN_LENGTHS, type DesignLength, type DesignNotes, type Notebook } from '../notebook/notebook.ts';
+import type { Tape, Typed } from '../notebook/typed.ts';
+import { carrying } from './carrying.ts';
+import { fromLayerRecord, toLayerRecord } from './garment-record.ts';
+import { fromMeasured, toMeasured, toSize } from './measured.ts';
+import { valueIn } from './read.ts';
+
+type Field<K extends keyof DesignRecord> = Exclude<DesignRecord[K], undefined>;
+type MadePieceDto = components['schemas']['MadePieceDto'];
+
+/** Classic ease, where her own number cannot be read yet. */
+const MEANWHILE = { category: 'classic', place: 0.5 } as const;
+
+export function toDesignRecord(notes: DesignNotes): DesignRecord {
+  const carry = carrying<DesignNotes, StoredDesign>(notes, fromStored(notes.ownEase.tape));
+  const written = (name: DesignLength) => (belongs(name, notes) ? toMeasured(notes.lengths[name], 'length') : null);
+  const lengths = DESIGN_LENGTHS.flatMap((name): [DesignLength, Field<DesignLength>][] => {
+    const length = carry<Field<DesignLength>>(
+      (it) => [it.lengths[name], belongs(name, it)],
+      (record) => record[name],
+      () => written(name),
+    );
+    return length === null ? [] : [[name, length]];
+  });
+  return {
+    silhouette: notes.silhouette,
+    construction: notes.construction,
+    neckline: notes.neckline,
+    // A length of her own that is not written yet is the regular one meanwhile.
+    length: notes.length === 'custom' && !lengths.some(([name]) => name === 'customLength') ? 'regular' : notes.length,
+    hem: notes.hem,
+    basis: notes.basis,
+    ease: carry<Field<'ease'>>(
+      ({ ease, place, ownEase }) => [ease, place, ownEase],
+      ({ ease }) => ease,
+      () => writtenEase(notes),
+    ),
+    easeChange: carry<Field<'easeChange'>>(
+      ({ easeChange }) => easeChange,
+      ({ easeChange }) => easeChange,
+      () => toSize(notes.easeChange, 'signed'),
+    ),
+    layer: toLayerRecord(notes, carry),
+    ...(Object.fromEntries(lengths) as Pick<DesignRecord, DesignLength>),
+  };
+}
+
+/** A length of her own counts while it is chosen. */
+const belongs = (name: DesignLength, { length }: DesignNotes): boolean =>
+  name !== 'customLength' || length === 'custom';
+
+function writtenEase({ ease, place, ownEase }: DesignNotes): NonNullable<DesignRecord['ease']> {
+  if (ease !== 'own') return { category: ease, place };
+  const value = valueIn(ownEase, 'signed');
+  return value === null ? MEANWHILE : { value, unit: 'mm' };
+}
+
+const fromStored =
+  (tape: Tape) =>
+  (record: StoredDesign): DesignNotes =>
+    fromDesignRecord(record, '', tape);
+
+export function fromDesignRecord(given: DesignRecord, title: string, tape: Tape): DesignNotes {
+  const record = storedRecord(DESIGN_RECORD, given);
+  const { ease } = record;
+  const lengths = DESIGN_LENGTHS.flatMap((name): [DesignLength, Typed][] => {
+    const typed = fromMeasured(record[name], 'length');
+    return typed.text === '' ? [] : [[name, typed]];
+  });
+  return {
+    ...blankDesign(tape),
+    title,
+    silhouette: record.silhouette,
+    construction: record.construction,
+    neckline: record.neckline,
+    length: record.length,
+    hem: record.hem,
+    basis: record.basis,
+    ...('category' in ease
+      ? { ease: ease.category, place: ease.place, ownEase: empty(tape) }
+      : { ease: 'own', place: 0.5, ownEase: fromMeasured(ease, 'signed') }),
+    easeChange: fromMeasured(record.easeChange, 'signed'),
+    layer: fromLayerRecord(record.layer),
+    lengths: Object.fromEntries(lengths),
+    record,
+  };
+}
+
+export function toMadeRecord(made: Notebook['made']): MadePieceDto[] {
+  return Object.entries(made).flatMap(([key, typed]) => {
+    const [piece, name] = key.split('/') as [MadePieceDto['piece'], MadePieceDto['name']];
+    const size = toSize(typed, 'length');
+    return size === null ? [] : [{ piece, name, ...size }];
+  });
+}
