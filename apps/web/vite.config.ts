@@ -1,10 +1,11 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { compressAssets } from './compress-assets.ts';
 
 /** The page, built to where the API serves it. Assets are files, never `data:` addresses: the page's policy allows its own origin alone. */
 export default defineConfig({
   root: import.meta.dirname,
-  plugins: [react()],
+  plugins: [react(), compressAssets()],
   resolve: { conditions: ['source', 'module', 'browser', 'development|production'] },
   build: {
     outDir: '../../dist/apps/web',

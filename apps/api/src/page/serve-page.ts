@@ -1,28 +1,34 @@
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
+import { extname } from 'node:path';
 import type { NestExpressApplication } from '@nestjs/platform-express';
-import { static as files, type NextFunction, type Request, type Response } from 'express';
+import type { Application, Request, Response } from 'express';
+import { pageFiles, type PageFile } from './page-files.ts';
 
-/** Addresses that belong to the API; every other is a place in the page. */
-const API = /^\/(v1|docs|health|ready)(\/|$)/;
-
-/** Serves the built page at `/`. Where none has been built, `/` leads to the documentation. */
+/** Serves the built page: `/` and its files, and no other address. Where none has been built, `/` leads to the documentation. */
 export function servePage(app: NestExpressApplication, folder: string): void {
-  const start = join(folder, 'index.html');
-  if (!existsSync(start)) {
-    app.use('/', (request: Request, response: Response, next: NextFunction) =>
-      request.path === '/' ? response.redirect('/docs') : next(),
-    );
+  const express = app.getHttpAdapter().getInstance() as Application;
+  const files = pageFiles(folder);
+  if (files.size === 0) {
+    express.get('/', (_request, response) => response.redirect('/docs'));
     return;
   }
-  app.use(files(folder, { index: false, setHeaders: cacheHashed }));
-  app.use((request: Request, response: Response, next: NextFunction) => {
-    if (request.method !== 'GET' || API.test(request.path) || !request.accepts('html')) return next();
-    response.set('Cache-Control', 'no-cache').sendFile(start);
+  express.get(anyOf([...files.keys()]), (request: Request, response: Response) => {
+    const file = files.get(request.path);
+    if (file !== undefined) send(file, request, response);
   });
 }
 
-/** Files in `assets/` carry a hash of their content in their names. */
-function cacheHashed(response: Response, file: string): void {
-  response.set('Cache-Control', /[\\/]assets[\\/]/.test(file) ? 'public, max-age=31536000, immutable' : 'no-cache');
+/** One pattern for all of them, since a router tries one after the other. */
+function anyOf(addresses: readonly string[]): RegExp {
+  return new RegExp(`^(?:${addresses.map((address) => address.replace(/[^\w/-]/g, '\\$&')).join('|')})$`);
+}
+
+/** Sends it in the best of the codings that it is there in and that the request accepts. */
+function send({ file, compressed, hashed }: PageFile, request: Request, response: Response): void {
+  const coding = [...compressed.keys()].find((each) => request.acceptsEncodings(each) !== false);
+  if (compressed.size > 0) response.vary('Accept-Encoding');
+  if (coding !== undefined) response.setHeader('Content-Encoding', coding);
+  response
+    .type(extname(file))
+    .set('Cache-Control', hashed ? 'public, max-age=31536000, immutable' : 'no-cache')
+    .sendFile((coding && compressed.get(coding)) ?? file, { cacheControl: false });
 }
