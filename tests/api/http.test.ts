@@ -1,8 +1,10 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { brotliCompressSync, gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runApp, type RunningApp } from '../support/app.ts';
+import { document } from '../support/matches-api.ts';
 
 describe('the service', () => {
   let api: RunningApp;
@@ -42,21 +44,89 @@ describe('the service', () => {
     },
   );
 
-  it('answers where there is nothing with a problem document', async () => {
-    for (const request of [api.http.get('/nothing'), api.http.patch('/v1/nothing'), api.http.get('/%E0%A4%A')]) {
-      const response = await request;
-      expect(response.status).toBe(404);
-      expect(response.headers['content-type']).toMatch(/^application\/problem\+json/);
+  it('answers where there is nothing with a problem document, whatever is accepted', async () => {
+    for (const path of ['/nothing', '/v2/bodies', '/nothing.json', '/v1/bodies/', '/V1/bodies', '/index.html']) {
+      const response = await api.http.get(path).set('Accept', 'text/html').expect(404);
+      expect(response.headers['content-type'], path).toMatch(/^application\/problem\+json/);
+      expect(response.body.code).toBe('not-found');
     }
+    await api.http.patch('/v1/nothing').expect(404);
+    await api.http.options('/v1/nothing').expect(404);
   });
+
+  it.each(['/%E0%A4%A', '/v1/bodies/%C3%28', '/v1/bodies?cursor=%zz', '/v1/sizes/a%00b', '/100%'])(
+    'says which escape of %s is no character',
+    async (path) => {
+      const response = await api.http.get(path).expect(400);
+      expect(response.body.code).toBe('address-unreadable');
+      expect(response.body.detail).toContain(`“${/%[^?]*/.exec(path)?.[0].slice(0, 3)}`);
+    },
+  );
 
   it('says which methods an address takes, where it does not take that one', async () => {
     const wrong = await api.http.patch('/v1/target-sheets/compute').send({}).expect(405);
     expect(wrong.headers['allow']).toContain('POST');
     expect(wrong.body).toMatchObject({ code: 'wrong-method', detail: expect.stringContaining('POST') });
-    expect((await api.http.delete('/v1/bodies').expect(405)).headers['allow']).toBe('GET, POST');
+    expect((await api.http.delete('/v1/bodies').expect(405)).headers['allow']).toBe('GET, HEAD, OPTIONS, POST');
     await api.http.patch('/v1/bodies/').expect(404);
     await api.http.post('/v1/nothing').send({}).expect(404);
+  });
+
+  it.each(Object.entries(document.paths))(
+    'takes at %s what it says, and no other method',
+    async (template, methods) => {
+      const path = template.replaceAll(/\{[^}]+\}/g, '01900000-0000-7000-8000-000000000000');
+      const wanted = Object.keys(methods).map((method) => method.toUpperCase());
+      const all = [...wanted, 'OPTIONS', ...(wanted.includes('GET') ? ['HEAD'] : [])].sort().join(', ');
+      expect((await api.http.options(path).expect(204)).headers['allow']).toBe(all);
+      for (const method of ['get', 'head', 'post', 'put', 'patch', 'delete'] as const) {
+        if (all.includes(method.toUpperCase())) continue;
+        const response = await api.http[method](path).expect(405);
+        expect(response.headers['allow'], method).toBe(all);
+        if (method !== 'head') expect(response.body.detail).toContain(all);
+      }
+    },
+  );
+
+  it.each(Object.keys(document.paths).filter((path) => document.paths[path]?.['get']))(
+    'answers HEAD at %s as it does GET',
+    async (template) => {
+      const path = template.replaceAll(/\{[^}]+\}/g, '01900000-0000-7000-8000-000000000000');
+      const [get, head] = [await api.http.get(path), await api.http.head(path)];
+      expect(head.status).toBe(get.status);
+      expect(head.text ?? '').toBe('');
+      for (const name of ['content-type', 'etag', 'cache-control', 'vary', 'content-security-policy'])
+        expect(head.headers[name], name).toBe(get.headers[name]);
+    },
+  );
+
+  it.each(Object.entries(document.paths))(
+    'takes no parameter at %s that it does not name',
+    async (template, methods) => {
+      const path = template.replaceAll(/\{[^}]+\}/g, '01900000-0000-7000-8000-000000000000');
+      for (const method of Object.keys(methods) as ('get' | 'post' | 'put' | 'delete')[]) {
+        const response = await api.http[method](`${path}?no-such=1&constructor=2`);
+        expect(response.status, method).toBe(400);
+        expect(response.body.errors.map(({ parameter }: { parameter: string }) => parameter)).toContain('no-such');
+      }
+    },
+  );
+
+  it.each(Object.entries(document.paths))('takes If-Match at %s only where it says so', async (template, methods) => {
+    const path = template.replaceAll(/\{[^}]+\}/g, '01900000-0000-7000-8000-000000000000');
+    for (const [method, { parameters = [] }] of Object.entries(methods)) {
+      if (parameters.some(({ name }) => name === 'If-Match')) continue;
+      const response = await api.http[method as 'get'](path).set('If-Match', '"1"').expect(400);
+      expect(response.body, method).toMatchObject({ code: 'if-match-unexpected' });
+    }
+  });
+
+  it('has the right time on every answer', async () => {
+    for (const path of ['/health', '/v1/nothing', '/v1/bodies?limit=x']) {
+      const date = (await api.http.get(path)).headers['date'] ?? '';
+      expect(new Date(date).toUTCString()).toBe(date);
+      expect(Math.abs(Date.parse(date) - Date.now())).toBeLessThan(60_000);
+    }
   });
 
   it('is healthy and ready', async () => {
@@ -83,6 +153,8 @@ describe('the service', () => {
   });
 });
 
+const SCRIPT = 'export {};\n'.repeat(200);
+
 describe('the service with a page', () => {
   let folder: string;
   let api: RunningApp;
@@ -90,7 +162,10 @@ describe('the service with a page', () => {
     folder = mkdtempSync(join(tmpdir(), 'easewright-page-'));
     mkdirSync(join(folder, 'assets'));
     writeFileSync(join(folder, 'index.html'), '<!doctype html><title>Easewright</title>');
-    writeFileSync(join(folder, 'assets', 'page-1a2b.js'), 'export {};');
+    const script = join(folder, 'assets', 'page-1a2b.js');
+    writeFileSync(script, SCRIPT);
+    writeFileSync(`${script}.br`, brotliCompressSync(SCRIPT));
+    writeFileSync(`${script}.gz`, gzipSync(SCRIPT));
     api = await runApp('sqlite', { PAGE_DIR: folder });
   });
   afterAll(async () => {
@@ -98,12 +173,15 @@ describe('the service with a page', () => {
     rmSync(folder, { recursive: true });
   });
 
-  it('serves it at / and at every place within it, checked anew each time', async () => {
-    for (const path of ['/', '/sheets/1']) {
-      const response = await api.http.get(path).set('Accept', 'text/html').expect(200);
-      expect(response.text).toContain('<title>Easewright</title>');
-      expect(response.headers['cache-control']).toBe('no-cache');
-    }
+  it('serves it at /, checked anew each time, and nowhere else', async () => {
+    const response = await api.http.get('/').set('Accept', 'text/html').expect(200);
+    expect(response.text).toContain('<title>Easewright</title>');
+    expect(response.headers['cache-control']).toBe('no-cache');
+    expect((await api.http.head('/').expect(200)).headers['content-type']).toMatch(/^text\/html/);
+    for (const path of ['/sheets/1', '/index.html', '/assets', '/assets/', '/assets/page-1a2b.js.br', '/nothing.json'])
+      await api.http.get(path).set('Accept', 'text/html').expect(404);
+    expect((await api.http.post('/').send({}).expect(405)).headers['allow']).toBe('GET, HEAD, OPTIONS');
+    await api.http.put('/assets/page-1a2b.js').send({}).expect(405);
   });
 
   it('lets what is named by its content be kept', async () => {
@@ -111,6 +189,20 @@ describe('the service with a page', () => {
     expect(headers['content-type']).toMatch(/javascript/);
     expect(headers['cache-control']).toContain('immutable');
     await api.http.get('/assets/../../package.json').set('Accept', 'application/json').expect(404);
+  });
+
+  it.each([
+    ['br, gzip', 'br'],
+    ['gzip, deflate', 'gzip'],
+    ['gzip;q=1, br;q=0', 'gzip'],
+    ['*', 'br'],
+    ['identity', undefined],
+    ['', undefined],
+  ])('sends it as it was compressed at build to who accepts “%s”', async (accepted, coding) => {
+    const response = await api.http.get('/assets/page-1a2b.js').set('Accept-Encoding', accepted).expect(200);
+    expect(response.headers['content-encoding']).toBe(coding);
+    expect(response.headers['vary']).toContain('Accept-Encoding');
+    if (coding !== 'br') expect(response.text).toBe(SCRIPT);
   });
 
   it('leaves the API its addresses', async () => {

@@ -5,7 +5,7 @@ import type { Environment } from '../../apps/api/src/settings/settings.ts';
 import { expectMatchesApi } from './matches-api.ts';
 import { emptyDatabase, type DatabaseKind } from './databases.ts';
 
-const METHODS = ['get', 'post', 'put', 'patch', 'delete', 'options'] as const;
+const METHODS = ['get', 'head', 'post', 'put', 'patch', 'delete', 'options'] as const;
 type Method = (typeof METHODS)[number];
 
 /** A running API on an empty database of its own. */

@@ -1,5 +1,5 @@
 import { Module, type DynamicModule } from '@nestjs/common';
-import { APP_FILTER, APP_PIPE } from '@nestjs/core';
+import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
 import type { DataSource } from 'typeorm';
 import { EverythingModule } from './everything/everything.module.ts';
 import type { HandOffSettings } from './hand-off/hand-off-settings.ts';
@@ -7,6 +7,7 @@ import { HandOffModule } from './hand-off/hand-off.module.ts';
 import { HealthController } from './health/health.controller.ts';
 import { InputPipe } from './http/input.pipe.ts';
 import { ProblemFilter } from './http/problem.filter.ts';
+import { UnexpectedInputGuard } from './http/unexpected-input.guard.ts';
 import { RecordsModule } from './records/records.module.ts';
 import { ReferenceModule } from './reference/reference.module.ts';
 import { TargetSheetsModule } from './target-sheets/target-sheets.module.ts';
@@ -29,6 +30,7 @@ export class AppModule {
       ],
       controllers: [HealthController],
       providers: [
+        { provide: APP_GUARD, useClass: UnexpectedInputGuard },
         { provide: APP_PIPE, useClass: InputPipe },
         { provide: APP_FILTER, useClass: ProblemFilter },
       ],

@@ -1,11 +1,15 @@
 import 'reflect-metadata';
 import { NestFactory } from '@nestjs/core';
-import type { NestExpressApplication } from '@nestjs/platform-express';
+import { ExpressAdapter, type NestExpressApplication } from '@nestjs/platform-express';
 import type { DataSource } from 'typeorm';
 import { AppModule } from './app.module.ts';
 import { serveDocs } from './docs/serve-docs.ts';
 import { handOffSettingsFrom } from './hand-off/hand-off-settings.ts';
+import { answerBrokenRequests } from './http/answer-broken-requests.ts';
+import { checkAddress } from './http/check-address.ts';
 import { checkHost } from './http/check-host.ts';
+import { checkMethod } from './http/check-method.ts';
+import { newServer } from './http/new-server.ts';
 import { problemHandler } from './http/problem.filter.ts';
 import { readBody } from './http/read-body.ts';
 import { securityHeaders } from './http/security-headers.ts';
@@ -22,14 +26,14 @@ export async function makeApp(env: Environment): Promise<NestExpressApplication>
   const settings = settingsFrom(env);
   const dataSource = await openDatabase(settings.database);
   const handOff = await orClosed(dataSource, () => handOffSettingsFrom(env, settings.database));
-  const app = await NestFactory.create<NestExpressApplication>(AppModule.over(dataSource, handOff), {
+  const module = AppModule.over(dataSource, handOff);
+  const app = await NestFactory.create<NestExpressApplication>(module, new ExpressAdapter(newServer()), {
     bodyParser: false,
     abortOnError: false,
     logger: ['error', 'warn'],
   });
-  app.disable('x-powered-by');
-  app.disable('etag');
-  app.use(securityHeaders, checkHost(settings.allowedHosts), ...readBody(), problemHandler);
+  app.use(securityHeaders, checkHost(settings.allowedHosts), checkAddress, checkMethod, readBody, problemHandler);
+  answerBrokenRequests(app.getHttpServer());
   serveDocs(app);
   servePage(app, settings.pageFolder);
   return app;

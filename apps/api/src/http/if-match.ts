@@ -2,10 +2,23 @@ import { createParamDecorator, type ExecutionContext } from '@nestjs/common';
 import type { Request } from 'express';
 import { DomainError } from '#measure';
 
-/** The request's If-Match header. */
-export const IfMatch = createParamDecorator((_: unknown, context: ExecutionContext): string | undefined => {
+const IfMatchHeader = createParamDecorator((_: unknown, context: ExecutionContext): string | undefined => {
   return context.switchToHttp().getRequest<Request>().headers['if-match'];
 });
+
+/** Handlers that take the header. */
+const TAKING = new WeakSet<object>();
+
+/** The request's If-Match header. */
+export function IfMatch(): ParameterDecorator {
+  return (target, method, index) => {
+    const handler = (target as Readonly<Record<string | symbol, unknown>>)[method ?? ''];
+    if (typeof handler === 'function') TAKING.add(handler);
+    IfMatchHeader()(target, method, index);
+  };
+}
+
+export const takesIfMatch = (handler: object): boolean => TAKING.has(handler);
 
 export function etagOf(version: number): string {
   return `"${version}"`;

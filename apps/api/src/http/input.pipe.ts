@@ -11,7 +11,7 @@ const OPTIONS: ValidatorOptions = {
   whitelist: true,
   forbidNonWhitelisted: true,
   stopAtFirstError: true,
-  validationError: { target: false, value: false },
+  validationError: { target: true, value: false },
 };
 
 /** Makes the DTO of a body or a query and gathers every wrong field of it. @throws HttpProblem 422 (body) or 400 (query) */
@@ -43,8 +43,11 @@ export class InputPipe implements PipeTransform {
 
 /** Classes whose properties carry validators. Texts, numbers and what has its own pipe pass. */
 function isDto(metatype: NonNullable<ArgumentMetadata['metatype']>): boolean {
-  return getMetadataStorage().getTargetValidationMetadatas(metatype, '', true, false).length > 0;
+  return metadataOf(metatype).length > 0;
 }
+
+const metadataOf = (type: object) =>
+  getMetadataStorage().getTargetValidationMetadatas(type as new () => object, '', true, false);
 
 function isPlainObject(value: unknown): boolean {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -63,5 +66,16 @@ function fieldErrors(error: ValidationError, above: string): FieldError[] {
 
 function detailOf(error: ValidationError): string {
   const [kind, message] = Object.entries(error.constraints ?? {})[0] ?? ['', ''];
-  return kind === 'whitelistValidation' ? 'there is no such field here' : message;
+  return kind === 'whitelistValidation' ? `there is no such name here${othersOf(error)}` : message;
+}
+
+/** Where a DTO has more names than this, the documentation is the place to look. */
+const MOST_NAMES = 20;
+
+function othersOf({ target }: ValidationError): string {
+  const type: unknown = target?.constructor;
+  // A query may call one of its parameters `constructor`: then it is a text.
+  const known = typeof type === 'function' ? metadataOf(type) : [];
+  const names = new Set(known.map(({ propertyName }) => propertyName));
+  return names.size > 0 && names.size <= MOST_NAMES ? `; there are ${[...names].join(', ')}` : '; see /docs';
 }

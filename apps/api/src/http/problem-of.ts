@@ -33,20 +33,9 @@ function statusOf(error: unknown): number {
 }
 
 function problemOfStatus(status: number): HttpProblem {
-  switch (status) {
-    case 404:
-      return new HttpProblem(404, 'not-found', 'There is nothing at this address. See /docs.');
-    case 413:
-      return new HttpProblem(
-        413,
-        'too-large',
-        'The body is too large: 64 kB at most, 512 kB for a target sheet that is read in.',
-      );
-    case 415:
-      return new HttpProblem(415, 'encoding-unknown', 'The body is in an encoding that is not read here.');
-    default:
-      return new HttpProblem(status, 'unreadable', 'The request cannot be read.');
-  }
+  if (status === 404)
+    return new HttpProblem(404, 'not-found', 'There is nothing at this address; /docs lists what there is.');
+  return new HttpProblem(status, 'unreadable', 'The request cannot be read; /docs says what can be sent.');
 }
 
 /** The kind of an error and the lines of code it came through; never its message, which may quote what a maker entered. */

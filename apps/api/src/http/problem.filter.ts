@@ -1,7 +1,7 @@
 import { Catch, NotFoundException, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
 import type { NextFunction, Request, Response } from 'express';
+import { wrongMethod } from './check-method.ts';
 import { methodsAt } from './methods-at.ts';
-import { HttpProblem } from './problem.ts';
 import { problemOf } from './problem-of.ts';
 
 /** Answers whatever was thrown in a controller, or below it, with a problem document. */
@@ -15,12 +15,6 @@ export class ProblemFilter implements ExceptionFilter {
     const methods = error instanceof NotFoundException ? methodsAt(app, path) : [];
     answerProblem(methods.length > 0 ? wrongMethod(methods, response) : error, response);
   }
-}
-
-function wrongMethod(methods: readonly string[], response: Response): HttpProblem {
-  const taken = methods.join(', ');
-  response.setHeader('Allow', taken);
-  return new HttpProblem(405, 'wrong-method', `This address takes ${taken}. See /docs.`);
 }
 
 /** The same for what goes wrong before a controller is reached: express's error handler, last of the handlers in front of the API. */
