@@ -6,12 +6,10 @@ import {
   rulesWith,
   type Advice,
   type AssembledDimension,
-  type Check,
   type CheckName,
   type Design,
   type FitRequest,
   type MadePiece,
-  type PieceDimension,
 } from '#fit';
 import type { Garment, GarmentDimension, GarmentProfile } from '#garment';
 
@@ -139,8 +137,16 @@ export const made = (path: string, value: number): MadePiece => {
   return { piece, name, value } as MadePiece;
 };
 
+/** What is read of an advice, with its texts or without. */
+interface Readable {
+  readonly assembled: readonly Named[];
+  readonly pieces: readonly { readonly piece: string; readonly dimensions: readonly Named[] }[];
+}
+type Named = Pick<AssembledDimension, 'name' | 'value'>;
+type DimensionOf<A extends Readable> = A['assembled'][number] | A['pieces'][number]['dimensions'][number];
+
 /** A dimension by its path: `chest-width` of the assembled garment, `sleeve/cap-height` of a piece. */
-export function dimension(advice: Advice, path: string): AssembledDimension | PieceDimension {
+export function dimension<A extends Readable>(advice: A, path: string): DimensionOf<A> {
   const [first, name] = path.split('/');
   const among = name === undefined ? advice.assembled : advice.pieces.find(({ piece }) => piece === first)?.dimensions;
   const found = among?.find((each) => each.name === (name ?? first));
@@ -149,14 +155,17 @@ export function dimension(advice: Advice, path: string): AssembledDimension | Pi
 }
 
 /** Its value, mm; NaN where there is no advice. */
-export const mm = (advice: Advice, path: string): number => dimension(advice, path).value ?? NaN;
+export const mm = (advice: Readable, path: string): number => dimension(advice, path).value ?? NaN;
 
-export function check(advice: Advice, name: CheckName): Check {
+export function check<C extends { readonly check: CheckName }>(
+  advice: { readonly checks: readonly C[] },
+  name: CheckName,
+): C {
   return advice.checks.find((each) => each.check === name)!;
 }
 
 /** Every dimension with the path it is found by. */
-export function everyDimension(advice: Advice): (readonly [path: string, AssembledDimension | PieceDimension])[] {
+export function everyDimension<A extends Readable>(advice: A): (readonly [path: string, DimensionOf<A>])[] {
   return [
     ...advice.assembled.map((each) => [each.name, each] as const),
     ...advice.pieces.flatMap(({ piece, dimensions }) =>

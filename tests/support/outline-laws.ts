@@ -1,5 +1,4 @@
-import type { Piece } from '#fit';
-import { inUnit, type TargetSheet } from '#target-sheet';
+import { inUnit, type Piece, type TargetSheet } from '#target-sheet';
 
 /** A law that does not hold, and where. */
 export interface Broken {

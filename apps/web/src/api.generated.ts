@@ -2303,6 +2303,10 @@ export interface components {
                 tableTerms: number | null;
                 /** @description Which band the garment as advised lies in, in words. */
                 lies: string | null;
+                /** @description What lies says: stable, lower-case with hyphens. */
+                liesCode?: string;
+                /** @description The values in lies, by name. */
+                liesParams?: Record<string, never>;
                 /** @description Twice the chest width less the chest girth. */
                 flat: number | null;
                 /** @description The gap really left inside: inner girth less chest girth and layer. */
@@ -2339,6 +2343,10 @@ export interface components {
         };
         /** @description One reason of a value. */
         TargetSheetBecause: {
+            /** @description What the text beside it says: stable, lower-case with hyphens. */
+            code?: string;
+            /** @description The values in that text, by name. A number whose name ends in Mm is a length in millimetres, whatever the sheet’s unit. */
+            params?: Record<string, never>;
             /** @description What it is, in words. */
             term: string;
             /** @description What it adds to the value (negative: takes away), in the sheet’s unit. */
@@ -2347,9 +2355,17 @@ export interface components {
             u: number;
             /** @description Where it is from: how it was measured, the publication, or “assumed”. */
             from: string;
+            /** @description What from says: stable, lower-case with hyphens. */
+            fromCode?: string;
+            /** @description The values in from, by name. */
+            fromParams?: Record<string, never>;
         };
         /** @description Why there is no value. */
         TargetSheetNoAdvice: {
+            /** @description What the text beside it says: stable, lower-case with hyphens. */
+            code?: string;
+            /** @description The values in that text, by name. A number whose name ends in Mm is a length in millimetres, whatever the sheet’s unit. */
+            params?: Record<string, never>;
             /** @description The body measures that would give one; may be empty. */
             needs: ("stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth")[];
             /** @description In words. */
@@ -2474,12 +2490,20 @@ export interface components {
             u?: number;
             /** @description Probability that it does not hold, the making included. */
             chanceOfFailing?: number;
+            /** @description What the text beside it says: stable, lower-case with hyphens. */
+            code?: string;
+            /** @description The values in that text, by name. A number whose name ends in Mm is a length in millimetres, whatever the sheet’s unit. */
+            params?: Record<string, never>;
             /** @description What to change, in words; may be empty. */
             advice: string;
             /** @description The body measures that would settle it. */
             needs?: ("stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth")[];
             /** @description Changes of the design that would mend it. */
             remedies?: {
+                /** @description What the text beside it says: stable, lower-case with hyphens. */
+                code?: string;
+                /** @description The values in that text, by name. A number whose name ends in Mm is a length in millimetres, whatever the sheet’s unit. */
+                params?: Record<string, never>;
                 /** @description In words. */
                 text: string;
                 /** @description What to choose instead. A name that ends in Mm is a length in millimetres, whatever the sheet’s unit: in a request it is the design’s field of that name without Mm, as value and unit. rules/<name> is a number of that name among the rules. Any other is the design’s field of that name. */
@@ -2491,14 +2515,23 @@ export interface components {
         /** @description Two wishes that cannot both be had. */
         TargetSheetCollision: {
             /** @description The two wishes. */
-            wishes: string[];
+            wishes: ({
+                /** @description What the text beside it says: stable, lower-case with hyphens. */
+                code: string;
+                /** @description The values in that text, by name. A number whose name ends in Mm is a length in millimetres, whatever the sheet’s unit. */
+                params: Record<string, never>;
+                /** @description In words. */
+                text: string;
+            } | string)[];
             /** @description The dimension where they collide. */
             dimension: string;
         };
         /** @description Something to tell the maker. */
         TargetSheetNote: {
-            /** @description Stable, lower-case with hyphens. */
+            /** @description What the text beside it says: stable, lower-case with hyphens. */
             code: string;
+            /** @description The values in that text, by name. A number whose name ends in Mm is a length in millimetres, whatever the sheet’s unit. */
+            params?: Record<string, never>;
             /** @description In words. */
             text: string;
             /** @description Where it is from. */

@@ -5,7 +5,7 @@ export interface Reader {
   readonly tape: Tape;
 }
 
-/** The sentences of one lib in one language: one function per code, so that the compiler asks for each. */
+/** Sentences of one kind in one language: one function per code, so that the compiler asks for each. */
 export type Catalogue<Codes> = {
   readonly [Code in keyof Codes]: (params: Codes[Code], reader: Reader) => string;
 };

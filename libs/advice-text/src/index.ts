@@ -1,4 +1,7 @@
 export type { Catalogue, Reader } from './catalogue.ts';
 export { errorText } from './error-text.ts';
 export { LANGUAGES, type Language } from './language.ts';
+export { lengthWords } from './length-words.ts';
 export type { Tape } from './tape.ts';
+export { text } from './text.ts';
+export type { TextCodes, Texts } from './texts.ts';

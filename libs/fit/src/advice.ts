@@ -1,21 +1,29 @@
 import type { BodyDimension } from '#body';
 import type { Construction } from '#garment';
-import type { Note } from '#measure';
 import type { Basis, EaseCategory, LengthChoice, Neckline, Silhouette } from './design.ts';
+import type { CheckMessage } from './messages/check-codes.ts';
+import type { EasePlace } from './messages/ease-codes.ts';
+import type { NoAdviceMessage } from './messages/no-advice-codes.ts';
+import type { CautionMessage, NoteMessage } from './messages/note-codes.ts';
+import type { RemedyMessage } from './messages/remedy-codes.ts';
+import type { Source } from './messages/source-codes.ts';
+import type { Term } from './messages/term-codes.ts';
+import type { WishCode } from './messages/wish-codes.ts';
+import type { CheckName } from './check-name.ts';
+import type { PieceName } from './piece-name.ts';
+
+export { CHECKS, type CheckName } from './check-name.ts';
+export { PIECES, type PieceName } from './piece-name.ts';
 
 /** One reason of a value. The terms of a dimension add up to its value; u is the term's own standard uncertainty. mm. */
-export interface Because {
-  readonly term: string;
+export type Because = Term & {
   readonly value: number;
   readonly u: number;
-  readonly from: string;
-}
+  readonly from: Source;
+};
 
 /** Why there is no value, and the measures that would give one. */
-export interface NoAdvice {
-  readonly needs: readonly BodyDimension[];
-  readonly reason: string;
-}
+export type NoAdvice = NoAdviceMessage & { readonly needs: readonly BodyDimension[] };
 
 export const ASSEMBLED_NAMES = [
   'chest-width',
@@ -96,9 +104,6 @@ export interface PieceDimension extends DimensionCore {
   readonly asMade: number | null;
 }
 
-export const PIECES = ['back', 'front', 'left-front', 'right-front', 'sleeve', 'front-band', 'neck-band'] as const;
-export type PieceName = (typeof PIECES)[number];
-
 export interface Join {
   readonly edge: string;
   readonly with: string;
@@ -116,31 +121,11 @@ export interface Piece {
   readonly dimensions: readonly PieceDimension[];
 }
 
-export const CHECKS = [
-  'head-through-neck',
-  'hand-through-cuff',
-  'cuff-stays',
-  'upper-arm',
-  'armhole',
-  'over-the-shoulders',
-  'hip',
-  'negative-ease',
-  'neck-on-shoulders',
-  'body-below-underarm',
-  'sleeve-below-underarm',
-  'under-the-arm',
-  'neck-depth',
-  'sleeve-taper',
-  'front-and-back',
-  'seam',
-  'nape-to-cuff',
-] as const;
-export type CheckName = (typeof CHECKS)[number];
 export const VERDICTS = ['fine', 'tight', 'fails', 'unknown', 'n/a'] as const;
 export type Verdict = (typeof VERDICTS)[number];
 
 /** need ≤ have, in mm (ratios for `sleeve-taper` and `negative-ease`); absent where unknown or not applicable. */
-export interface Check {
+export type Check = CheckMessage & {
   readonly check: CheckName;
   readonly verdict: Verdict;
   readonly need?: number;
@@ -148,17 +133,24 @@ export interface Check {
   readonly margin?: number;
   readonly u?: number;
   readonly chanceOfFailing?: number;
-  readonly advice: string;
   readonly needs?: readonly BodyDimension[];
-  /** A change of the design that would mend it, ready to apply: a design field and its new value in mm or by name. */
-  readonly remedies?: readonly { readonly text: string; readonly change: Readonly<Record<string, number | string>> }[];
-}
+  readonly remedies?: readonly Remedy[];
+};
+
+/** A change of the design that would make a check hold, ready to apply: a design field and its new value in mm or by name. */
+export type Remedy = RemedyMessage & { readonly change: Readonly<Record<string, number | string>> };
 
 /** Two wishes that cannot both be had, at a dimension. */
 export interface Collision {
-  readonly wishes: readonly [string, string];
+  readonly wishes: readonly [WishCode, WishCode];
   readonly dimension: string;
 }
+
+/** Where the work can hurt someone. */
+export type Caution = CautionMessage & { readonly source: Source };
+
+/** What else to know of the sheet as a whole. */
+export type AdviceNote = NoteMessage & { readonly source?: Source };
 
 /** What the design came to, in the terms of the sheet. */
 export interface AdvisedDesign {
@@ -174,7 +166,7 @@ export interface AdvisedDesign {
     readonly chosen: number | null;
     /** Eₜ of the garment as advised, in the table's terms, and where it lies; null without a chest. */
     readonly tableTerms: number | null;
-    readonly lies: string | null;
+    readonly lies: EasePlace | null;
     /** Flat ease F − B, room R, mm. */
     readonly flat: number | null;
     readonly room: number | null;
@@ -183,15 +175,15 @@ export interface AdvisedDesign {
   };
 }
 
-/** Everything the fit module says; the target sheet is made of it. */
+/** Everything the fit module says, as codes and numbers; the target sheet is made of it. */
 export interface Advice {
   readonly design: AdvisedDesign;
   readonly assembled: readonly AssembledDimension[];
   readonly pieces: readonly Piece[];
   readonly checks: readonly Check[];
   readonly collisions: readonly Collision[];
-  readonly cautions: readonly Note[];
-  readonly notes: readonly Note[];
+  readonly cautions: readonly Caution[];
+  readonly notes: readonly AdviceNote[];
 }
 
 /** A finished piece as measured: flat, washed, no allowance. mm. */

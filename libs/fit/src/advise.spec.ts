@@ -51,7 +51,7 @@ describe('advice', () => {
     fc.assert(
       fc.property(fitRequest, (request) => {
         for (const [path, { value, low, high, noAdvice }] of everyDimension(advise(request))) {
-          if (value === null) expect(noAdvice?.reason, path).toBeTruthy();
+          if (value === null) expect(noAdvice?.code, path).toBeTruthy();
           else expect(low! <= value && value <= high!, path).toBe(true);
         }
       }),

@@ -6,7 +6,7 @@ import { DimensionWriter } from './dimensions.ts';
 import type { FitRequest } from './fit-request.ts';
 import { MissingMeasures } from './missing.ts';
 import { notesOn } from './notes.ts';
-import { whyNoSleeve } from './sleeve-shape.ts';
+import { cureForNoSleeve } from './no-sleeve.ts';
 import { S } from './slots.ts';
 import { settle, workOut } from './work-out.ts';
 
@@ -23,7 +23,7 @@ export function advise(request: FitRequest): Advice {
     const adult = Number.isNaN(kappa) ? settle(request, 1).inputs : inputs;
     return new MissingMeasures(model, inputs, adult, kappa, request.body);
   });
-  const withoutSleeve = whyNoSleeve(nudging.base, decisions);
+  const cure = cureForNoSleeve(nudging.base, decisions);
   const checked = checkAll(request, worked, missing);
   const checks = checked.map(({ check }) => check);
   const writer = new DimensionWriter({
@@ -34,7 +34,7 @@ export function advise(request: FitRequest): Advice {
     missing,
     growth: request.fabric.growth ?? { across: 0, along: 0 },
     seamAllowance: request.design.seamAllowanceMm,
-    noSleeve: withoutSleeve === null ? null : { needs: [], reason: withoutSleeve },
+    noSleeve: cure === null ? null : { code: 'no-sleeve', params: { cure }, needs: [] },
   });
   const pieces = writer.pieces();
   const { silhouette, length, neckline, basis } = request.design;

@@ -23,7 +23,7 @@ describe('the ease that was advised', () => {
       place: 0.5,
       chosen: 75,
       tableTerms: expect.closeTo(75, 9),
-      lies: 'classic',
+      lies: { code: 'within', params: { category: 'classic' } },
       flat: expect.closeTo(95, 9),
       room: expect.closeTo(63, 9),
     });
@@ -36,13 +36,21 @@ describe('the ease that was advised', () => {
       chosen: 35,
       chanceOfBand: null,
     });
-    expect(ease({ design: { ...cropped, ease: { mm: 35 } } }).lies).toBe('between close and classic');
+    expect(ease({ design: { ...cropped, ease: { mm: 35 } } }).lies).toEqual({
+      code: 'between',
+      params: { closer: 'close', looser: 'classic' },
+    });
   });
 
   it('of a garment is its own; without a body there is none', () => {
     const garment = garmentOf({ 'chest-width': 520 });
     const design = { basis: 'garment', ...cropped } as const;
-    expect(ease({ garment, design })).toMatchObject({ category: null, chosen: 100, tableTerms: 100, lies: 'classic' });
+    expect(ease({ garment, design })).toMatchObject({
+      category: null,
+      chosen: 100,
+      tableTerms: 100,
+      lies: { code: 'within', params: { category: 'classic' } },
+    });
     expect(ease({ garment, body: null, design })).toEqual({
       category: null,
       place: null,
@@ -75,13 +83,16 @@ describe('the chance of the band', () => {
   it('of the loosest band goes on beyond its end', () => {
     const loose = { ease: { category: 'oversized', place: 1 } } as const;
     const body = bodyOf({ ...WOMAN, 'hip-girth': 1400 });
-    expect(ease({ body, design: loose }).lies).toBe('oversized');
+    expect(ease({ body, design: loose }).lies).toEqual({ code: 'within', params: { category: 'oversized' } });
     expect(ease({ body, design: loose }).chanceOfBand).toBeCloseTo(1, 6);
   });
 
   it('is small where the hip takes the chest out of it', () => {
     const body = bodyOf({ ...WOMAN, 'hip-girth': 1100 });
-    expect(ease({ body })).toMatchObject({ tableTerms: expect.closeTo(185, 9), lies: 'oversized' });
+    expect(ease({ body })).toMatchObject({
+      tableTerms: expect.closeTo(185, 9),
+      lies: { code: 'within', params: { category: 'oversized' } },
+    });
     expect(ease({ body }).chanceOfBand).toBeLessThan(1e-6);
   });
 });

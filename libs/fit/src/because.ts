@@ -2,55 +2,20 @@ import type { Because } from './advice.ts';
 import { SPENT } from './check-rules.ts';
 import type { Nudging } from './nudging.ts';
 import type { Decisions } from './decisions.ts';
+import { NONE } from './messages/none.ts';
+import type { Source } from './messages/source-codes.ts';
+import type { InputTerm, SolvedCode, Term, TermCodes } from './messages/term-codes.ts';
 import { keepsBack, keepsFront, keepsWidth, keptByShoulders } from './neck.ts';
-import type { Movers } from './model.ts';
 import { type Row, S } from './slots.ts';
 
-/** A term while it is made. */
-type Term = { -readonly [field in keyof Because]: Because[field] };
+/** A term while it is made: rounding is added to the last. */
+type Growing = Omit<Because, 'value'> & { value: number };
 
-const thousandthsOf = (slope: number): number => Math.round(slope * 1000);
+/** A slope as it is told: to three decimals. */
+const shareOf = (slope: number): number => Math.round(slope * 1000) / 1000;
 
-/** A number of thousandths without its sign, in figures. */
-const figures = (thousandths: number): string => String(Math.abs(thousandths) / 1000);
-
-/** The same before a letter, where a one is not written. */
-const coefficient = (thousandths: number): string => (Math.abs(thousandths) === 1000 ? '' : figures(thousandths));
-
-function portionOf(thousandths: number): string {
-  switch (Math.abs(thousandths)) {
-    case 1000:
-      return '';
-    case 500:
-      return 'half of ';
-    case 250:
-      return 'a quarter of ';
-    case 2000:
-      return 'twice ';
-    default:
-      return `${figures(thousandths)} × `;
-  }
-}
-
-/** The text that was said of the i-th mover for the same words and numbers before, or what `make` gives for them. */
-function saidOf(
-  { said }: Movers,
-  i: number,
-  about: string,
-  first: number,
-  second: number,
-  make: (about: string, first: number, second: number) => string,
-): string {
-  const before = said[i];
-  if (before?.about === about && before.first === first && before.second === second) return before.text;
-  const text = make(about, first, second);
-  said[i] = { about, first, second, text };
-  return text;
-}
-
-/** "half of chest girth", "less a quarter of ease, classic", "0.35 × ease, classic". */
-const termOf = (label: string, thousandths: number): string =>
-  `${thousandths < 0 ? 'less ' : ''}${portionOf(thousandths)}${label}`;
+const MODEL: Source = { code: 'model', params: NONE };
+const SOLVED: Source = { code: 'solved', params: NONE };
 
 /**
  * Why a number is what it is: one term per independent input, adding up to it in value and in u². Every input is a
@@ -61,15 +26,14 @@ const termOf = (label: string, thousandths: number): string =>
 export function because(slot: number, u: number, nudging: Nudging, d: Decisions): Because[] {
   const value = nudging.base[slot]!;
   const solved = solvedAs(slot, nudging.base, d);
-  if (solved !== null) return [{ term: solved, value, u, from: 'solved, u by central differences' }];
-  const terms: Term[] = [];
+  if (solved !== null) return [{ code: solved, params: NONE, value, u, from: SOLVED }];
+  const terms: Growing[] = [];
   const thickness = nudging.slope(slot, S.thickness);
   const ordinary = nudging.slope(slot, S.ordinaryThickness);
   // The fabric's two coefficients are one term; where the new fabric drops out, the ordinary one stands alone.
   const merged = thickness !== 0 && ordinary !== 0;
   let rest = value;
-  const movers = nudging.moversOf(slot);
-  const { inputs, places } = movers;
+  const { inputs, places } = nudging.moversOf(slot);
   for (let i = 0; i < inputs.length; i++) {
     const input = nudging.told(inputs[i]!);
     const slope = nudging.rate(places[i]!);
@@ -79,90 +43,98 @@ export function because(slot: number, u: number, nudging: Nudging, d: Decisions)
     if (merged && input.slot === S.thickness) {
       const usual = nudging.base[S.ordinaryThickness]!;
       const part = alone + ordinary * usual;
-      const from = saidOf(movers, i, input.from, thousandthsOf(slope), thousandthsOf(ordinary), fabricFrom);
-      terms.push({ term: fabricTerm(slope, ordinary, input.value, usual), value: part, u: share, from });
+      terms.push({
+        code: 'fabric-beside-ordinary',
+        params: { compared: comparedFabric(slope, ordinary, input.value, usual) },
+        value: part,
+        u: share,
+        from: {
+          code: 'fabric-beside-ordinary',
+          params: { share: shareOf(slope), ordinaryShare: shareOf(ordinary), fabric: input.from },
+        },
+      });
       rest -= part;
     } else {
-      const term = saidOf(movers, i, input.label, thousandthsOf(slope), 0, termOf);
-      terms.push({ term, value: alone, u: share, from: input.from });
+      terms.push({ ...withShare(input.term, shareOf(slope)), value: alone, u: share, from: input.from });
       rest -= alone;
     }
   }
   return withRest(terms, rest);
 }
 
-/** Which fabric is the thicker decides, unless the two enter by different shares. */
-function fabricTerm(slope: number, ordinarySlope: number, thickness: number, usual: number): string {
-  if (thousandthsOf(slope) !== -thousandthsOf(ordinarySlope)) return 'fabric’s thickness beside an ordinary one’s';
-  if (thickness === usual) return 'fabric as thick as ordinary';
-  return thickness < usual ? 'thinner fabric than ordinary' : 'thicker fabric than ordinary';
-}
+/** An input as one term of a sum. */
+const withShare = ({ code, params }: InputTerm, share: number): Term =>
+  ({ code, params: { ...params, share } }) as Term;
 
-/** "2(t − t₀), t measured, t₀ assumed", "−1.571t + 2t₀, …" */
-function fabricFrom(from: string, mine: number, ordinary: number): string {
-  const sign = mine < 0 ? '−' : '';
-  const rest = mine === -ordinary ? '(t − t₀)' : `t ${ordinary < 0 ? '−' : '+'} ${coefficient(ordinary)}t₀`;
-  return `${sign}${coefficient(mine)}${rest}, t ${from}, t₀ assumed`;
+/** Which fabric is the thicker decides, unless the two enter by different shares. */
+function comparedFabric(
+  slope: number,
+  ordinarySlope: number,
+  thickness: number,
+  usual: number,
+): TermCodes['fabric-beside-ordinary']['compared'] {
+  if (shareOf(slope) !== -shareOf(ordinarySlope)) return 'apart';
+  if (thickness === usual) return 'alike';
+  return thickness < usual ? 'thinner' : 'thicker';
 }
 
 /** Rounding goes to the last term; more than that is a limit, said as a term of its own. */
-function withRest(terms: Term[], rest: number): Because[] {
+function withRest(terms: Growing[], rest: number): Because[] {
   const last = terms[terms.length - 1];
   if (last && Math.abs(rest) <= 1e-4) last.value += rest;
-  else if (rest !== 0) terms.push({ term: 'kept within its limits', value: rest, u: 0, from: 'the model' });
-  return terms;
+  else if (rest !== 0) terms.push({ code: 'limit', params: NONE, value: rest, u: 0, from: MODEL });
+  return terms as Because[];
 }
 
 /** How far a neck was made larger; null where its rules' size passes. */
-function widened(v: Row): string | null {
+function widened(v: Row): SolvedCode | null {
   if (!(v[S.neckScale]! > 1)) return null;
-  return v[S.headHave]! < v[S.headNeed]! - SPENT ? 'widened as far as it may be' : 'widened until the head passes';
+  return v[S.headHave]! < v[S.headNeed]! - SPENT ? 'widened-to-limit' : 'widened-for-head';
 }
 
-/** The words for a number that is solved for; null for one that is added up. */
-function solvedAs(slot: number, v: Row, d: Decisions): string | null {
+/** What a number is that is solved for; null for one that is added up. */
+function solvedAs(slot: number, v: Row, d: Decisions): SolvedCode | null {
   const sleeveSolved = d.construction === 'set-in' || d.construction === 'raglan';
   const seamFixesBody = d.made.cap || d.made.sleeveRaglan;
-  const lengthFollows =
-    seamFixesBody && d.made.bodyToUnderarm ? 'the body as made, and the armhole that the sleeve as made needs' : null;
+  const lengthFollows = seamFixesBody && d.made.bodyToUnderarm ? 'made-body-and-armhole-of-made-sleeve' : null;
   switch (slot) {
     case S.neckOpening:
-      return 'length of the neck’s finished edge';
+      return 'finished-neck-edge';
     case S.neckEdge:
-      return 'length of the neck’s edge on the piece';
+      return 'piece-neck-edge';
     case S.cap:
     case S.sleeveRaglan:
-      return d.made.cap || d.made.sleeveRaglan ? null : 'solved from the seam';
+      return d.made.cap || d.made.sleeveRaglan ? null : 'solved-from-seam';
     case S.underarmSeam:
-      return sleeveSolved ? 'the sleeve below its seam with the body' : null;
+      return sleeveSolved ? 'sleeve-below-seam' : null;
     case S.armhole:
     case S.raglan:
     case S.pieceArmhole:
     case S.pieceRaglan:
-      return seamFixesBody ? 'solved from the sleeve as made' : null;
+      return seamFixesBody ? 'solved-from-made-sleeve' : null;
     case S.bodyToUnderarm:
     case S.pieceBodyToUnderarm:
-      return seamFixesBody && !d.made.bodyToUnderarm ? 'length less the armhole that the sleeve as made needs' : null;
+      return seamFixesBody && !d.made.bodyToUnderarm ? 'length-less-armhole-of-made-sleeve' : null;
     case S.length:
     case S.shoulderToHem:
     case S.pieceLength:
       return lengthFollows;
     case S.pieceFrontNeck:
-      if (d.neckline === 'v') return 'from the V’s point under its band';
+      if (d.neckline === 'v') return 'from-v-point';
       return keepsFront(d) ? null : widened(v);
     case S.raglanFrontNeck:
-      return d.neckline === 'v' ? 'from the V’s point under its band' : null;
+      return d.neckline === 'v' ? 'from-v-point' : null;
     case S.shoulderWidth:
     case S.pieceShoulderWidth:
     case S.backShoulder:
     case S.frontShoulder:
-      return keepsWidth(d) || widened(v) === null ? null : 'what the neck leaves, made larger for the head';
+      return keepsWidth(d) || widened(v) === null ? null : 'left-by-widened-neck';
     case S.frontEdge:
-      return d.neckline === 'v' ? 'from the V’s point under its band' : lengthFollows;
+      return d.neckline === 'v' ? 'from-v-point' : lengthFollows;
     case S.neckWidth:
     case S.pieceNeckWidth:
       if (keepsWidth(d)) return null;
-      return keptByShoulders(v) && widened(v) !== null ? 'kept to what the shoulders carry' : widened(v);
+      return keptByShoulders(v) && widened(v) !== null ? 'kept-to-shoulders' : widened(v);
     case S.frontNeck:
       return keepsFront(d) ? null : widened(v);
     case S.backNeck:

@@ -1,37 +1,13 @@
 import type { BodyProfile } from '#body';
-import type { Note } from '#measure';
+import type { Caution } from './advice.ts';
+import { NONE } from './messages/none.ts';
 
-const PRACTICE = 'common practice; local law and standards for children’s clothes decide';
+const FOR_CHILDREN = (['no-cords', 'closures-hold', 'neck-not-tight', 'nightwear'] as const).map((code): Caution => {
+  return { code, params: NONE, source: { code: 'practice-and-law-for-children', params: NONE } };
+});
 
-const FOR_CHILDREN: readonly Note[] = [
-  {
-    code: 'no-cords',
-    text: 'No cords, ribbons or ties at the neck or on a hood: they can catch and strangle.',
-    source: PRACTICE,
-  },
-  {
-    code: 'closures-hold',
-    text: 'Sew buttons and other closures on so that they cannot come off in a mouth; none at all for a baby is safest.',
-    source: PRACTICE,
-  },
-  {
-    code: 'neck-not-tight',
-    text: 'Nothing tight round the neck: try that the finished neck slips easily over the head and lies loose.',
-    source: PRACTICE,
-  },
-  {
-    code: 'nightwear',
-    text: 'Nightwear for children falls under fire-safety rules in many places; look up the local law before it is slept in.',
-    source: PRACTICE,
-  },
-];
-
-const FOR_ALL: readonly Note[] = [
-  {
-    code: 'fibre-allergy',
-    text: 'Wool and other fibres can irritate or cause allergies: wear the swatch against the skin for a day; ask a doctor where skin has reacted before.',
-    source: 'common practice',
-  },
+const FOR_ALL: readonly Caution[] = [
+  { code: 'fibre-allergy', params: NONE, source: { code: 'common-practice', params: NONE } },
 ];
 
 /** A garment less round than this, mm, is taken for a child's where it is not said who wears it (assumed). */
@@ -41,7 +17,7 @@ const CHILDS = 800;
 const GROWN = 14;
 
 /** Cautions that apply to the wearer; `girth` is the garment's at the chest, mm. */
-export function cautionsFor(body: Pick<BodyProfile, 'figure' | 'ageYears'> | null, girth: number): readonly Note[] {
+export function cautionsFor(body: Pick<BodyProfile, 'figure' | 'ageYears'> | null, girth: number): readonly Caution[] {
   return isYoung(body, girth) ? [...FOR_CHILDREN, ...FOR_ALL] : FOR_ALL;
 }
 

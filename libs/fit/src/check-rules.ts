@@ -1,6 +1,7 @@
 import { normalCdf } from '#measure';
 import type { CheckName } from './advice.ts';
 import type { Decisions } from './decisions.ts';
+import type { WishCode } from './messages/wish-codes.ts';
 import { seamsCompare } from './seams.ts';
 import { type Row, S } from './slots.ts';
 
@@ -18,7 +19,7 @@ export interface CheckRule {
   readonly stretches: (d: Decisions) => boolean;
   /** The dimension of the sheet it is about, and the two wishes that collide where it fails. */
   readonly dimension: string;
-  readonly wishes: readonly [string, string];
+  readonly wishes: readonly [WishCode, WishCode];
 }
 
 const hasSleeve = (d: Decisions): boolean => d.silhouette !== 'vest';
@@ -33,7 +34,7 @@ function rule(
   need: number,
   have: number,
   dimension: string,
-  wishes: readonly [string, string],
+  wishes: readonly [WishCode, WishCode],
   rest: Partial<CheckRule> = {},
 ): CheckRule {
   const plain = { applies: always, comfort: false, girth: false, stretches: never };
@@ -42,78 +43,50 @@ function rule(
 
 /** All checks, in the order in which a garment is put on and worn. */
 export const CHECK_RULES: readonly CheckRule[] = [
-  rule('head-through-neck', S.headNeed, S.headHave, 'neck-opening', ['the head passes', 'the neck as chosen'], {
+  rule('head-through-neck', S.headNeed, S.headHave, 'neck-opening', ['head-passes', 'neck-as-chosen'], {
     applies: pulledOn,
     girth: true,
   }),
-  rule('hand-through-cuff', S.handNeed, S.handHave, 'cuff-width', ['the hand passes', 'a cuff this close'], {
+  rule('hand-through-cuff', S.handNeed, S.handHave, 'cuff-width', ['hand-passes', 'close-cuff'], {
     applies: hasSleeve,
     girth: true,
   }),
-  rule('cuff-stays', S.cuffNeed, S.cuffHave, 'cuff-width', ['the cuff stays above the hand', 'a cuff this wide'], {
+  rule('cuff-stays', S.cuffNeed, S.cuffHave, 'cuff-width', ['cuff-stays', 'wide-cuff'], {
     applies: hasSleeve,
     girth: true,
     comfort: true,
   }),
-  rule('upper-arm', S.armNeed, S.armHave, 'sleeve-top-width', ['room for the upper arm', 'a sleeve this close'], {
+  rule('upper-arm', S.armNeed, S.armHave, 'sleeve-top-width', ['upper-arm-room', 'close-sleeve'], {
     applies: hasSleeve,
     girth: true,
     stretches: whenClose,
   }),
-  rule(
-    'armhole',
-    S.armholeNeed,
-    S.armholeHave,
-    'armhole-depth',
-    ['room round the shoulder', 'an armhole this shallow'],
-    {
-      applies: (d) => d.construction !== 'raglan',
-      girth: true,
-      stretches: whenClose,
-    },
-  ),
-  rule(
-    'over-the-shoulders',
-    S.overNeed,
-    S.overHave,
-    'chest-width',
-    ['it goes on over the shoulders', 'an ease this close'],
-    {
-      applies: pulledOn,
-      girth: true,
-      stretches: always,
-    },
-  ),
-  rule('hip', S.hipNeed, S.hipHave, 'hem-width', ['room for the hip', 'a hem this close'], {
+  rule('armhole', S.armholeNeed, S.armholeHave, 'armhole-depth', ['shoulder-room', 'shallow-armhole'], {
+    applies: (d) => d.construction !== 'raglan',
+    girth: true,
+    stretches: whenClose,
+  }),
+  rule('over-the-shoulders', S.overNeed, S.overHave, 'chest-width', ['goes-over-shoulders', 'close-ease'], {
+    applies: pulledOn,
+    girth: true,
+    stretches: always,
+  }),
+  rule('hip', S.hipNeed, S.hipHave, 'hem-width', ['hip-room', 'close-hem'], {
     applies: (d) => d.hipReached,
     girth: true,
     stretches: whenClose,
   }),
-  rule(
-    'negative-ease',
-    S.stretchNeed,
-    S.stretchHave,
-    'chest-width',
-    ['a garment smaller than the body', 'this fabric’s stretch'],
-    {
-      applies: (_, v) => !(v[S.stretchNeed]! <= 0),
-      stretches: always,
-    },
-  ),
-  rule(
-    'neck-on-shoulders',
-    S.neckOnNeed,
-    S.neckOnHave,
-    'neck-width',
-    ['the neck stays on the shoulders', 'a neck this wide'],
-    {},
-  ),
+  rule('negative-ease', S.stretchNeed, S.stretchHave, 'chest-width', ['smaller-than-body', 'fabric-stretch'], {
+    applies: (_, v) => !(v[S.stretchNeed]! <= 0),
+    stretches: always,
+  }),
+  rule('neck-on-shoulders', S.neckOnNeed, S.neckOnHave, 'neck-width', ['neck-stays-on', 'wide-neck'], {}),
   rule(
     'body-below-underarm',
     S.bodyBelowNeed,
     S.bodyBelowHave,
     'body-to-underarm',
-    ['some body below the underarm', 'a length this short'],
+    ['body-below-underarm', 'short-length'],
     {},
   ),
   rule(
@@ -121,7 +94,7 @@ export const CHECK_RULES: readonly CheckRule[] = [
     S.sleeveBelowNeed,
     S.sleeveBelowHave,
     'underarm-seam',
-    ['some sleeve below the underarm', 'a sleeve this short'],
+    ['sleeve-below-underarm', 'short-sleeve'],
     {
       applies: hasSleeve,
     },
@@ -131,57 +104,36 @@ export const CHECK_RULES: readonly CheckRule[] = [
     S.underArmNeed,
     S.underArmHave,
     'underarm-seam',
-    ['the arm’s own length below the underarm', 'this armhole'],
+    ['arm-length-below-underarm', 'armhole-as-is'],
     {
       applies: (d) => hasSleeve(d) && sleeveSolved(d),
       comfort: true,
     },
   ),
-  rule(
-    'neck-depth',
-    S.neckDepthNeed,
-    S.neckDepthHave,
-    'front-neck-depth',
-    ['a V that ends above the fullest part of the chest', 'a V this deep'],
-    {
-      applies: (d) => d.neckline === 'v',
-      comfort: true,
-    },
-  ),
-  rule(
-    'sleeve-taper',
-    S.taperNeed,
-    S.taperHave,
-    'sleeve-top-width',
-    ['a sleeve that narrows gently', 'a top this wide'],
-    {
-      applies: hasSleeve,
-      comfort: true,
-    },
-  ),
+  rule('neck-depth', S.neckDepthNeed, S.neckDepthHave, 'front-neck-depth', ['v-above-chest', 'deep-v'], {
+    applies: (d) => d.neckline === 'v',
+    comfort: true,
+  }),
+  rule('sleeve-taper', S.taperNeed, S.taperHave, 'sleeve-top-width', ['gentle-taper', 'wide-top'], {
+    applies: hasSleeve,
+    comfort: true,
+  }),
   rule(
     'front-and-back',
     S.frontBackNeed,
     S.frontBackHave,
     'shoulder-to-hem',
-    ['a front that does not ride up', 'equal front and back'],
+    ['front-stays-down', 'equal-front-and-back'],
     {
       comfort: true,
     },
   ),
-  rule('seam', S.seamNeed, S.seamHave, 'width', ['edges that join', 'the pieces as made'], {
+  rule('seam', S.seamNeed, S.seamHave, 'width', ['edges-join', 'pieces-as-made'], {
     applies: (d) => seamsCompare(d) || (hasSleeve(d) && d.construction === 'raglan'),
   }),
-  rule(
-    'nape-to-cuff',
-    S.cuffReachNeed,
-    S.cuffReachHave,
-    'neck-to-cuff',
-    ['the wished way from nape to cuff', 'the sleeve as made'],
-    {
-      applies: (d) => d.made.sleeve,
-    },
-  ),
+  rule('nape-to-cuff', S.cuffReachNeed, S.cuffReachHave, 'neck-to-cuff', ['nape-to-cuff', 'sleeve-as-made'], {
+    applies: (d) => d.made.sleeve,
+  }),
 ];
 
 /** What the making adds to the uncertainty of a check's margin: a share of a girth, or of the stretch that is asked of it. */

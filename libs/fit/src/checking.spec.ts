@@ -118,12 +118,12 @@ describe('the verdict', () => {
   });
 
   it('is unknown where a measure is missing, and names it', () => {
-    const { verdict, needs, advice, need } = check(
+    const { verdict, needs, params, need } = check(
       adviceOn({ body: womanWith({ 'hand-girth': undefined }) }),
       'cuff-stays',
     );
     expect({ verdict, needs, need }).toEqual({ verdict: 'unknown', needs: ['hand-girth'], need: undefined });
-    expect(advice).toMatch(/^Measure hand girth to know/);
+    expect(params).toEqual({ finding: 'not-known', needs, lack: null });
   });
 
   it('follows from margin and chance, whatever is asked', () => {

@@ -1,11 +1,10 @@
-import { listText } from '#body';
 import type { Check } from './advice.ts';
-import { adviceFor, type Found } from './check-advice.ts';
+import { codeOf, type Found, messageFor } from './check-message.ts';
 import { chanceOfFailing, CHECK_RULES, type CheckRule, doubtOf, isComfort, isSmall, marginOf } from './check-rules.ts';
-import { sayingOf } from './check-sayings.ts';
 import type { Decisions } from './decisions.ts';
 import { doubtfulMeasure } from './doubt.ts';
 import type { FitRequest } from './fit-request.ts';
+import type { CheckMessage } from './messages/check-codes.ts';
 import type { MissingMeasures } from './missing.ts';
 import { easeThatHelps, remediesFor } from './remedies.ts';
 import type { Row } from './slots.ts';
@@ -17,8 +16,6 @@ export interface Checked {
   readonly comfort: boolean;
   readonly check: Check;
 }
-
-const NOT_APPLYING = 'Does not apply to this design.';
 
 /** Works out every check of a sheet. Uncertainties take in correlation and, for girths, the making. */
 export function checkAll(request: FitRequest, worked: WorkedOut, missing: () => MissingMeasures): Checked[] {
@@ -42,7 +39,7 @@ function checkOne(
 ): Check {
   const { row: v, decisions: d, nudging } = worked;
   const name = rule.check;
-  if (!rule.applies(d, v)) return { check: name, verdict: 'n/a', advice: NOT_APPLYING };
+  if (!rule.applies(d, v)) return { check: name, verdict: 'n/a', code: name, params: { finding: 'does-not-apply' } };
   const need = v[rule.need]!;
   const have = v[rule.have]!;
   if (Number.isNaN(need) || Number.isNaN(have)) return unknown(rule, v, d, missing());
@@ -53,13 +50,13 @@ function checkOne(
   const verdict = verdictOf(rule, margin, chance, d);
   const ease = verdict === 'fine' ? null : easeThatHelps(rule, nudging);
   const remedies = verdict === 'fails' || verdict === 'tight' ? remediesFor(rule, measured, request, worked) : [];
-  const doubtful = verdict === 'tight' && margin >= 0 ? doubtfulMeasure(rule, measured, request, worked) : null;
-  const advice = adviceFor(rule, verdict, {
+  const uncertain = verdict === 'tight' && margin >= 0 ? doubtfulMeasure(rule, measured, request, worked) : null;
+  const message = messageFor(rule, verdict, {
     v,
     d,
     margin,
     ease,
-    doubtful,
+    uncertain,
     offered: (field) => remedies.some(({ change }) => field in change),
     holdsSurely: (name) => before.some(({ check }) => check.check === name && check.verdict === 'fine'),
   });
@@ -71,8 +68,8 @@ function checkOne(
     margin,
     u,
     chanceOfFailing: chance,
-    advice,
-    ...(doubtful !== null && { needs: [doubtful] }),
+    ...message,
+    ...(uncertain !== null && { needs: [uncertain] }),
     ...(remedies.length > 0 && { remedies }),
   };
 }
@@ -82,9 +79,13 @@ function unknown(rule: CheckRule, v: Row, d: Decisions, missing: MissingMeasures
   const slots = [rule.need, rule.have].filter((slot) => Number.isNaN(v[slot]!));
   const reasons = slots.map((slot) => missing.reasonFor(slot));
   const needs = [...new Set(reasons.flatMap((reason) => reason.needs))];
-  const advice =
-    needs.length > 0 ? `Measure ${listText(needs)} to know ${sayingOf(rule, v, d).toKnow}.` : reasons[0]!.reason;
-  return { check: rule.check, verdict: 'unknown', advice, needs };
+  const { code } = reasons[0]!;
+  const lack = code === 'garment-measure-missing' || code === 'no-shape-joins' ? code : null;
+  const message: CheckMessage = {
+    code: codeOf(rule, isComfort(rule, d), v, d),
+    params: { finding: 'not-known', needs, lack: needs.length > 0 ? null : lack },
+  };
+  return { check: rule.check, verdict: 'unknown', ...message, needs };
 }
 
 function verdictOf(rule: CheckRule, margin: number, chance: number, d: Decisions): Found {

@@ -1,7 +1,7 @@
 import type { Figure } from '#body';
 import type { Construction } from '#garment';
 import type { Hem, LengthChoice, Neckline, Silhouette } from './design.ts';
-import type { Tape } from './length-words.ts';
+import type { Tape } from './tape.ts';
 import type { Rules } from './rules.ts';
 
 /** Which dimensions are taken from the garment that fits. */

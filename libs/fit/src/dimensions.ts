@@ -4,6 +4,7 @@ import { because } from './because.ts';
 import type { Decisions } from './decisions.ts';
 import type { Plan, Planned, PlannedOnPiece } from './dimension-plan.ts';
 import type { Figure } from './figures.ts';
+import { NONE } from './messages/none.ts';
 import type { MissingMeasures } from './missing.ts';
 import type { Nudging } from './nudging.ts';
 import { drawPiece } from './outline.ts';
@@ -35,7 +36,7 @@ interface Given {
 }
 
 /** A number that comes out below nothing, such as a shoulder beside a neck wider than the back. */
-const NOTHING_LEFT: NoAdvice = { needs: [], reason: 'Nothing is left here; the checks say what to change.' };
+const NOTHING_LEFT: NoAdvice = { code: 'nothing-left', params: NONE, needs: [] };
 
 /** Writes the dimensions of a sheet. */
 export class DimensionWriter {

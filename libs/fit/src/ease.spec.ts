@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { EASE_CATEGORIES } from './design.ts';
-import { chosenEase, easeBands, easeLies, easeWords } from './ease.ts';
-import { inWords } from './in-words.ts';
+import { chosenEase, easeBands, easeLies, easeSource } from './ease.ts';
 import { rulesWith } from './rules.ts';
 import { rulesAtSize } from './scale.ts';
 
@@ -43,27 +42,29 @@ describe('the chosen ease', () => {
     expect(chosenEase({ mm: -37.5 }, BANDS)).toBe(-37.5);
   });
 
-  it('is named by its band, a plain number by nothing', () => {
-    expect(easeWords({ category: 'very-close', place: 0 }).label).toBe('ease, very close');
-    expect(easeWords({ category: 'classic', place: 0 }).from).toMatch(/^Craft Yarn Council.*from memory/);
-    expect(easeWords({ mm: 30 })).toEqual({ label: 'ease', from: 'chosen' });
+  it('is from the rule of its band, a plain number from nobody else', () => {
+    expect(easeSource({ category: 'classic', place: 0 })).toEqual({
+      code: 'rule',
+      params: { rule: 'ease-classic-from' },
+    });
+    expect(easeSource({ mm: 30 })).toEqual({ code: 'chosen', params: {} });
   });
 });
 
 describe('where an ease lies', () => {
   it.each([
-    [-120, 'closer than very close'],
-    [-100, 'very close'],
-    [-40, 'between very close and close'],
-    [0, 'close'],
-    [35, 'between close and classic'],
-    [100, 'classic'],
-    [100.001, 'loose'],
-    [150, 'loose'],
-    [250, 'oversized'],
-    [400, 'oversized'],
-  ])('%d mm: %s (a shared end belongs to the closer band)', (ease, expected) => {
-    expect(easeLies(ease, BANDS, null)).toBe(expected);
+    [-120, 'closer-than', { category: 'very-close' }],
+    [-100, 'within', { category: 'very-close' }],
+    [-40, 'between', { closer: 'very-close', looser: 'close' }],
+    [0, 'within', { category: 'close' }],
+    [35, 'between', { closer: 'close', looser: 'classic' }],
+    [100, 'within', { category: 'classic' }],
+    [100.001, 'within', { category: 'loose' }],
+    [150, 'within', { category: 'loose' }],
+    [250, 'within', { category: 'oversized' }],
+    [400, 'within', { category: 'oversized' }],
+  ])('%d mm: %s %o (a shared end belongs to the closer band)', (ease, code, params) => {
+    expect(easeLies(ease, BANDS, null)).toEqual({ code, params });
   });
 
   it('is in the chosen band, wherever in it, at any size', () => {
@@ -72,7 +73,10 @@ describe('where an ease lies', () => {
     fc.assert(
       fc.property(fc.constantFrom(...EASE_CATEGORIES), place, kappa, (category, place, kappa) => {
         const bands = easeBands(rulesAtSize(rulesWith({}), kappa));
-        expect(easeLies(chosenEase({ category, place }, bands), bands, category)).toBe(inWords(category));
+        expect(easeLies(chosenEase({ category, place }, bands), bands, category)).toEqual({
+          code: 'within',
+          params: { category },
+        });
       }),
     );
   });

@@ -1,6 +1,8 @@
 import { EASE_CATEGORIES, type EaseCategory, type EaseChoice } from './design.ts';
-import { inWords } from './in-words.ts';
-import { ruleSource, type RuleName, type Rules } from './rules.ts';
+import type { EasePlace } from './messages/ease-codes.ts';
+import type { Source } from './messages/source-codes.ts';
+import { NONE } from './messages/none.ts';
+import type { RuleName, Rules } from './rules.ts';
 
 /** An ease band at this size, mm. */
 export interface EaseBand {
@@ -28,10 +30,10 @@ export function chosenEase(choice: EaseChoice, bands: readonly EaseBand[]): numb
   return band.from + choice.place * (band.to - band.from);
 }
 
-/** The chosen ease in the words of a sheet, and where its number is from. */
-export function easeWords(choice: EaseChoice): { readonly label: string; readonly from: string } {
-  if ('mm' in choice) return { label: 'ease', from: 'chosen' };
-  return { label: `ease, ${inWords(choice.category)}`, from: ruleSource(`ease-${choice.category}-from`) };
+/** Where the number of the chosen ease is from. */
+export function easeSource(choice: EaseChoice): Source {
+  if ('mm' in choice) return { code: 'chosen', params: NONE };
+  return { code: 'rule', params: { rule: `ease-${choice.category}-from` } };
 }
 
 /** The band an ease lies in; a shared end belongs to the closer-fitting one; null between and outside the bands. */
@@ -39,16 +41,19 @@ export function bandOf(ease: number, bands: readonly EaseBand[]): EaseBand | nul
   return bands.find((band) => ease >= band.from - 1e-9 && ease <= band.to + 1e-9) ?? null;
 }
 
-/** Where an ease lies, in words: a band's name, "between close and classic", or beyond an end. A shared end belongs to the chosen one. */
-export function easeLies(ease: number, bands: readonly EaseBand[], chosen: EaseCategory | null): string {
+/** Where an ease lies: in a band, between two, or beyond an end. A shared end belongs to the chosen one. */
+export function easeLies(ease: number, bands: readonly EaseBand[], chosen: EaseCategory | null): EasePlace {
   const within =
     bandOf(
       ease,
       bands.filter(({ category }) => category === chosen),
     ) ?? bandOf(ease, bands);
-  if (within) return inWords(within.category);
+  if (within) return { code: 'within', params: { category: within.category } };
   const looser = bands.findIndex((band) => ease < band.from);
-  if (looser === 0) return `closer than ${inWords(bands[0]!.category)}`;
-  if (looser === -1) return 'oversized';
-  return `between ${inWords(bands[looser - 1]!.category)} and ${inWords(bands[looser]!.category)}`;
+  if (looser === 0) return { code: 'closer-than', params: { category: bands[0]!.category } };
+  if (looser === -1) return { code: 'within', params: { category: 'oversized' } };
+  return {
+    code: 'between',
+    params: { closer: bands[looser - 1]!.category, looser: bands[looser]!.category },
+  };
 }

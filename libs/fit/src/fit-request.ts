@@ -3,7 +3,7 @@ import type { Fabric } from '#fabric';
 import type { GarmentProfile } from '#garment';
 import type { MadePiece } from './advice.ts';
 import type { Design } from './design.ts';
-import type { Tape } from './length-words.ts';
+import type { Tape } from './tape.ts';
 import type { Rules } from './rules.ts';
 
 /** Everything the advice is made of; lengths in mm. */

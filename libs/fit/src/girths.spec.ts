@@ -78,7 +78,10 @@ describe('the hem', () => {
     const advice = adviceOn({ body: womanWith({ 'hip-girth': 1040 }) });
     expect(mm(advice, 'chest-width')).toBeCloseTo(1065 / 2, 9);
     expect(advice.design.ease.tableTerms).toBeCloseTo(125, 9);
-    expect(advice.notes.find(({ code }) => code === 'hip-governs')?.text).toMatch(/loose, not classic/);
+    expect(advice.notes.find(({ code }) => code === 'hip-governs')?.params).toMatchObject({
+      wider: 'hip',
+      outOfBand: { lies: { code: 'within', params: { category: 'loose' } }, chosen: 'classic' },
+    });
   });
 
   it('tapered, keeps chest and hip apart', () => {

@@ -3,8 +3,8 @@ export * from './advice.ts';
 export type { FitRequest } from './fit-request.ts';
 export { advise } from './advise.ts';
 export { sensitivities } from './sensitivity.ts';
-export type { Tape } from './length-words.ts';
-export { type Rule, type RuleName, type Rules, RULES, RULES_VERSION, rulesWith } from './rules.ts';
+export type { Tape } from './tape.ts';
+export { type Rule, type RuleName, type Rules, RULES, ruleSource, RULES_VERSION, rulesWith } from './rules.ts';
 export { BODY_MEASURES } from './inputs.ts';
 export { MADE_MEASURES } from './made.ts';
 export {
@@ -17,3 +17,4 @@ export {
   type StoredDesign,
 } from './design-record.ts';
 export { designFromRecord } from './design-from-record.ts';
+export type * from './messages/index.ts';

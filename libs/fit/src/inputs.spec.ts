@@ -33,8 +33,8 @@ describe('the inputs of the model', () => {
     const { value, input } = inputs();
     expect(value('chest')).toBe(940);
     expect(input('chest')).toMatchObject({
-      label: 'chest girth',
-      from: 'measured at home',
+      term: { code: 'body-measure', params: { dimension: 'chest-girth' } },
+      from: { code: 'quoted', params: { text: 'measured at home' } },
       u: 1,
       body: 'chest-girth',
     });
@@ -45,16 +45,23 @@ describe('the inputs of the model', () => {
     const garment = garmentOf({ 'chest-width': 520 }, { thicknessMm: 4 });
     const { value, input } = inputs({ garment, design: { basis: 'both' } });
     expect([value('refChest'), value('refThickness'), value('refLayer')]).toEqual([520, 4, 0]);
-    expect(input('refChest')).toMatchObject({ label: "the garment's chest width", u: 5, body: null });
+    expect(input('refChest')).toMatchObject({
+      term: { code: 'garment-measure', params: { dimension: 'chest-width' } },
+      u: 5,
+      body: null,
+    });
     expect(inputs({ garment }).value('refChest')).toBeNaN();
   });
 
   it('are the maker’s own lengths where she chose them, the rules’ where not', () => {
-    expect(inputs({ design: { bandMm: 31 } }).input('band')).toMatchObject({ label: 'band depth', from: 'chosen' });
+    expect(inputs({ design: { bandMm: 31 } }).input('band')).toMatchObject({
+      term: { code: 'band-depth' },
+      from: { code: 'chosen' },
+    });
     expect(inputs({ design: { bandMm: 31 } }).value('band')).toBe(31);
     const ruled = inputs({}, 0.5);
     expect(ruled.value('band')).toBe(18.75);
-    expect(ruled.input('band')?.from).toBe('practice (1 to 1½ in)');
+    expect(ruled.input('band')?.from).toEqual({ code: 'rule', params: { rule: 'band-depth' } });
   });
 
   it('overlap a cardigan’s bands by their width, unless told otherwise', () => {
@@ -71,14 +78,15 @@ describe('the inputs of the model', () => {
   it('say where the fabric’s thickness is from', () => {
     expect(inputs({ fabric: fabricOf(6) }).input('thickness')).toMatchObject({
       u: 0.3,
-      from: 'measured, four layers divided by four',
+      from: { code: 'quoted', params: { text: 'measured, four layers divided by four' } },
     });
   });
 
   it('are the pieces already made', () => {
-    const made = new Map([['madeBack' as const, { value: 520, label: 'the back as made' }]]);
+    const term = { code: 'made-piece', params: { piece: 'back' } } as const;
+    const made = new Map([['madeBack' as const, { value: 520, term }]]);
     const { values, told } = inputsOf(requestOf(), rulesWith({}), made);
     expect(values[S.madeBack]).toBe(520);
-    expect(told.at(-1)).toMatchObject({ label: 'the back as made', from: 'a piece already made', u: 0 });
+    expect(told.at(-1)).toMatchObject({ term, from: { code: 'made-piece' }, u: 0 });
   });
 });

@@ -1,16 +1,19 @@
-import { dimensionText, type BodyDimension, type BodyProfile } from '#body';
+import type { BodyDimension, BodyProfile } from '#body';
 import type { GarmentDimension, GarmentProfile } from '#garment';
-import { easeBands, chosenEase, easeWords } from './ease.ts';
+
+import { chosenEase, easeBands, easeSource } from './ease.ts';
 import type { FitRequest } from './fit-request.ts';
-import { inWords } from './in-words.ts';
-import { ruleSource, type RuleName, type Rules } from './rules.ts';
+import { NONE } from './messages/none.ts';
+import type { Source } from './messages/source-codes.ts';
+import type { InputCodes, InputTerm } from './messages/term-codes.ts';
+import type { RuleName, Rules } from './rules.ts';
 import { type InputName, type Row, S, unknownRow } from './slots.ts';
 
 /** One input of the model as a sheet tells of it: its place in the row, and the body dimension it is. */
 export interface Input {
   readonly slot: number;
-  readonly label: string;
-  readonly from: string;
+  readonly term: InputTerm;
+  readonly from: Source;
   readonly value: number;
   readonly u: number;
   readonly body: BodyDimension | null;
@@ -68,51 +71,68 @@ class Filling {
     this.values[S[name]] = value;
   }
 
-  add(name: InputName, value: number, label: string, from: string, u = 0, body: BodyDimension | null = null): void {
+  add(name: InputName, value: number, term: InputTerm, from: Source, u = 0, body: BodyDimension | null = null): void {
     const slot = S[name];
     this.set(name, value);
-    this.told.push({ slot, label, from, value, u, body });
+    this.told.push({ slot, term, from, value, u, body });
   }
 }
 
-const OF_GARMENT = Object.fromEntries(
-  GARMENT_INPUTS.map(([, name]) => [name, `the garment's ${inWords(name)}`]),
-) as Record<GarmentDimension, string>;
+type PlainCode = {
+  [Code in keyof InputCodes]: keyof InputCodes[Code] extends never ? Code : never;
+}[keyof InputCodes];
+
+const plain = (code: PlainCode): InputTerm => ({ code, params: NONE });
+const CHOSEN: Source = { code: 'chosen', params: NONE };
+const GIVEN: Source = { code: 'given', params: NONE };
+const MADE: Source = { code: 'made-piece', params: NONE };
+const ofRule = (rule: RuleName): Source => ({ code: 'rule', params: { rule } });
+const quoted = (text: string): Source => ({ code: 'quoted', params: { text } });
 
 function addBody(filling: Filling, body: BodyProfile): void {
   for (const [name, dimension] of BODY_INPUTS) {
     const known = body.values[dimension];
-    if (known) filling.add(name, known.value, dimensionText(dimension), known.from, known.u, dimension);
+    if (known)
+      filling.add(
+        name,
+        known.value,
+        { code: 'body-measure', params: { dimension } },
+        quoted(known.from),
+        known.u,
+        dimension,
+      );
   }
 }
 
 function addGarment(filling: Filling, garment: GarmentProfile): void {
   for (const [name, dimension] of GARMENT_INPUTS) {
     const known = garment.values[dimension];
-    if (known) filling.add(name, known.value, OF_GARMENT[dimension], known.from, known.u);
+    if (known)
+      filling.add(name, known.value, { code: 'garment-measure', params: { dimension } }, quoted(known.from), known.u);
   }
-  filling.add('refThickness', garment.thicknessMm, "the garment's own fabric", 'given', garment.thicknessU);
+  filling.add('refThickness', garment.thicknessMm, plain('garment-fabric'), GIVEN, garment.thicknessU);
   const layer = garment.layer;
-  filling.add('refLayer', layer?.thicknessMm ?? 0, 'what is worn beneath the garment', 'given', layer?.u ?? 0);
+  filling.add('refLayer', layer?.thicknessMm ?? 0, plain('garment-layer'), GIVEN, layer?.u ?? 0);
 }
 
 /** Numbers the rules give at this size, with what each does on a sheet. */
 function addRuled(filling: Filling, request: FitRequest, sized: Rules): void {
   const { design, garment } = request;
-  const add = (input: InputName, rule: RuleName, label: string): void =>
-    filling.add(input, sized[rule], label, ruleSource(rule));
-  add('ordinaryThickness', 'ordinary-thickness', 'ordinary fabric');
-  add('hipEaseMost', 'hip-ease-most', 'ease at the hip');
-  add('wristRoom', 'wrist-room', 'room at the wrist');
-  add('armholeRoom', 'armhole-room', 'room below the scye');
-  if (request.body?.figure === 'man') add('hipBelowWaist', 'hip-below-waist-man', 'hip below the waist');
-  add('neckFromShoulders', 'neck-from-shoulders', 'what the shoulders keep');
+  const add = (input: InputName, rule: RuleName, term: InputTerm): void =>
+    filling.add(input, sized[rule], term, ofRule(rule));
+  add('ordinaryThickness', 'ordinary-thickness', plain('ordinary-fabric'));
+  add('hipEaseMost', 'hip-ease-most', plain('hip-ease'));
+  add('wristRoom', 'wrist-room', plain('wrist-room'));
+  add('armholeRoom', 'armhole-room', plain('armhole-room'));
+  if (request.body?.figure === 'man') add('hipBelowWaist', 'hip-below-waist-man', plain('hip-below-waist'));
+  add('neckFromShoulders', 'neck-from-shoulders', plain('left-for-shoulders'));
   if (design.neckline === 'boat') {
-    add('boatShoulders', 'boat-shoulders', 'what the shoulders keep');
-    add('boatDepth', 'boat-depth', 'depth of a boat neck');
+    add('boatShoulders', 'boat-shoulders', plain('left-for-shoulders'));
+    add('boatDepth', 'boat-depth', plain('boat-depth'));
   }
-  if (design.construction === 'squared-drop') add('squaredInsetMost', 'squared-inset-most', 'the most it goes in');
-  if (design.construction === 'set-in') add('setInInsetLeast', 'set-in-inset-least', 'the least it goes in');
+  if (design.construction === 'squared-drop')
+    add('squaredInsetMost', 'squared-inset-most', plain('squared-inset-most'));
+  if (design.construction === 'set-in') add('setInInsetLeast', 'set-in-inset-least', plain('set-in-inset-least'));
   // These enter checks alone, and no dimension's reasons.
   filling.set('shoulderLeast', sized['shoulder-least']);
   filling.set('bodyBelow', sized['body-below-underarm']);
@@ -120,18 +140,16 @@ function addRuled(filling: Filling, request: FitRequest, sized: Rules): void {
   filling.set('bustLine', sized['bust-line-below-scye']);
   if (design.length !== 'custom') {
     const whose = request.body?.figure === 'man' ? 'man' : kappaFigure(request.body) ? 'child' : 'woman';
-    add('lengthOffset', `length-${whose}-${design.length}`, `${design.length} length`);
+    add('lengthOffset', `length-${whose}-${design.length}`, {
+      code: 'named-length',
+      params: { length: design.length },
+    });
   }
   const scoop = design.neckline === 'scoop';
   const room = sized['crew-neck-room'] + (scoop ? sized['scoop-wider'] : 0);
-  filling.add(
-    'neckRoom',
-    room,
-    scoop ? 'room at the neck, and wider for a scoop' : 'room at the neck',
-    ruleSource('crew-neck-room'),
-  );
+  filling.add('neckRoom', room, { code: 'neck-room', params: { scoop } }, ofRule('crew-neck-room'));
   const deeper = scoop ? sized['scoop-deeper'] : 0;
-  filling.add('neckDeeper', deeper, 'extra depth of a scoop', ruleSource('scoop-deeper'));
+  filling.add('neckDeeper', deeper, plain('scoop-depth'), ofRule('scoop-deeper'));
   addDeeper(filling, 'armholeDeeper', design.construction, sized);
   if (garment) addDeeper(filling, 'refDeeper', garment.construction, sized);
 }
@@ -145,51 +163,56 @@ function addDeeper(
   construction: FitRequest['design']['construction'],
   sized: Rules,
 ): void {
-  if (construction === 'set-in') filling.add(input, 0, 'set-in armhole', 'chosen');
+  const ofGarment = input === 'refDeeper';
+  const term: InputTerm = { code: 'construction-depth', params: { construction, ofGarment } };
+  if (construction === 'set-in') filling.add(input, 0, term, CHOSEN);
   else {
     const rule = `${construction}-deeper` as const;
-    const own = inWords(construction);
-    const label = input === 'armholeDeeper' ? `extra depth of a ${own}` : `the garment's extra depth as a ${own}`;
-    filling.add(input, sized[rule], label, ruleSource(rule));
+    filling.add(input, sized[rule], term, ofRule(rule));
   }
 }
 
 function addChosen(filling: Filling, request: FitRequest, sized: Rules): void {
   const { design, fabric } = request;
   const layer = design.layer;
-  filling.add('thickness', fabric.thicknessMm, 'fabric', fabric.fromText, fabric.thicknessU);
-  filling.add('layer', layer?.thicknessMm ?? 0, 'what is worn beneath', 'given', layer?.u ?? 0);
+  filling.add('thickness', fabric.thicknessMm, plain('fabric'), quoted(fabric.fromText), fabric.thicknessU);
+  filling.add('layer', layer?.thicknessMm ?? 0, plain('layer'), GIVEN, layer?.u ?? 0);
 
-  const ease = easeWords(design.ease);
-  filling.add('chosenEase', chosenEase(design.ease, easeBands(sized)), ease.label, ease.from);
-  filling.add('easeChange', design.easeChangeMm, 'wished change of ease', 'chosen');
-  const orRule = (input: InputName, own: number | null, rule: RuleName, label: string): void =>
-    filling.add(input, own ?? sized[rule], label, own === null ? ruleSource(rule) : 'chosen');
-  orRule('band', design.bandMm, 'band-depth', 'band depth');
-  orRule('frontBand', design.frontBandMm, 'front-band-width', 'front band');
+  const category = 'category' in design.ease ? design.ease.category : null;
+  filling.add(
+    'chosenEase',
+    chosenEase(design.ease, easeBands(sized)),
+    { code: 'ease', params: { category } },
+    easeSource(design.ease),
+  );
+  filling.add('easeChange', design.easeChangeMm, plain('ease-change'), CHOSEN);
+  const orRule = (input: InputName, own: number | null, rule: RuleName, term: InputTerm): void =>
+    filling.add(input, own ?? sized[rule], term, own === null ? ofRule(rule) : CHOSEN);
+  orRule('band', design.bandMm, 'band-depth', plain('band-depth'));
+  orRule('frontBand', design.frontBandMm, 'front-band-width', plain('front-band'));
   const overlap = design.overlapMm ?? design.frontBandMm;
-  orRule('overlap', overlap, 'front-band-width', 'overlap of the bands');
-  orRule('rib', design.ribMm, 'rib-depth', 'rib depth');
-  const own = (input: InputName, value: number | null, label: string): void => {
-    if (value !== null) filling.add(input, value, label, 'chosen');
+  orRule('overlap', overlap, 'front-band-width', plain('band-overlap'));
+  orRule('rib', design.ribMm, 'rib-depth', plain('rib-depth'));
+  const own = (input: InputName, value: number | null, term: InputTerm): void => {
+    if (value !== null) filling.add(input, value, term, CHOSEN);
   };
-  own('customLength', design.customLengthMm, 'chosen length');
-  own('ownNeckWidth', design.neckWidthMm, 'chosen neck width');
-  own('ownFrontNeck', design.frontNeckDepthMm, 'chosen front neck depth');
-  own('ownBackNeck', design.backNeckDepthMm, 'chosen back neck depth');
+  own('customLength', design.customLengthMm, plain('own-length'));
+  own('ownNeckWidth', design.neckWidthMm, plain('own-neck-width'));
+  own('ownFrontNeck', design.frontNeckDepthMm, plain('own-front-neck-depth'));
+  own('ownBackNeck', design.backNeckDepthMm, plain('own-back-neck-depth'));
 }
 
 /** Fills every input's place from what the maker gave and the rules at her size. `madeInputs` come from pieces already made. */
 export function inputsOf(
   request: FitRequest,
   sized: Rules,
-  madeInputs: ReadonlyMap<InputName, { readonly value: number; readonly label: string }>,
+  madeInputs: ReadonlyMap<InputName, { readonly value: number; readonly term: InputTerm }>,
 ): Inputs {
   const filling = new Filling();
   if (request.body) addBody(filling, request.body);
   if (request.garment && request.design.basis !== 'body') addGarment(filling, request.garment);
   addRuled(filling, request, sized);
   addChosen(filling, request, sized);
-  for (const [name, made] of madeInputs) filling.add(name, made.value, made.label, 'a piece already made');
+  for (const [name, made] of madeInputs) filling.add(name, made.value, made.term, MADE);
   return filling;
 }

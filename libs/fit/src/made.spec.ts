@@ -33,7 +33,11 @@ describe('reading finished pieces', () => {
   it('says which number each fixes', () => {
     const { made: kinds, inputs } = read('back/width', 510);
     expect(Object.entries(kinds).filter(([, is]) => is)).toEqual([['back', true]]);
-    expect(inputs.get('madeBack')).toEqual({ entered: 510, value: 510, label: 'the back as made' });
+    expect(inputs.get('madeBack')).toEqual({
+      entered: 510,
+      value: 510,
+      term: { code: 'made-piece', params: { piece: 'back' } },
+    });
   });
 
   /** A left front 240 wide, its band of 40 and half of the overlap of 10 beside it: 2 × (240 + 40) − 10. */
@@ -41,7 +45,7 @@ describe('reading finished pieces', () => {
     expect(read('left-front/width', 240, { silhouette: 'cardigan' }).inputs.get('madeFront')).toEqual({
       entered: 240,
       value: 550,
-      label: 'the whole front that the left front as made is half of',
+      term: { code: 'made-half-front', params: { piece: 'left-front' } },
     });
   });
 
@@ -145,7 +149,7 @@ describe('pieces made apart', () => {
     const pieces = [made('back/armhole-depth', 250), made('sleeve/sleeve-top-width', 470)];
     const advice = adviceOn({ made: pieces });
     expect(check(advice, 'seam')).toMatchObject({ need: 30, have: 15, verdict: 'fails' });
-    expect(advice.collisions).toContainEqual({ dimension: 'width', wishes: ['edges that join', 'the pieces as made'] });
+    expect(advice.collisions).toContainEqual({ dimension: 'width', wishes: ['edges-join', 'pieces-as-made'] });
   });
 
   /** A front's armhole of 270 beside a back's of 250: 20 apart, of max(10, 0.03 × 270 = 8.1). The back's counts for the rest. */

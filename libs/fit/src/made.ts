@@ -1,8 +1,8 @@
 import { DomainError } from '#measure';
 import type { MadePiece } from './advice.ts';
 import type { Design } from './design.ts';
-import { inWords } from './in-words.ts';
 import { type Decisions, isDropped, type Made } from './decisions.ts';
+import type { InputTerm } from './messages/term-codes.ts';
 import { type InputName, S } from './slots.ts';
 
 type MadeKind = keyof Made;
@@ -52,24 +52,27 @@ export const MADE_MEASURES: readonly string[] = Object.keys(KIND_OF);
 /** Finished pieces, read: which numbers they fix, and to what. */
 export interface MadeRead {
   readonly made: Made;
-  readonly inputs: ReadonlyMap<InputName, { readonly value: number; readonly label: string }>;
+  readonly inputs: ReadonlyMap<InputName, { readonly value: number; readonly term: InputTerm }>;
 }
 
 /** What a finished piece fixes: the number as entered, and as the model takes it. */
 interface MadeInput {
   readonly entered: number;
   readonly value: number;
-  readonly label: string;
+  readonly term: InputTerm;
 }
 
 /** A left or right front's width stands for a whole front's: its band and overlap taken out of it, and twice. */
 function madeInput(made: MadePiece, design: Design, frontBand: number, overlap: number): MadeInput {
   const entered = made.value;
-  const piece = `the ${inWords(made.piece)} as made`;
   const half = made.piece === 'left-front' || made.piece === 'right-front';
   return half && made.name === 'width' && design.silhouette === 'cardigan'
-    ? { entered, value: 2 * (entered + frontBand) - overlap, label: `the whole front that ${piece} is half of` }
-    : { entered, value: entered, label: piece };
+    ? {
+        entered,
+        value: 2 * (entered + frontBand) - overlap,
+        term: { code: 'made-half-front', params: { piece: made.piece } },
+      }
+    : { entered, value: entered, term: { code: 'made-piece', params: { piece: made.piece } } };
 }
 
 /**

@@ -1,7 +1,8 @@
-import { listText, type BodyDimension, type BodyProfile } from '#body';
+import type { BodyDimension, BodyProfile } from '#body';
 import type { NoAdvice } from './advice.ts';
 import { NOWHERE } from './chain.ts';
 import { BODY_INPUTS, type Inputs } from './inputs.ts';
+import { NONE } from './messages/none.ts';
 import type { Model } from './model.ts';
 import { type InputName, type Row, S } from './slots.ts';
 
@@ -55,9 +56,9 @@ export class MissingMeasures {
       )
       .map(([, dimension]) => dimension);
     if (needs.length === 0 && !Number.isNaN(this.#without(null)[slot]!))
-      return { needs, reason: 'A measure of the garment that fits is missing.' };
-    if (needs.length === 0) return { needs, reason: 'No shape joins these edges; choose another construction.' };
-    return { needs, reason: this.#sentence(needs) };
+      return { code: 'garment-measure-missing', params: NONE, needs };
+    if (needs.length === 0) return { code: 'no-shape-joins', params: NONE, needs };
+    return { code: 'measure', params: { measures: needs, why: this.#whyMissing(needs) }, needs };
   }
 
   /** Every number with all measures there but this one; null for none. Without the chest a child's rules are not known either. */
@@ -71,8 +72,8 @@ export class MissingMeasures {
     return row;
   }
 
-  #sentence(needs: readonly BodyDimension[]): string {
-    const why = needs.map((name) => this.#body?.missing[name]).find((reason) => reason);
-    return `Measure ${listText(needs)}.${why ? ` ${why}` : ''}`;
+  /** Why the body does not have the first of them of which that is known. */
+  #whyMissing(needs: readonly BodyDimension[]): string | null {
+    return needs.map((name) => this.#body?.missing[name]).find((reason) => reason) ?? null;
   }
 }

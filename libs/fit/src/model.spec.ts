@@ -72,8 +72,8 @@ describe('the model', () => {
   it('counts every input that may be uncertain as one', () => {
     fc.assert(
       fc.property(plannedRequest, (request) => {
-        for (const { slot, u, label } of workOut(request).inputs.told)
-          if (u !== 0) expect(UNCERTAIN.has(slot), label).toBe(true);
+        for (const { slot, u, term } of workOut(request).inputs.told)
+          if (u !== 0) expect(UNCERTAIN.has(slot), term.code).toBe(true);
       }),
       { numRuns: 60 },
     );

@@ -1,15 +1,15 @@
 import { weightOf } from '#fabric';
-import type { Note } from '#measure';
-import type { Check, Piece } from './advice.ts';
+import type { AdviceNote, Check, Piece } from './advice.ts';
 import { easeDisagreement } from './advised-ease.ts';
 import type { Decisions } from './decisions.ts';
 import { easeBands, easeLies } from './ease.ts';
 import type { FitRequest } from './fit-request.ts';
-import { inWords } from './in-words.ts';
-import { lengthWords } from './length-words.ts';
-import { openingOf } from './check-sayings.ts';
+import { openingOf } from './check-cures.ts';
+import type { NoteCodes } from './messages/note-codes.ts';
+import { NONE } from './messages/none.ts';
+import type { Source } from './messages/source-codes.ts';
 import { keptByShoulders } from './neck.ts';
-import { whyNoSleeve } from './sleeve-shape.ts';
+import { cureForNoSleeve } from './no-sleeve.ts';
 import { tried } from './trial.ts';
 import type { WorkedOut } from './work-out.ts';
 import { CHECK_RULES } from './check-rules.ts';
@@ -28,161 +28,106 @@ function doubledArea(outline: readonly (readonly [number, number])[]): number {
   }, 0);
 }
 
-function weightNotes(pieces: readonly Piece[], { fabric, rules }: FitRequest): Note[] {
+function weightNotes(pieces: readonly Piece[], { fabric, rules }: FitRequest): AdviceNote[] {
   if (fabric.massPerAreaGsm === null || !pieces.some(({ piece, outline }) => outline && !piece.endsWith('-band')))
     return [];
   const area = pieces.reduce((sum, { outline, make }) => sum + (outline ? (make * doubledArea(outline)) / 2 : 0), 0);
-  const drawn = pieces.every(({ outline }) => outline) ? 'The pieces weigh' : 'The pieces that have a shape weigh';
+  const allDrawn = pieces.every(({ outline }) => outline);
   const grams = weightOf(area, fabric.massPerAreaGsm);
-  const notes: Note[] = [{ code: 'weight', text: `${drawn} about ${Math.round(grams / 10) * 10} g.` }];
-  if (grams > rules['heavy-grams'])
-    notes.push({
-      code: 'heavy',
-      text: `Above ${rules['heavy-grams']} g long pieces drop as they hang: hang the swatch with a weight before measuring it, or make the lengths a little short.`,
-      source: 'from memory',
-    });
-  return notes;
+  const aboveGrams = rules['heavy-grams'];
+  const weight: AdviceNote = { code: 'weight', params: { grams, allDrawn } };
+  const source: Source = { code: 'rule', params: { rule: 'heavy-grams' } };
+  return grams > aboveGrams ? [weight, { code: 'heavy', params: { aboveGrams }, source }] : [weight];
 }
 
-/** "3 cm less ease than", "as much ease as". */
-function easeBeside(difference: number, { tape }: Decisions): string {
-  const words = lengthWords(difference, tape);
-  if (words === lengthWords(0, tape)) return 'as much ease as';
-  return `${words} ${difference < 0 ? 'less' : 'more'} ease than`;
+/** Where the ease at the chest of a body that the hip governs comes to lie, if not where it was chosen. */
+function outOfBand(request: FitRequest, worked: WorkedOut): NoteCodes['hip-governs']['outOfBand'] {
+  const { decisions: d, row: v } = worked;
+  const { ease } = request.design;
+  if (!('category' in ease) || d.easeFromGarment || d.taken.chest) return null;
+  const chosen = ease.category;
+  const lies = easeLies(v[S.easeInTable]!, easeBands(d.sized), chosen);
+  if (lies.code === 'within' && lies.params.category === chosen) return null;
+  return { lies, chosen, taperedKeepsBoth: tried({ hem: 'tapered' }, HIP, request, worked) !== null };
 }
 
-function girthNotes(request: FitRequest, worked: WorkedOut): Note[] {
+function girthNotes(request: FitRequest, worked: WorkedOut): AdviceNote[] {
   const { nudging, decisions: d, row: v } = worked;
-  const notes: Note[] = [];
+  const notes: AdviceNote[] = [];
   if (d.hipGoverns && !d.made.back && !d.made.front && !Number.isNaN(v[S.easeInTable]!)) {
-    const { ease } = request.design;
-    const category = 'category' in ease && !d.easeFromGarment && !d.taken.chest ? ease.category : null;
-    const lies = easeLies(v[S.easeInTable]!, easeBands(d.sized), category);
-    const chosen = category && inWords(category);
-    const out = chosen !== null && lies !== chosen;
-    const tapered = out && tried({ hem: 'tapered' }, HIP, request, worked) !== null;
-    const outOfBand = out
-      ? ` At the chest that is ${lies}, not ${chosen}${tapered ? '; a tapered hem keeps both' : ''}.`
-      : '';
-    const wider = d.taken.hem
-      ? 'the garment that fits is wider there than at its chest'
-      : 'the hip is wider than the chest';
-    notes.push({
-      code: 'hip-governs',
-      text: `The hem is straight, and ${wider}: that sets the width of the whole body.${outOfBand}`,
-    });
+    const wider = d.taken.hem ? 'hem-of-garment' : 'hip';
+    notes.push({ code: 'hip-governs', params: { wider, outOfBand: outOfBand(request, worked) } });
   }
   const disagreement = easeDisagreement(request, nudging, d);
   if (disagreement) {
     const { difference, u } = disagreement;
-    const question =
-      Math.abs(difference) > 2 * u
-        ? ' That is more than measuring explains: is the ease what you meant, and was the garment measured flat?'
-        : '';
-    notes.push({
-      code: 'garment-and-ease',
-      text: `The garment that fits has ${easeBeside(difference, d)} chosen (± ${lengthWords(u, d.tape)}).${question}`,
-    });
+    const explained = !(Math.abs(difference) > 2 * u);
+    notes.push({ code: 'garment-and-ease', params: { moreMm: difference, uMm: u, explained } });
   }
-  const stretched = Math.round(v[S.stretchNeed]! * 100);
-  if (request.garment?.wornStretched && request.design.basis !== 'body' && v[S.stretchNeed]! > 0)
-    notes.push({
-      code: 'worn-stretched',
-      text: `The garment that fits is worn stretched: the new fabric must stretch ${stretched < 1 ? 'a little' : `by ${stretched} %`} all the time.`,
-    });
+  const share = v[S.stretchNeed]!;
+  if (request.garment?.wornStretched && request.design.basis !== 'body' && share > 0)
+    notes.push({ code: 'worn-stretched', params: { share } });
   return notes;
 }
 
 /** What was measured of the garment that fits and tells nothing alone, with the measure that it waits for. */
-function waitingNotes({ garment, design }: FitRequest, { taken }: Decisions): Note[] {
+function waitingNotes({ garment, design }: FitRequest, { taken }: Decisions): AdviceNote[] {
   if (garment === null || design.basis === 'body') return [];
   const has = garment.values;
-  const notes: Note[] = [];
-  const add = (given: string, lacking: string, kept: string): void =>
-    void notes.push({
-      code: 'garment-measure-waits',
-      text: `The ${given} of the garment that fits is not used without its ${lacking}: measure that too, and ${kept} is kept.`,
-    });
+  const notes: AdviceNote[] = [];
+  const add = (params: NoteCodes['garment-measure-waits']): void =>
+    void notes.push({ code: 'garment-measure-waits', params });
   if (has['shoulder-to-hem'] && !taken.length && design.length !== 'custom')
-    add('shoulder to hem', 'back neck depth', 'its length');
+    add({ given: 'shoulder-to-hem', lacking: 'back-neck-depth', kept: 'length' });
   if (has['sleeve-length'] && !taken.nape && design.silhouette !== 'vest')
-    add(
-      'sleeve length',
-      garment.construction === 'raglan' ? 'neck width' : 'cross back width',
-      'its way from nape to cuff',
-    );
+    add({
+      given: 'sleeve-length',
+      lacking: garment.construction === 'raglan' ? 'neck-width' : 'cross-back-width',
+      kept: 'nape-to-cuff',
+    });
   return notes;
 }
 
-/** By how much a neck was made larger for the head: as a whole, or which parts of it; null where it was not. */
-function neckGrown(v: Row): string | null {
+/** By how much each part of a neck was made larger for the head, percent; null where none was. */
+function neckGrown(v: Row): Pick<NoteCodes['neck-widened'], 'widthPercent' | 'frontPercent' | 'backPercent'> | null {
   if (!(v[S.neckScale]! > 1)) return null;
-  const percent = (now: number, start: number): number => Math.round((v[now]! / v[start]! - 1) * 100);
-  const wider = percent(S.neckWidth, S.startNeckWidth);
-  const front = percent(S.frontNeck, S.startFrontNeck);
-  const back = percent(S.backNeck, S.startBackNeck);
-  if (wider > 0 && wider === front && wider === back) return `${wider} % larger`;
-  const parts = [
-    ...(wider !== 0 ? [`${Math.abs(wider)} % ${wider > 0 ? 'wider' : 'narrower'}`] : []),
-    ...(front > 0 ? [`${front} % deeper${front === back ? '' : ' in front'}`] : []),
-    ...(back > 0 && front !== back ? [`${back} % deeper behind`] : []),
-  ];
-  return parts.length === 0 ? null : parts.join(' and ');
+  // What was nothing, as a depth of 0 that was chosen, is nothing still.
+  const percent = (now: number, start: number): number =>
+    v[start]! > 0 ? Math.round((v[now]! / v[start]! - 1) * 100) : 0;
+  const widthPercent = percent(S.neckWidth, S.startNeckWidth);
+  const frontPercent = percent(S.frontNeck, S.startFrontNeck);
+  const backPercent = percent(S.backNeck, S.startBackNeck);
+  const grown = widthPercent !== 0 || frontPercent > 0 || backPercent > 0;
+  return grown ? { widthPercent, frontPercent, backPercent } : null;
 }
 
-function shapeNotes(request: FitRequest, { decisions: d, row: v }: WorkedOut, checks: readonly Check[]): Note[] {
-  const notes: Note[] = [];
+function shapeNotes(request: FitRequest, { decisions: d, row: v }: WorkedOut, checks: readonly Check[]): AdviceNote[] {
+  const notes: AdviceNote[] = [];
   if (d.construction !== request.design.construction)
-    notes.push({
-      code: 'squared-as-drop',
-      text: `The body is ${v[S.panel]! > v[S.acrossBack]! ? 'hardly' : 'no'} wider than the back: a squared drop would have no inset, so this is a drop shoulder.`,
-    });
+    notes.push({ code: 'squared-as-drop', params: { hardlyWider: v[S.panel]! > v[S.acrossBack]! } });
   const head = checks.find(({ check }) => check === 'head-through-neck');
   const grown = neckGrown(v);
   if (grown !== null && head?.verdict !== 'fails')
-    notes.push({
-      code: 'neck-widened',
-      text: keptByShoulders(v)
-        ? `The neck is ${grown} than its rule: the shoulders carry no wider one, and the head is to pass.`
-        : `The neck is ${grown} than its rule, so that the head passes.`,
-    });
-  const opening = openingOf(d);
-  if (head?.verdict === 'fails')
-    notes.push({
-      code: 'shoulder-opening',
-      text: `The neck as it stands does not pass the head${opening === null ? ', and a raglan vest has no seam to open' : `: if it is to stay so, ${opening}`}.`,
-    });
-  const tight = v[S.neckBase]! - v[S.neckOpening]!;
-  if (tight > TIGHT)
-    notes.push({
-      code: 'neck-tight',
-      text: `The neck’s finished edge is ${lengthWords(tight, d.tape)} shorter than the neck is round, and may sit tight: make it wider or deeper.`,
-    });
+    notes.push({ code: 'neck-widened', params: { ...grown, keptByShoulders: keptByShoulders(v) } });
+  if (head?.verdict === 'fails') notes.push({ code: 'shoulder-opening', params: { opening: openingOf(d) } });
+  const shorterMm = v[S.neckBase]! - v[S.neckOpening]!;
+  if (shorterMm > TIGHT) notes.push({ code: 'neck-tight', params: { shorterMm } });
   if (d.silhouette === 'vest' && !Number.isNaN(v[S.band]!))
-    notes.push({
-      code: 'armhole-bands',
-      text: `Bands of ${lengthWords(v[S.band]!, d.tape)} go round the armholes; the pieces are cut out for them.`,
-    });
-  if (d.silhouette === 'vest' && d.construction === 'raglan')
-    notes.push({
-      code: 'raglan-vest',
-      text: 'A raglan has no shoulders of its own: with no sleeves between them, nothing joins the front to the back above the underarm. For a vest choose a set-in, or join the slanted edges with straps.',
-    });
-  const withoutSleeve = whyNoSleeve(v, d);
-  if (withoutSleeve !== null) notes.push({ code: 'no-sleeve', text: withoutSleeve });
+    notes.push({ code: 'armhole-bands', params: { depthMm: v[S.band]! } });
+  if (d.silhouette === 'vest' && d.construction === 'raglan') notes.push({ code: 'raglan-vest', params: NONE });
+  const cure = cureForNoSleeve(v, d);
+  if (cure !== null) notes.push({ code: 'no-sleeve', params: { cure } });
   return notes;
 }
 
-/** What is said of the sheet as a whole, besides what fabric and body profile already say. */
+/** What is said of the sheet as a whole, besides the notes of fabric and body profile. */
 export function notesOn(
   request: FitRequest,
   worked: WorkedOut,
   checks: readonly Check[],
   pieces: readonly Piece[],
-): Note[] {
+): AdviceNote[] {
   return [
-    ...(request.body?.notes ?? []),
-    ...request.fabric.notes,
     ...girthNotes(request, worked),
     ...waitingNotes(request, worked.decisions),
     ...shapeNotes(request, worked, checks),

@@ -1,10 +1,11 @@
-import type { Check } from './advice.ts';
+import type { Remedy } from './advice.ts';
 import { type CheckRule, isComfort, isSure, marginOf } from './check-rules.ts';
-import { hemIsNarrowest, type Situation } from './check-sayings.ts';
+import { hemIsNarrowest, type Situation } from './check-cures.ts';
 import type { Decisions } from './decisions.ts';
 import type { FitRequest } from './fit-request.ts';
-import { lengthWords } from './length-words.ts';
 import { bodyStands, frontStands, sleeveStands } from './made.ts';
+import type { RemedyCodes, RemedyMessage } from './messages/remedy-codes.ts';
+import { NONE } from './messages/none.ts';
 import { keepsBack, keepsFront, keepsWidth } from './neck.ts';
 import type { Nudging } from './nudging.ts';
 import { RULES } from './rules.ts';
@@ -12,20 +13,31 @@ import { type Row, S } from './slots.ts';
 import { type Change, type Field, tried } from './trial.ts';
 import type { WorkedOut } from './work-out.ts';
 
-/** A change of the design that mends a check, in words; and how many others it spoils, of comfort, or of their certainty. */
-interface Remedy {
-  readonly text: string;
+/** A change of the design that makes a check hold; and how many others it spoils, of comfort, or of their certainty. */
+interface Found {
+  readonly message: RemedyMessage;
   readonly change: Change;
   readonly spoilt: number;
 }
 
-/** A field of the design, or a rule, that moves a number of the model: what it says now, and how many mm of the number one of it is. */
+/** A field of the design, or a rule, that moves a number of the model: what it telling now, and how many mm of the number one of it is. */
 interface Knob {
   readonly slot: number;
   readonly field: Field;
   readonly now: number;
   readonly scale: number;
 }
+
+/** The remedies that are told by a length alone. */
+type ByLength = {
+  [Code in keyof RemedyCodes]: { byMm: number } extends RemedyCodes[Code] ? Code : never;
+}[keyof RemedyCodes];
+
+/** What a remedy telling of the mm by which it moves a number, which may be less than nothing; or its code, which takes how many they are. */
+type Telling = ByLength | ((mm: number) => RemedyMessage);
+
+const messageOf = (telling: Telling, mm: number): RemedyMessage =>
+  typeof telling === 'string' ? { code: telling, params: { byMm: Math.abs(mm) } } : telling(mm);
 
 /** The two wishes for a wider garment: its ease, and more than the garment that fits has. */
 const WISHES = [S.chosenEase, S.easeChange] as const;
@@ -65,16 +77,11 @@ const MOST_DEEPER_BOAT = 30;
  * or is of comfort alone, is only mended where no other comes to be doubtful for it. `measured` is the uncertainty of its margin
  * by what was measured.
  */
-export function remediesFor(
-  rule: CheckRule,
-  measured: number,
-  request: FitRequest,
-  worked: WorkedOut,
-): NonNullable<Check['remedies']> {
+export function remediesFor(rule: CheckRule, measured: number, request: FitRequest, worked: WorkedOut): Remedy[] {
   return new Mending(rule, measured, request, worked)
     .remedies()
     .sort((a, b) => a.spoilt - b.spoilt)
-    .map(({ text, change }) => ({ text, change }));
+    .map(({ message, change }) => ({ ...message, change }));
 }
 
 /** One check that does not hold, or hardly, in a garment as worked out, and what could be changed for it. */
@@ -91,7 +98,7 @@ class Mending {
     this.#worked = worked;
   }
 
-  remedies(): Remedy[] {
+  remedies(): Found[] {
     const { row: v, decisions: d } = this.#worked;
     const frontNeck = this.#own(S.frontNeck, 'frontNeckDepthMm');
     const neckWidth = this.#own(S.neckWidth, 'neckWidthMm');
@@ -101,21 +108,19 @@ class Mending {
       case 'head-through-neck': {
         const most = d.neckline === 'boat' ? MOST_DEEPER_BOAT * d.kappa : MOST_DEEPER;
         return [
-          ...(frontStands(d)
-            ? []
-            : this.#turn(frontNeck, 5, most, (by) => `Make the front neck ${by} deeper`, asItStands)),
-          ...(whole ? [] : this.#turn(neckWidth, 5, 150, (by) => `Make the neck ${by} wider`, asItStands)),
+          ...(frontStands(d) ? [] : this.#turn(frontNeck, 5, most, 'deeper-front-neck', asItStands)),
+          ...(whole ? [] : this.#turn(neckWidth, 5, 150, 'wider-neck', asItStands)),
         ];
       }
       case 'hand-through-cuff':
         if (sleeveStands(d)) return [];
-        return this.#moreOfRule('wrist-room', S.wristRoom, (by, mm) => {
-          const slides = v[S.cuffInner]! + mm > v[S.hand]!;
-          return `Make the cuff ${by} wider round${slides ? ', and plan to fold it back' : ''}`;
+        return this.#moreOfRule('wrist-room', S.wristRoom, (byMm) => {
+          const foldBack = v[S.cuffInner]! + byMm > v[S.hand]!;
+          return { code: 'wider-cuff', params: { byMm, foldBack } };
         });
       case 'armhole':
         if (whole) return [];
-        return this.#moreOfRule('armhole-room', S.armholeRoom, (by) => `Make the armhole ${by} deeper`);
+        return this.#moreOfRule('armhole-room', S.armholeRoom, 'deeper-armhole');
       case 'upper-arm':
       case 'over-the-shoulders':
       case 'negative-ease':
@@ -124,79 +129,70 @@ class Mending {
       case 'neck-on-shoulders':
         if (whole) return [];
         return [
-          ...this.#less(neckWidth, (by) => `Make the neck ${by} narrower`, asItStands),
-          ...this.#less(this.#own(S.band, 'bandMm'), (by) => `Make the bands ${by} shallower`),
+          ...this.#less(neckWidth, 'narrower-neck', asItStands),
+          ...this.#less(this.#own(S.band, 'bandMm'), 'shallower-bands'),
         ];
       case 'body-below-underarm': {
         if (whole) return [];
         const length = this.#own(S.length, 'customLengthMm');
-        return [
-          ...this.#turn(length, 10, 600, (by) => `Make the body ${by} longer`, { length: 'custom' }),
-          ...this.#shallowerRib(),
-        ];
+        return [...this.#turn(length, 10, 600, 'longer-body', { length: 'custom' }), ...this.#shallowerRib()];
       }
       case 'sleeve-below-underarm':
         return sleeveStands(d) || whole ? [] : this.#shallowerRib();
       case 'neck-depth':
-        return frontStands(d) ? [] : this.#less(frontNeck, (by) => `Make the V ${by} shallower`, asItStands);
+        return frontStands(d) ? [] : this.#less(frontNeck, 'shallower-v', asItStands);
       default:
         return [];
     }
   }
 
-  /** A field of the design that says a number of the model as it is. */
+  /** A field of the design that telling a number of the model as it is. */
   #own(slot: number, field: Field): Knob {
     return { slot, field, now: this.#worked.row[slot]!, scale: 1 };
   }
 
-  #moreOfRule(name: 'wrist-room' | 'armhole-room', slot: number, text: (by: string, mm: number) => string): Remedy[] {
+  #moreOfRule(name: 'wrist-room' | 'armhole-room', slot: number, telling: Telling): Found[] {
     const { rules, kappa } = this.#worked.decisions;
     const { max } = RULES.find((each) => each.name === name)!;
     const knob = { slot, field: `rules/${name}` as const, now: rules[name], scale: kappa };
-    return this.#turn(knob, 5, (max - rules[name]) * kappa, text);
+    return this.#turn(knob, 5, (max - rules[name]) * kappa, telling);
   }
 
-  #shallowerRib(): Remedy[] {
-    return this.#less(this.#own(S.rib, 'ribMm'), (by) => `Make the rib ${by} shallower`);
+  #shallowerRib(): Found[] {
+    return this.#less(this.#own(S.rib, 'ribMm'), 'shallower-rib');
   }
 
   /** At most so much less that two fifths are left (assumed). */
-  #less(knob: Knob, text: (by: string) => string, rest: Change = {}): Remedy[] {
-    return this.#turn(knob, -5, knob.now * 0.6, text, rest);
+  #less(knob: Knob, telling: Telling, rest: Change = {}): Found[] {
+    return this.#turn(knob, -5, knob.now * 0.6, telling, rest);
   }
 
-  #moreEase(): Remedy[] {
+  #moreEase(): Found[] {
     const { nudging } = this.#worked;
     const wish = WISHES.find((each) => rateOf(each, this.#rule, nudging) > 0);
     if (wish === undefined) return [];
     return wish === S.chosenEase
-      ? this.#turn(this.#own(wish, 'easeMm'), TRIED, MOST_EASE, (by) => `Choose ${by} more ease`)
-      : this.#turn(this.#own(wish, 'easeChangeMm'), TRIED, MOST_EASE, (by) => `Make it ${by} wider round than now`);
+      ? this.#turn(this.#own(wish, 'easeMm'), TRIED, MOST_EASE, 'more-ease')
+      : this.#turn(this.#own(wish, 'easeChangeMm'), TRIED, MOST_EASE, 'wider-round');
   }
 
   /** A hem that falls straight where one that follows the hip is what does not go on. */
-  #straightHem(): Remedy[] {
+  #straightHem(): Found[] {
     const { row, decisions } = this.#worked;
     if (this.#rule.check !== 'over-the-shoulders' || !hemIsNarrowest(row, decisions)) return [];
-    return this.#offered({ hem: 'straight' }, 'Let the hem fall straight');
+    return this.#offered({ hem: 'straight' }, { code: 'straight-hem', params: NONE });
   }
 
   /**
    * The smallest whole number of steps of `step` mm, up to `reach`, for which a number so moved makes the check hold with
    * little doubt; else, where it fails, for which it holds at all; none where another check would fail for it.
    */
-  #turn(
-    knob: Knob,
-    step: number,
-    reach: number,
-    text: (by: string, mm: number) => string,
-    rest: Change = {},
-  ): Remedy[] {
+  #turn(knob: Knob, step: number, reach: number, telling: Telling, rest: Change = {}): Found[] {
     const { now, scale, field } = knob;
     for (const by of this.#helping(knob, step, reach)) {
       const to = turnedTo(now, by / scale);
-      const mm = (to - now) * scale;
-      const offered = this.#offered({ ...rest, [field]: to }, text(lengthWords(mm, this.#worked.decisions.tape), mm));
+      const message = messageOf(telling, (to - now) * scale);
+      const offered = this.#offered({ ...rest, [field]: to }, message);
       if (offered.length > 0) return offered;
     }
     return [];
@@ -221,7 +217,7 @@ class Mending {
   }
 
   /** A change, where it does mend the check: one that holds already is to be left little doubt. */
-  #offered(change: Change, text: string): Remedy[] {
+  #offered(change: Change, message: RemedyMessage): Found[] {
     const { row, decisions } = this.#worked;
     const before = marginOf(this.#rule, row);
     const outcome = tried(change, this.#rule, this.#request, this.#worked);
@@ -229,11 +225,11 @@ class Mending {
     const { margin, spoilt, tightened } = outcome;
     if (before >= 0 && !isSure(margin, this.#rule, this.#measured, row, decisions)) return [];
     if (tightened > 0 && (before >= 0 || isComfort(this.#rule, decisions))) return [];
-    return [{ text, change, spoilt: spoilt + tightened }];
+    return [{ message, change, spoilt: spoilt + tightened }];
   }
 }
 
-/** What a field says that is moved by so much: a whole number, for one that is easy to write. */
+/** What a field telling that is moved by so much: a whole number, for one that is easy to write. */
 const turnedTo = (now: number, by: number): number =>
   by < 0 ? Math.floor(now + by + 1e-9) : Math.ceil(now + by - 1e-9);
 

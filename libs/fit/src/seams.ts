@@ -1,28 +1,27 @@
 import { type Decisions, isDropped } from './decisions.ts';
+import type { SeamEdges } from './messages/check-codes.ts';
 import type { Rules } from './rules.ts';
 import { type Row, S } from './slots.ts';
 import type { Steps } from './steps.ts';
 
-/** A seam between two pieces made apart: where the lengths of its edges are in a row, and what those are called. */
+/** A seam between two pieces made apart: where the lengths of its edges are in a row, and which those are. */
 interface MadeSeam {
   readonly a: number;
   readonly b: number;
-  readonly edges: string;
+  readonly edges: SeamEdges;
 }
 
 /** All of them: back and front at their widths, armholes and sides; armhole and sleeve. */
 function madeSeams(d: Decisions): readonly MadeSeam[] {
   const { made } = d;
   const seams: MadeSeam[] = [];
-  const add = (a: number, b: number, edges: string): void => void seams.push({ a, b, edges });
-  if (made.back && made.front) add(S.madeBack, S.madeFront, 'the widths of back and front');
-  if (made.armhole && made.sleeveTop && isDropped(d))
-    add(S.armholeRound, S.sleeveTop, 'the armhole and the top of the sleeve');
-  if (made.armhole && made.cap) add(S.armholeSeam, S.capSeam, 'the armhole and the cap of the sleeve');
-  if (made.armhole && made.sleeveRaglan)
-    add(S.raglanEdge, S.raglanSleeveEdge, 'the slanted edges of the body and the sleeve');
-  if (made.frontArmhole) add(S.madeArmhole, S.madeFrontArmhole, 'the armholes of back and front');
-  if (made.frontToUnderarm) add(S.madeBodyToUnderarm, S.madeFrontToUnderarm, 'the sides of back and front');
+  const add = (a: number, b: number, edges: SeamEdges): void => void seams.push({ a, b, edges });
+  if (made.back && made.front) add(S.madeBack, S.madeFront, 'widths');
+  if (made.armhole && made.sleeveTop && isDropped(d)) add(S.armholeRound, S.sleeveTop, 'armhole-and-top');
+  if (made.armhole && made.cap) add(S.armholeSeam, S.capSeam, 'armhole-and-cap');
+  if (made.armhole && made.sleeveRaglan) add(S.raglanEdge, S.raglanSleeveEdge, 'raglan-edges');
+  if (made.frontArmhole) add(S.madeArmhole, S.madeFrontArmhole, 'armholes');
+  if (made.frontToUnderarm) add(S.madeBodyToUnderarm, S.madeFrontToUnderarm, 'sides');
   return seams;
 }
 
@@ -57,8 +56,8 @@ export function seamSteps(steps: Steps, d: Decisions): void {
   steps.solved(S.seamHave, (...lengths) => worstOf(seams.length, lengths, d.rules).may, ...edges);
 }
 
-/** The edges of the seam that is worst off, in words. */
-export function worstEdges(v: Row, d: Decisions): string {
+/** The edges of the seam that is worst off. */
+export function worstEdges(v: Row, d: Decisions): SeamEdges {
   const seams = madeSeams(d);
   const lengths = seams.flatMap(({ a, b }) => [v[a]!, v[b]!]);
   return seams[worstOf(seams.length, lengths, d.rules).at]!.edges;

@@ -7,7 +7,7 @@ export { HOWS, howText, isMeasured, type How } from './how.ts';
 export { LENGTH_UNITS, MM_PER_UNIT, type LengthUnit } from './length-unit.ts';
 export { GRAMS_PER_UNIT, MASS_UNITS, type MassUnit } from './mass-unit.ts';
 export { normalCdf, normalQuantile } from './normal-distribution.ts';
-export type { Message, MessageOf, Param, Params } from './message.ts';
+export type { Message, MessageOf, NoParams, Param, Params } from './message.ts';
 export type { Note } from './note.ts';
 export { MAX_LENGTH_MM } from './length-kind.ts';
 export { MAX_MASS_GRAMS } from './mass-kind.ts';

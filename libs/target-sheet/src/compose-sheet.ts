@@ -1,6 +1,7 @@
 import { resolveBody, type BodyProfile, type Estimator } from '#body';
 import { resolveFabric, type Fabric } from '#fabric';
-import { BODY_MEASURES, RULES_VERSION, advise, rulesWith, type Tape } from '#fit';
+import type { Tape } from '#advice-text';
+import { BODY_MEASURES, RULES_VERSION, advise, rulesWith } from '#fit';
 import { resolveGarment } from '#garment';
 import { DomainError } from '#measure';
 import { inUnit } from './in-unit.ts';
@@ -8,6 +9,7 @@ import { MAX_TITLE } from './schema/target-sheet-schema.ts';
 import type { SheetInput } from './sheet-input.ts';
 import { sheetNotes } from './sheet-notes.ts';
 import { FORMAT, VERSION, type TargetSheet } from './target-sheet.ts';
+import { withText } from './with-text.ts';
 
 export interface ComposeOptions {
   readonly estimator?: Estimator;
@@ -35,7 +37,7 @@ export function composeSheet(
   const body = profile ?? at('/body', () => bodyOf(input.body, estimator));
   const garment = at('/garment', () => input.garment && resolveGarment(input.garment));
   const rules = at('/rules', () => rulesWith(input.rules));
-  const advice = advise({ body, garment, fabric, design, made, rules, tape });
+  const advice = withText(advise({ body, garment, fabric, design, made, rules, tape }), { tape });
   const sheet: TargetSheet = {
     format: FORMAT,
     version: VERSION,
@@ -51,7 +53,7 @@ export function composeSheet(
     checks: advice.checks,
     collisions: advice.collisions,
     cautions: advice.cautions,
-    notes: sheetNotes(advice, body),
+    notes: sheetNotes(body, fabric, advice.notes),
   };
   return inUnit(sheet, unit);
 }

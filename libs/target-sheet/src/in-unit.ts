@@ -1,5 +1,5 @@
-import type { AdvisedDesign, Because, Check, PieceDimension } from '#fit';
 import { MM_PER_UNIT } from '#measure';
+import type { Check, PieceDimension, SheetDesign, Term } from './sheet-parts.ts';
 import type { AnyDimension, SheetUnit, TargetSheet } from './target-sheet.ts';
 
 /** Millimetres in one of a sheet's units (exact by definition). */
@@ -16,7 +16,8 @@ type Convert = (length: number) => number;
 
 /**
  * The same sheet with every length in another unit, unrounded. Fractions (stretch, growth), chances, `follows` and the
- * checks that compare ratios stay as they are; so does what a remedy changes, which is a field of the design.
+ * checks that compare ratios stay as they are; so does what a remedy changes, which is a field of the design, and so do the
+ * parameters of texts, whose lengths are in mm.
  */
 export function inUnit(sheet: TargetSheet, unit: SheetUnit): TargetSheet {
   if (sheet.unit === unit) return sheet;
@@ -41,20 +42,17 @@ export function inUnit(sheet: TargetSheet, unit: SheetUnit): TargetSheet {
   };
 }
 
-const easeIn = (ease: AdvisedDesign['ease'], convert: Convert): AdvisedDesign['ease'] => ({
+const easeIn = (ease: SheetDesign['ease'], convert: Convert): SheetDesign['ease'] => ({
   ...ease,
   ...converted(ease, ['chosen', 'tableTerms', 'flat', 'room'], convert),
 });
 
-const becauseIn = (because: Because, convert: Convert): Because => ({
-  ...because,
-  ...converted(because, ['value', 'u'], convert),
-});
+const termIn = (term: Term, convert: Convert): Term => ({ ...term, ...converted(term, ['value', 'u'], convert) });
 
 const dimensionIn = <D extends AnyDimension>(dimension: D, convert: Convert): D => ({
   ...dimension,
   ...converted(dimension, ['value', 'u', 'low', 'high'], convert),
-  because: dimension.because.map((each) => becauseIn(each, convert)),
+  because: dimension.because.map((each) => termIn(each, convert)),
 });
 
 const pieceDimensionIn = (dimension: PieceDimension, convert: Convert): PieceDimension => ({

@@ -1,17 +1,18 @@
 import { dimensionText, type BodyProfile, type ProfileValue } from '#body';
-import { BODY_MEASURES, type Advice } from '#fit';
-import type { Note } from '#measure';
+import type { Fabric } from '#fabric';
+import { BODY_MEASURES } from '#fit';
+import type { SheetNote } from './sheet-parts.ts';
 
-/** The notes of a sheet: the advice's own, each once, and which of the body's measures it rests on were not taken. */
-export function sheetNotes(advice: Advice, body: BodyProfile | null): Note[] {
-  const all = [...advice.notes, ...notMeasured(body)];
+/** The notes of a sheet, each once: of the body, the fabric and the advice, and which of the body's measures it rests on were not taken. */
+export function sheetNotes(body: BodyProfile | null, fabric: Fabric, advised: readonly SheetNote[]): SheetNote[] {
+  const all: SheetNote[] = [...(body?.notes ?? []), ...fabric.notes, ...advised, ...notMeasured(body)];
   return all.filter(
     (note, index) => all.findIndex(({ code, text }) => code === note.code && text === note.text) === index,
   );
 }
 
 /** One note for each way in which values were filled in. */
-function notMeasured(body: BodyProfile | null): Note[] {
+function notMeasured(body: BodyProfile | null): SheetNote[] {
   const ways = new Map<string, string[]>();
   for (const name of BODY_MEASURES) {
     const value = body?.values[name];

@@ -1,6 +1,13 @@
-import type { AdvisedDesign, AssembledDimension, Check, Collision, Piece, PieceDimension } from '#fit';
 import type { Directions, Fabric } from '#fabric';
-import type { Note } from '#measure';
+import type {
+  AssembledDimension,
+  Check,
+  Collision,
+  Piece,
+  PieceDimension,
+  SheetDesign,
+  SheetNote,
+} from './sheet-parts.ts';
 
 export const FORMAT = 'easewright/target-sheet';
 export const VERSION = '1.0';
@@ -25,7 +32,7 @@ export interface TargetSheet {
   readonly unit: SheetUnit;
   /** Version of the rule table the sheet was made with. */
   readonly rulesVersion: string;
-  readonly design: AdvisedDesign;
+  readonly design: SheetDesign;
   readonly fabric: {
     readonly thickness: number;
     readonly u: number;
@@ -37,6 +44,6 @@ export interface TargetSheet {
   readonly pieces: readonly Piece[];
   readonly checks: readonly Check[];
   readonly collisions: readonly Collision[];
-  readonly cautions: readonly Note[];
-  readonly notes: readonly Note[];
+  readonly cautions: readonly SheetNote[];
+  readonly notes: readonly SheetNote[];
 }

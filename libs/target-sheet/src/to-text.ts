@@ -1,12 +1,12 @@
-import type { Collision, Piece } from '#fit';
-import type { Note } from '#measure';
 import { inUnit } from './in-unit.ts';
+import type { Collision, Piece, SheetNote } from './sheet-parts.ts';
 import type { TargetSheet } from './target-sheet.ts';
 import { checkLines } from './text/check-lines.ts';
 import { chosenLines } from './text/chosen-lines.ts';
 import { differsUnwashed, dimensionTable, hasSeams } from './text/dimension-table.ts';
 import type { MakersUnit } from './text/length-text.ts';
 import { heading, inWords, widthOf, wrap } from './text/lines.ts';
+import { wishText } from './wish-text.ts';
 
 const FROM = { hem: 'from the hem up', cuff: 'from the cuff up', edge: 'from its picked-up edge' } as const;
 
@@ -56,7 +56,7 @@ function pieceTitle({ piece, make, mirrored, workedFrom }: Piece): string {
 }
 
 const collisionLines = ({ wishes, dimension }: Collision): string[] =>
-  wrap(`${wishes[0]}, and ${wishes[1]} (${inWords(dimension)}).`, '  - ');
+  wrap(`${wishText(wishes[0])}, and ${wishText(wishes[1])} (${inWords(dimension)}).`, '  - ');
 
-const noteLines = ({ text, source }: Note): string[] =>
+const noteLines = ({ text, source }: SheetNote): string[] =>
   wrap(source === undefined ? text : `${text} (${source})`, '  - ');

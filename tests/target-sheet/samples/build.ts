@@ -1,4 +1,5 @@
-import type { AssembledDimension, Because, DimensionName, Join, PieceDimension } from '#fit';
+import type { DimensionName, Join } from '#fit';
+import type { AssembledDimension, PieceDimension, Term } from '#target-sheet';
 
 type Point = readonly [number, number];
 
@@ -17,7 +18,7 @@ export const assembled = (
   ...more,
 });
 
-export const because = (term: string, value: number, u = 5, from = 'sample'): Because => ({ term, value, u, from });
+export const because = (term: string, value: number, u = 5, from = 'sample'): Term => ({ term, value, u, from });
 
 type OnPiece = Partial<Omit<PieceDimension, 'name' | 'value'>>;
 export const across = (name: DimensionName, value: number, more: OnPiece = {}): PieceDimension =>

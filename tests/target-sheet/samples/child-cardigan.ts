@@ -1,4 +1,4 @@
-import type { Advice, Piece } from '#fit';
+import type { AdviceInWords, Piece } from '#target-sheet';
 import { across, along, assembled, join, neckCurve } from './build.ts';
 
 /** Worked example 5 of the model as a raglan cardigan (child 6, t 4), in millimetres to one decimal; a neck without advice. */
@@ -150,7 +150,7 @@ const neckBand: Piece = {
   ],
 };
 
-export const childCardigan: Advice = {
+export const childCardigan: AdviceInWords = {
   design: {
     silhouette: 'cardigan',
     construction: 'raglan',

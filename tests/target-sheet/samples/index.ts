@@ -1,9 +1,8 @@
-import type { Advice } from '#fit';
-import { FORMAT, VERSION, type TargetSheet } from '#target-sheet';
+import { FORMAT, VERSION, type AdviceInWords, type TargetSheet } from '#target-sheet';
 import { childCardigan } from './child-cardigan.ts';
 import { pullover } from './pullover.ts';
 
-const asSheet = (advice: Advice, title: string, thickness: number): TargetSheet => ({
+const asSheet = (advice: AdviceInWords, title: string, thickness: number): TargetSheet => ({
   format: FORMAT,
   version: VERSION,
   id: '01890a5d-ac96-774b-bcce-b302099a8057',

@@ -1,4 +1,4 @@
-import type { Advice, Piece } from '#fit';
+import type { AdviceInWords, Piece } from '#target-sheet';
 import { across, along, assembled, because, join, neckCurve } from './build.ts';
 
 /** Worked example 1 of the model (drop shoulder, chest 940, t 6, classic), in millimetres to one decimal. */
@@ -88,7 +88,7 @@ const neckBand: Piece = {
   dimensions: [across('neck-edge', 521, { fabric: 'rib' }), along('band-depth', 25, { fabric: 'rib' })],
 };
 
-export const pullover: Advice = {
+export const pullover: AdviceInWords = {
   design: {
     silhouette: 'pullover',
     construction: 'drop-shoulder',

@@ -1,10 +1,10 @@
-import type { AdvisedDesign } from '#fit';
+import type { SheetDesign } from '#target-sheet';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showPercent, showSigned } from '../reading/numbers.ts';
 
 /** How the ease comes out, in words: as chosen, or what becomes of it, and how sure that is. */
-export function easeOutcome(ease: AdvisedDesign['ease'] | null, tape: Tape): string {
+export function easeOutcome(ease: SheetDesign['ease'] | null, tape: Tape): string {
   const words = say.design;
   const show = (mm: number | null | undefined): string | null => (mm == null ? null : showSigned(mm, tape));
   const [chosen, comes] = [show(ease?.chosen), show(ease?.tableTerms)];

@@ -1,7 +1,7 @@
 import { memo, useMemo } from 'react';
 import type { BodyModel } from '#body';
-import { MADE_MEASURES, type PieceDimension } from '#fit';
-import type { TargetSheet } from '#target-sheet';
+import { MADE_MEASURES } from '#fit';
+import type { PieceDimension, TargetSheet } from '#target-sheet';
 import { NumberTable, type NumberRow } from '../drawing/Drawing.tsx';
 import { LengthField } from '../field/LengthField.tsx';
 import { say } from '../messages.ts';

@@ -1,7 +1,6 @@
 import { memo } from 'react';
 import type { BodyDimension } from '#body';
-import type { Check } from '#fit';
-import { RATIO_CHECKS } from '#target-sheet';
+import { RATIO_CHECKS, type Check } from '#target-sheet';
 import { fieldId } from '../notebook/field-id.ts';
 import { NumberTable, type NumberRow } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';

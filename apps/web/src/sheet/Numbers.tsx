@@ -1,14 +1,11 @@
 import { memo, useRef } from 'react';
-import type { AssembledDimension, Because, PieceDimension } from '#fit';
-import type { TargetSheet } from '#target-sheet';
+import type { AnyDimension, TargetSheet, Term } from '#target-sheet';
 import { Wide } from '../ui/Wide.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { Folded } from '../ui/Folded.tsx';
 import { useWhileSeen } from '../ui/use-while-seen.ts';
 import { showExactly, showLength } from '../reading/numbers.ts';
-
-type Dimension = AssembledDimension | PieceDimension;
 
 /** Every measure of the sheet; each opens to the terms it is the sum of. */
 export const Numbers = memo(function Numbers({ sheet, tape }: { readonly sheet: TargetSheet; readonly tape: Tape }) {
@@ -36,7 +33,7 @@ function Group({
   tape,
 }: {
   readonly title: string;
-  readonly dimensions: readonly Dimension[];
+  readonly dimensions: readonly AnyDimension[];
   readonly tape: Tape;
 }) {
   const place = useRef<HTMLElement>(null);
@@ -52,7 +49,7 @@ const Listed = memo(function Listed({
   dimensions,
   tape,
 }: {
-  readonly dimensions: readonly Dimension[];
+  readonly dimensions: readonly AnyDimension[];
   readonly tape: Tape;
 }) {
   return (
@@ -66,7 +63,7 @@ const Listed = memo(function Listed({
   );
 });
 
-function One({ dimension, tape }: { readonly dimension: Dimension; readonly tape: Tape }) {
+function One({ dimension, tape }: { readonly dimension: AnyDimension; readonly tape: Tape }) {
   const words = say.sheet.numbers;
   const { name, value, low, high, because, noAdvice } = dimension;
   if (value === null)
@@ -119,7 +116,7 @@ function Sum({
   tape,
   name,
 }: {
-  readonly because: readonly Because[];
+  readonly because: readonly Term[];
   readonly value: number;
   readonly u: number | undefined;
   readonly tape: Tape;

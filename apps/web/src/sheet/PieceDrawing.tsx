@@ -1,5 +1,4 @@
-import type { Piece } from '#fit';
-import type { DrawnPiece, Measure } from '#target-sheet';
+import type { DrawnPiece, Measure, Piece } from '#target-sheet';
 import { Drawing } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';

@@ -1,6 +1,5 @@
 import { memo, useRef } from 'react';
-import type { Piece } from '#fit';
-import { inUnit, schematic, type DrawnPiece, type TargetSheet } from '#target-sheet';
+import { inUnit, schematic, type DrawnPiece, type Piece, type TargetSheet } from '#target-sheet';
 import { useWidth } from '../drawing/use-width.ts';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';

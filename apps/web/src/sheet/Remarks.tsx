@@ -1,5 +1,5 @@
 import { memo } from 'react';
-import type { TargetSheet } from '#target-sheet';
+import { wishText, type TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 
 /** Cautions, wishes that collide, and notes. */
@@ -22,7 +22,9 @@ export const Remarks = memo(function Remarks({ sheet }: { readonly sheet: Target
           <h3>{words.collisions}</h3>
           <ul>
             {sheet.collisions.map(({ wishes, dimension }) => (
-              <li key={`${dimension} ${wishes[0]}`}>{words.collide(...wishes)}</li>
+              <li key={`${dimension} ${wishText(wishes[0])}`}>
+                {words.collide(wishText(wishes[0]), wishText(wishes[1]))}
+              </li>
             ))}
           </ul>
         </section>

@@ -1,4 +1,5 @@
-import type { DimensionName, Piece, PieceName } from '#fit';
+import type { DimensionName, PieceName } from '#fit';
+import type { Piece } from '../sheet-parts.ts';
 import { TEXT_SIZE, fittingLabel, lengthLabel, textWidth } from './label.ts';
 import { boxOf, extentAt, roomToTheRight, turned, type Point } from './plane.ts';
 import { shapeOf, type Shape, type Span } from './span.ts';

@@ -1,4 +1,4 @@
-import type { Piece, PieceDimension } from '#fit';
+import type { Piece, PieceDimension } from '../sheet-parts.ts';
 import { inUnit } from '../in-unit.ts';
 import type { TargetSheet } from '../target-sheet.ts';
 import { asDrawn, drawPiece, isBand, type DrawnPiece } from './draw-piece.ts';

@@ -1,4 +1,5 @@
-import type { DimensionName, Piece } from '#fit';
+import type { DimensionName } from '#fit';
+import type { Piece } from '../sheet-parts.ts';
 import { boxOf, extentAt, type Box, type Point } from './plane.ts';
 
 /**

@@ -1,22 +1,28 @@
 import { CHECKS, VERDICTS } from '#fit';
 import { CHECK_MEANINGS } from '../check-meanings.ts';
 import { bodyDimensionName } from './dimension-schema.ts';
-import { listOf, number, objectOf, oneOf, text } from './json-schema.ts';
+import { listOf, number, objectOf, oneOf, text, type JsonSchema } from './json-schema.ts';
+import { CODE_AND_PARAMS, codeAndParams } from './message-schema.ts';
 
 const meanings = CHECKS.map((name) => `${name}: ${CHECK_MEANINGS[name]}`).join('; ') + '.';
 const sized = 'in the sheet’s unit; a plain ratio for negative-ease and sleeve-taper';
 
-const remedySchema = objectOf('A change of the design that would mend it.', {
-  text: text('In words.'),
-  change: {
-    type: 'object',
-    description:
-      'What to choose instead. A name that ends in Mm is a length in millimetres, whatever the sheet’s unit: in a request it is ' +
-      'the design’s field of that name without Mm, as value and unit. rules/<name> is a number of that name among the rules. ' +
-      'Any other is the design’s field of that name.',
-    additionalProperties: { type: ['number', 'string'] },
+const remedySchema = objectOf(
+  'A change of the design that would mend it.',
+  {
+    ...codeAndParams,
+    text: text('In words.'),
+    change: {
+      type: 'object',
+      description:
+        'What to choose instead. A name that ends in Mm is a length in millimetres, whatever the sheet’s unit: in a request it is ' +
+        'the design’s field of that name without Mm, as value and unit. rules/<name> is a number of that name among the rules. ' +
+        'Any other is the design’s field of that name.',
+      additionalProperties: { type: ['number', 'string'] },
+    },
   },
-});
+  CODE_AND_PARAMS,
+);
 
 export const checkSchema = objectOf(
   'Whether it goes on and stays on: holds where need ≤ have. The numbers are absent where the verdict is unknown or n/a.',
@@ -31,14 +37,23 @@ export const checkSchema = objectOf(
     margin: number(`have − need, ${sized}.`),
     u: number(`Standard uncertainty of the margin, ${sized}.`, { minimum: 0 }),
     chanceOfFailing: number('Probability that it does not hold, the making included.', { minimum: 0, maximum: 1 }),
+    ...codeAndParams,
     advice: text('What to change, in words; may be empty.'),
     needs: listOf('The body measures that would settle it.', bodyDimensionName),
     remedies: listOf('Changes of the design that would mend it.', remedySchema),
   },
-  ['need', 'have', 'margin', 'u', 'chanceOfFailing', 'needs', 'remedies'],
+  ['need', 'have', 'margin', 'u', 'chanceOfFailing', ...CODE_AND_PARAMS, 'needs', 'remedies'],
 );
 
+const wishSchema: JsonSchema = {
+  ...objectOf('One wish; its words alone in sheets made before texts had codes.', {
+    ...codeAndParams,
+    text: text('In words.'),
+  }),
+  type: ['object', 'string'],
+};
+
 export const collisionSchema = objectOf('Two wishes that cannot both be had.', {
-  wishes: { ...listOf('The two wishes.', text('One wish, in words.')), minItems: 2, maxItems: 2 },
+  wishes: { ...listOf('The two wishes.', wishSchema), minItems: 2, maxItems: 2 },
   dimension: text('The dimension where they collide.'),
 });

@@ -2,26 +2,39 @@ import { BODY_DIMENSIONS } from '#body';
 import { ASSEMBLED_NAMES, PIECE_DIMENSION_NAMES, type DimensionName } from '#fit';
 import { DIMENSION_MEANINGS } from '../dimension-meanings.ts';
 import { listOf, number, objectOf, oneOf, orNull, text, type JsonSchema } from './json-schema.ts';
+import { CODE_AND_PARAMS, codeAndParams } from './message-schema.ts';
 
 const meanings = (names: readonly DimensionName[]): string =>
   names.map((name) => `${name}: ${DIMENSION_MEANINGS[name]}`).join('; ') + '.';
 
-export const becauseSchema = objectOf('One reason of a value.', {
-  term: text('What it is, in words.'),
-  value: number('What it adds to the value (negative: takes away), in the sheet’s unit.'),
-  u: number('Its own standard uncertainty, in the sheet’s unit.', { minimum: 0 }),
-  from: text('Where it is from: how it was measured, the publication, or “assumed”.'),
-});
+export const becauseSchema = objectOf(
+  'One reason of a value.',
+  {
+    ...codeAndParams,
+    term: text('What it is, in words.'),
+    value: number('What it adds to the value (negative: takes away), in the sheet’s unit.'),
+    u: number('Its own standard uncertainty, in the sheet’s unit.', { minimum: 0 }),
+    from: text('Where it is from: how it was measured, the publication, or “assumed”.'),
+    fromCode: { ...codeAndParams.code, description: 'What from says: stable, lower-case with hyphens.' },
+    fromParams: { ...codeAndParams.params, description: 'The values in from, by name.' },
+  },
+  [...CODE_AND_PARAMS, 'fromCode', 'fromParams'],
+);
 
 export const bodyDimensionName = oneOf(
   'A body dimension, in ISO 8559-1’s terms where it has one; girths go all the way round.',
   BODY_DIMENSIONS,
 );
 
-export const noAdviceSchema = objectOf('Why there is no value.', {
-  needs: listOf('The body measures that would give one; may be empty.', bodyDimensionName),
-  reason: text('In words.'),
-});
+export const noAdviceSchema = objectOf(
+  'Why there is no value.',
+  {
+    ...codeAndParams,
+    needs: listOf('The body measures that would give one; may be empty.', bodyDimensionName),
+    reason: text('In words.'),
+  },
+  CODE_AND_PARAMS,
+);
 
 const core = {
   value: orNull(

@@ -4,6 +4,7 @@ import { designSchema } from './design-schema.ts';
 import { assembledSchema, becauseSchema, noAdviceSchema, pieceDimensionSchema } from './dimension-schema.ts';
 import { fabricSchema } from './fabric-schema.ts';
 import { listOf, objectOf, oneOf, text, type JsonSchema } from './json-schema.ts';
+import { codeAndParams } from './message-schema.ts';
 import { joinSchema, pieceSchema, pointSchema } from './piece-schema.ts';
 
 /** Longest title, in characters (Unicode code points). */
@@ -12,11 +13,11 @@ export const MAX_TITLE = 200;
 const noteSchema = objectOf(
   'Something to tell the maker.',
   {
-    code: text('Stable, lower-case with hyphens.'),
+    ...codeAndParams,
     text: text('In words.'),
     source: text('Where it is from.'),
   },
-  ['source'],
+  ['params', 'source'],
 );
 
 /**

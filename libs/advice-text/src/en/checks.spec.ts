@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fitRequest } from '../../../tests/support/fit-requests.ts';
+import { fitRequest } from '../../../../tests/support/fit-requests.ts';
 import {
-  adviceOn,
   bodyOf,
   check,
   fabricOf,
@@ -12,22 +11,21 @@ import {
   WOMAN,
   womanWith,
   type Differs,
-} from '../../../tests/support/fit-samples.ts';
+} from '../../../../tests/support/fit-samples.ts';
 import type { BodyDimension } from '#body';
-import type { Advice, CheckName } from './advice.ts';
-import { advise } from './advise.ts';
-import type { Design } from './design.ts';
-import type { FitRequest } from './fit-request.ts';
+import type { CheckName, Design, FitRequest } from '#fit';
+import type { AdviceInWords } from '#target-sheet';
+import { adviceInWords, inWords } from '../../../../tests/support/advice-in-words.ts';
 
 const WOMAN_BODY = bodyOf(WOMAN);
 
-const said = (name: CheckName, differs: Differs = {}): string => check(adviceOn(differs), name).advice;
+const said = (name: CheckName, differs: Differs = {}): string => check(adviceInWords(differs), name).advice;
 
 describe('the line beside a check', () => {
   it('is a sentence for every check of every sheet', () => {
     fc.assert(
       fc.property(fitRequest, (request) => {
-        for (const { advice } of advise(request).checks) {
+        for (const { advice } of inWords(request).checks) {
           expect(advice).toMatch(/^[A-Z].*\.$/);
           expect(advice).not.toMatch(/NaN|undefined|false|\b0 (cm|in)\b.*past|  /);
         }
@@ -61,7 +59,7 @@ describe('the line beside a check', () => {
 
   it('does not call a garment small beside a body that is not known', () => {
     const design = { basis: 'garment', length: 'custom', customLengthMm: 600 } as const;
-    const copied = adviceOn({ body: null, garment: garmentOf({ 'chest-width': 500 }), design });
+    const copied = adviceInWords({ body: null, garment: garmentOf({ 'chest-width': 500 }), design });
     const { verdict, needs, advice } = check(copied, 'negative-ease');
     expect([verdict, needs]).toEqual(['unknown', ['chest-girth']]);
     expect(advice).toBe('Measure chest girth to know whether the fabric has to stretch.');
@@ -78,7 +76,7 @@ describe('the line beside a check', () => {
   it('asks for no measure that is there', () => {
     fc.assert(
       fc.property(fitRequest, (request) => {
-        for (const { verdict, needs = [], advice } of advise(request).checks) {
+        for (const { verdict, needs = [], advice } of inWords(request).checks) {
           if (verdict !== 'unknown' || needs.length === 0) continue;
           const names = needs.map((name) => name.replaceAll('-', ' '));
           expect(advice).toMatch(new RegExp(`^Measure ${names.join('(?:, | and )')} to know `));
@@ -95,7 +93,7 @@ describe('the line beside a check', () => {
 });
 
 /** What a maker does who takes a cure at its word. */
-const CURES: Readonly<Record<string, (request: FitRequest, advice: Advice) => readonly FitRequest[]>> = {
+const CURES: Readonly<Record<string, (request: FitRequest, advice: AdviceInWords) => readonly FitRequest[]>> = {
   'more ease': (request, advice) => eased(request, advice, 5),
   'less ease': (request, advice) => eased(request, advice, -5),
   'let the hem fall straight': (request) => [designed(request, { hem: 'straight' })],
@@ -121,7 +119,7 @@ const designed = (request: FitRequest, design: Partial<Design>): FitRequest => (
 });
 
 /** More ease is chosen, or wished beside a garment that fits: a little, or less where another region comes to govern by that. */
-function eased(request: FitRequest, { design }: Advice, most: number): readonly FitRequest[] {
+function eased(request: FitRequest, { design }: AdviceInWords, most: number): readonly FitRequest[] {
   return [most, most / 10, most / 100].flatMap((by) => [
     designed(request, { ease: { mm: (design.ease.chosen ?? 0) + by } }),
     designed(request, { easeChangeMm: request.design.easeChangeMm + by }),
@@ -137,14 +135,14 @@ describe('what it says to change can help', () => {
   it('each cure makes the margin larger, where nothing has to be worked again', () => {
     fc.assert(
       fc.property(fitRequest, (request) => {
-        const advice = advise(request);
+        const advice = inWords(request);
         for (const before of advice.checks) {
           if (before.verdict !== 'fails' && before.verdict !== 'tight') continue;
           const change = before.advice.slice(before.advice.lastIndexOf(': '));
           if (change.includes('again')) continue;
           for (const [cure, take] of Object.entries(CURES)) {
             if (!change.includes(cure)) continue;
-            const margins = take(request, advice).map((cured) => check(advise(cured), before.check).margin);
+            const margins = take(request, advice).map((cured) => check(inWords(cured), before.check).margin);
             // A change may do away with the check.
             const helped = margins.some((margin) => margin === undefined || margin > before.margin! + 1e-6);
             expect(helped, `${before.check}: ${cure}`).toBe(true);
@@ -173,7 +171,7 @@ describe('what it says to change can help', () => {
     // A hip wider than the chest takes 25 of ease at most, and the fabric 12 of it: 13 are left.
     const design = { ease: { mm: 75 } } as const;
     const tight = { design, fabric: fabricOf(3), body: womanWith({ 'hip-girth': 1090 }) };
-    expect(check(adviceOn(tight), 'hip').verdict).toBe('tight');
+    expect(check(adviceInWords(tight), 'hip').verdict).toBe('tight');
     expect(said('hip', tight)).toMatch(/: choose a shorter length\.$/);
   });
 
@@ -238,22 +236,22 @@ describe('what it says to change can help', () => {
     const body = womanWith({ 'hip-girth': 900, 'shoulder-girth': 1060 });
     const tapered = { body, fabric: stretchy, design: { hem: 'tapered', ease: { mm: 100 } } } as const;
     const over = check(
-      adviceOn({ ...tapered, fabric: fabricOf(3, { stretch: { across: 0, along: 0 } }) }),
+      adviceInWords({ ...tapered, fabric: fabricOf(3, { stretch: { across: 0, along: 0 } }) }),
       'over-the-shoulders',
     );
     expect(over.verdict).toBe('fails');
     expect(over.advice).toMatch(/: let the hem fall straight, or choose a stretchier fabric or a cardigan\.$/);
-    expect(over.remedies).toEqual([{ text: 'Let the hem fall straight', change: { hem: 'straight' } }]);
+    expect(over.remedies).toMatchObject([{ text: 'Let the hem fall straight', change: { hem: 'straight' } }]);
   });
 
   it('of a short sleeve: less ease, which leaves more of it, and a shallower rib where that is enough', () => {
     const short = { body: womanWith({ 'nape-to-cuff': 420 }), design: { construction: 'set-in', ribMm: 100 } } as const;
-    const { margin, advice } = check(adviceOn(short), 'sleeve-below-underarm');
+    const { margin, advice } = check(adviceInWords(short), 'sleeve-below-underarm');
     expect(advice).toMatch(/: choose less ease or a longer sleeve\.$/);
     const nearly = { ...short, body: womanWith({ 'nape-to-cuff': 480 }) };
     expect(said('sleeve-below-underarm', nearly)).toMatch(/: choose less ease, a shallower rib or a longer sleeve\.$/);
     const closer = { ...short, design: { ...short.design, ease: { mm: 50 } } };
-    expect(check(adviceOn(closer), 'sleeve-below-underarm').margin).toBeGreaterThan(margin!);
+    expect(check(adviceInWords(closer), 'sleeve-below-underarm').margin).toBeGreaterThan(margin!);
   });
 
   it('of a front hardly longer than its back: to measure with care before short rows', () => {
@@ -292,7 +290,7 @@ describe('a measure that was not taken', () => {
     expect(said('hip', guessed('hip-girth', 960, 60))).toMatch(
       /^The hem clears the hip, with [\d.]+ cm of girth to spare, but hip girth was not measured: measure that, or choose more ease or a shorter length\.$/,
     );
-    expect(check(adviceOn(guessed('hip-girth', 960, 60)), 'hip').needs).toEqual(['hip-girth']);
+    expect(check(adviceInWords(guessed('hip-girth', 960, 60)), 'hip').needs).toEqual(['hip-girth']);
     expect(said('front-and-back', guessed('front-waist-length', 450, 30))).toBe(
       'Front and back can be the same length, but front waist length was not measured: measure that before you decide on short rows.',
     );
@@ -306,7 +304,7 @@ describe('a measure that was not taken', () => {
     const values = Object.fromEntries(
       Object.entries(WOMAN_BODY.values).map(([name, known]) => [name, { ...known, u: 30, how: 'table' as const }]),
     );
-    for (const { advice } of adviceOn({ body: { ...WOMAN_BODY, values } }).checks)
+    for (const { advice } of adviceInWords({ body: { ...WOMAN_BODY, values } }).checks)
       expect(advice).not.toMatch(/was not measured/);
   });
 });
@@ -314,7 +312,7 @@ describe('a measure that was not taken', () => {
 describe('advice of two checks', () => {
   it('does not make a cuff closer that hardly passes the hand', () => {
     const differs = { body: bodyOf({ ...WOMAN, 'hand-girth': 165 }, 'woman', { 'hand-girth': 45 }) };
-    expect(check(adviceOn(differs), 'hand-through-cuff').verdict).toBe('tight');
+    expect(check(adviceInWords(differs), 'hand-through-cuff').verdict).toBe('tight');
     expect(said('cuff-stays', differs)).toMatch(/: plan to fold it back, or work a stretchier rib and make it closer/);
   });
 
@@ -323,7 +321,7 @@ describe('advice of two checks', () => {
       body: womanWith({ 'scye-girth': 470 }),
       design: { length: 'custom', customLengthMm: 280 },
     } as const;
-    expect(check(adviceOn(differs), 'armhole').verdict).toBe('tight');
+    expect(check(adviceInWords(differs), 'armhole').verdict).toBe('tight');
     expect(said('body-below-underarm', differs)).not.toMatch(/armhole shallower/);
     expect(said('body-below-underarm', { design: differs.design })).toMatch(/armhole shallower/);
   });

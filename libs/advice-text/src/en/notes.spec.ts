@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { adviceInWords } from '../../../../tests/support/advice-in-words.ts';
 import {
-  adviceOn,
   check,
   fabricOf,
   garmentOf,
@@ -10,17 +10,11 @@ import {
   type Differs,
   bodyOf,
   dimension,
-} from '../../../tests/support/fit-samples.ts';
+} from '../../../../tests/support/fit-samples.ts';
 
-const note = (code: string, differs: Differs) => adviceOn(differs).notes.find((each) => each.code === code)?.text;
+const note = (code: string, differs: Differs) => adviceInWords(differs).notes.find((each) => each.code === code)?.text;
 
 describe('notes', () => {
-  it('repeat what body and fabric say', () => {
-    const body = { ...womanWith({}), notes: [{ code: 'size-row', text: 'Between two sizes.' }] };
-    const codes = adviceOn({ body }).notes.map(({ code }) => code);
-    expect(codes).toEqual(expect.arrayContaining(['size-row', 'growth-unknown', 'rib-assumed']));
-  });
-
   it('say how much larger the neck became for the head', () => {
     expect(note('neck-widened', {})).toBeUndefined();
     expect(note('neck-widened', { body: womanWith({ 'head-girth': 600 }) })).toMatch(/6 % larger/);
@@ -41,7 +35,7 @@ describe('notes', () => {
   it('do not say so of a neck whose three numbers are all chosen', () => {
     const design = { neckWidthMm: 190, frontNeckDepthMm: 66, backNeckDepthMm: 19 };
     const differs = { design, body: womanWith({ 'head-girth': 672 }) };
-    expect(check(adviceOn(differs), 'head-through-neck').verdict).toBe('tight');
+    expect(check(adviceInWords(differs), 'head-through-neck').verdict).toBe('tight');
     expect(note('neck-widened', differs)).toBeUndefined();
   });
 
@@ -58,7 +52,7 @@ describe('notes', () => {
   it('say nothing of bands whose depth is not known, as of a child without a chest', () => {
     const garment = garmentOf({ 'chest-width': 350 });
     const body = bodyOf({ 'back-waist-length': 280 }, 'child');
-    const { notes } = adviceOn({ body, garment, design: { basis: 'both', silhouette: 'vest' } });
+    const { notes } = adviceInWords({ body, garment, design: { basis: 'both', silhouette: 'vest' } });
     expect(notes.map(({ text }) => text).join(' ')).not.toMatch(/NaN/);
     expect(notes.some(({ code }) => code === 'armhole-bands')).toBe(false);
   });
@@ -68,7 +62,7 @@ describe('notes', () => {
     expect(note('neck-widened', narrow)).toMatch(
       /^The neck is 50 % narrower and \d+ % deeper than its rule: the shoulders carry no wider one, and the head is to pass\.$/,
     );
-    expect(dimension(adviceOn(narrow), 'neck-width').because.map(({ term }) => term)).toEqual([
+    expect(dimension(adviceInWords(narrow), 'neck-width').because.map(({ term }) => term)).toEqual([
       'kept to what the shoulders carry',
     ]);
   });
@@ -84,7 +78,7 @@ describe('notes', () => {
     expect(note('shoulder-opening', { design: small })).toMatch(/: if it is to stay so, leave a shoulder open with/);
     const vest = { ...small, silhouette: 'vest', construction: 'raglan' } as const;
     expect(note('shoulder-opening', { design: vest })).toMatch(/, and a raglan vest has no seam to open\.$/);
-    expect(check(adviceOn({ design: vest }), 'head-through-neck').advice).not.toMatch(/seam/);
+    expect(check(adviceInWords({ design: vest }), 'head-through-neck').advice).not.toMatch(/seam/);
   });
 
   it('say that nothing holds a raglan together without sleeves', () => {
@@ -107,7 +101,7 @@ describe('a sleeve that no cap joins to its armhole', () => {
     expect(note('no-sleeve', made1)).toMatch(/: make it narrower, or work the body again, with a deeper armhole\.$/);
     const made2 = { design: { construction: 'set-in' }, made: [made('sleeve/sleeve-top-width', 600)] } as const;
     expect(note('no-sleeve', made2)).toMatch(/: work the sleeve again, narrower\.$/);
-    expect(dimension(adviceOn(made2), 'sleeve/cap-height').noAdvice?.reason).toBe(note('no-sleeve', made2));
+    expect(dimension(adviceInWords(made2), 'sleeve/cap-height').noAdvice?.reason).toBe(note('no-sleeve', made2));
   });
 });
 
@@ -127,7 +121,7 @@ describe('the weight', () => {
   /** A back p × 607.6 without its neck, by the shoelace formula over the outlines; bands are rectangles. */
   it('is the area of all pieces times the mass per area', () => {
     const fabric = fabricOf(3, { massPerAreaGsm: 1000 });
-    const { pieces } = adviceOn({ fabric });
+    const { pieces } = adviceInWords({ fabric });
     const grams = pieces.reduce((sum, { outline, make }) => {
       const corners = outline!.map(([x, y], i) => [x, y, ...outline![(i + 1) % outline!.length]!] as const);
       const area = corners.reduce((twice, [x1, y1, x2, y2]) => twice + x1! * y2! - x2! * y1!, 0) / 2;
@@ -174,7 +168,7 @@ describe('a garment that fits beside a chosen ease', () => {
   /** 2 × 505 − 940 = 70: 5 less. */
   it('only says so where they differ by less; and takes the garment, no average', () => {
     expect(note('garment-and-ease', both(505))).toMatch(/0.5 cm less ease than chosen \(± 1 cm\)\.$/);
-    expect(mm(adviceOn(both(505)), 'chest-width')).toBe(505);
+    expect(mm(adviceInWords(both(505)), 'chest-width')).toBe(505);
   });
 
   it('says so where they agree', () => {

@@ -1,7 +1,5 @@
 import { inchesText } from '#measure';
-
-/** The tape that the texts of a sheet are read with. */
-export type Tape = 'cm' | 'in';
+import type { Tape } from './tape.ts';
 
 /** A length in a sentence, without its sign: to the millimetre, or to ⅛ in. */
 export function lengthWords(mm: number, tape: Tape): string {

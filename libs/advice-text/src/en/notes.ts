@@ -1,0 +1,81 @@
+import type { NoteCodes } from '#fit';
+import type { Catalogue, Reader } from '../catalogue.ts';
+import { lengthWords } from '../length-words.ts';
+import { say } from '../say.ts';
+import { ease } from './ease.ts';
+import { inWords } from './in-words.ts';
+import { noAdvice } from './no-advice.ts';
+import { openings } from './openings.ts';
+
+/** What is said of a sheet as a whole. */
+export const notes: Catalogue<NoteCodes> = {
+  weight: ({ grams, allDrawn }) => {
+    const drawn = allDrawn ? 'The pieces weigh' : 'The pieces that have a shape weigh';
+    return `${drawn} about ${Math.round(grams / 10) * 10} g.`;
+  },
+  heavy: ({ aboveGrams }) =>
+    `Above ${aboveGrams} g long pieces drop as they hang: hang the swatch with a weight before measuring it, or make the lengths a little short.`,
+  'hip-governs': ({ wider, outOfBand }, reader) => {
+    const what =
+      wider === 'hip' ? 'the hip is wider than the chest' : 'the garment that fits is wider there than at its chest';
+    return `The hem is straight, and ${what}: that sets the width of the whole body.${outOfBandText(outOfBand, reader)}`;
+  },
+  'garment-and-ease': ({ moreMm, uMm, explained }, reader) => {
+    const question = explained
+      ? ''
+      : ' That is more than measuring explains: is the ease what you meant, and was the garment measured flat?';
+    const u = lengthWords(uMm, reader.tape);
+    return `The garment that fits has ${easeBeside(moreMm, reader)} chosen (± ${u}).${question}`;
+  },
+  'worn-stretched': ({ share }) => {
+    const percent = Math.round(share * 100);
+    const by = percent < 1 ? 'a little' : `by ${percent} %`;
+    return `The garment that fits is worn stretched: the new fabric must stretch ${by} all the time.`;
+  },
+  'garment-measure-waits': ({ given, lacking, kept }) => {
+    const what = kept === 'length' ? 'its length' : 'its way from nape to cuff';
+    return `The ${inWords(given)} of the garment that fits is not used without its ${inWords(lacking)}: measure that too, and ${what} is kept.`;
+  },
+  'squared-as-drop': ({ hardlyWider }) =>
+    `The body is ${hardlyWider ? 'hardly' : 'no'} wider than the back: a squared drop would have no inset, so this is a drop shoulder.`,
+  'neck-widened': (params) => {
+    const why = params.keptByShoulders
+      ? ': the shoulders carry no wider one, and the head is to pass.'
+      : ', so that the head passes.';
+    return `The neck is ${neckGrown(params)} than its rule${why}`;
+  },
+  'shoulder-opening': ({ opening }) =>
+    `The neck as it stands does not pass the head${opening === null ? ', and a raglan vest has no seam to open' : `: if it is to stay so, ${openings[opening]}`}.`,
+  'neck-tight': ({ shorterMm }, { tape }) =>
+    `The neck’s finished edge is ${lengthWords(shorterMm, tape)} shorter than the neck is round, and may sit tight: make it wider or deeper.`,
+  'armhole-bands': ({ depthMm }, { tape }) =>
+    `Bands of ${lengthWords(depthMm, tape)} go round the armholes; the pieces are cut out for them.`,
+  'raglan-vest': () =>
+    'A raglan has no shoulders of its own: with no sleeves between them, nothing joins the front to the back above the underarm. For a vest choose a set-in, or join the slanted edges with straps.',
+  'no-sleeve': noAdvice['no-sleeve'],
+};
+
+function outOfBandText(out: NoteCodes['hip-governs']['outOfBand'], reader: Reader): string {
+  if (out === null) return '';
+  const { lies, chosen, taperedKeepsBoth } = out;
+  const tapered = taperedKeepsBoth ? '; a tapered hem keeps both' : '';
+  return ` At the chest that is ${say(ease, lies, reader)}, not ${inWords(chosen)}${tapered}.`;
+}
+
+/** "3 cm less ease than", "as much ease as". */
+function easeBeside(moreMm: number, { tape }: Reader): string {
+  const words = lengthWords(moreMm, tape);
+  if (words === lengthWords(0, tape)) return 'as much ease as';
+  return `${words} ${moreMm < 0 ? 'less' : 'more'} ease than`;
+}
+
+/** By how much a neck was made larger: as a whole, or which parts of it. */
+function neckGrown({ widthPercent, frontPercent, backPercent }: NoteCodes['neck-widened']): string {
+  const sameDepth = frontPercent === backPercent;
+  if (widthPercent > 0 && widthPercent === frontPercent && sameDepth) return `${widthPercent} % larger`;
+  const parts: string[] = [];
+  if (widthPercent !== 0) parts.push(`${Math.abs(widthPercent)} % ${widthPercent > 0 ? 'wider' : 'narrower'}`);
+  if (frontPercent > 0) parts.push(`${frontPercent} % deeper${sameDepth ? '' : ' in front'}`);
+  if (backPercent > 0 && !sameDepth) parts.push(`${backPercent} % deeper behind`);
+  return parts.join(' and ');
+}

@@ -1,0 +1,88 @@
+import { dimensionText } from '#body';
+import type { TermCodes } from '#fit';
+import type { Catalogue } from '../catalogue.ts';
+import { inWords } from './in-words.ts';
+
+/** "half of chest girth", "less a quarter of ease, classic", "0.35 × ease, classic". */
+const term = (share: number, label: string): string => `${share < 0 ? 'less ' : ''}${portion(Math.abs(share))}${label}`;
+
+function portion(share: number): string {
+  switch (share) {
+    case 1:
+      return '';
+    case 0.5:
+      return 'half of ';
+    case 0.25:
+      return 'a quarter of ';
+    case 2:
+      return 'twice ';
+    default:
+      return `${share} × `;
+  }
+}
+
+const labelled =
+  (label: string) =>
+  ({ share }: { readonly share: number }): string =>
+    term(share, label);
+
+const THICKNESS = {
+  thinner: 'thinner fabric than ordinary',
+  alike: 'fabric as thick as ordinary',
+  thicker: 'thicker fabric than ordinary',
+  apart: 'fabric’s thickness beside an ordinary one’s',
+} as const;
+
+/** The reasons of a value, which add up to it. */
+export const terms: Catalogue<TermCodes> = {
+  'body-measure': ({ dimension, share }) => term(share, dimensionText(dimension)),
+  'garment-measure': ({ dimension, share }) => term(share, `the garment's ${inWords(dimension)}`),
+  'garment-fabric': labelled("the garment's own fabric"),
+  'garment-layer': labelled('what is worn beneath the garment'),
+  fabric: labelled('fabric'),
+  'ordinary-fabric': labelled('ordinary fabric'),
+  layer: labelled('what is worn beneath'),
+  ease: ({ category, share }) => term(share, category === null ? 'ease' : `ease, ${inWords(category)}`),
+  'ease-change': labelled('wished change of ease'),
+  'hip-ease': labelled('ease at the hip'),
+  'wrist-room': labelled('room at the wrist'),
+  'armhole-room': labelled('room below the scye'),
+  'construction-depth': ({ construction, ofGarment, share }) => {
+    if (construction === 'set-in') return term(share, 'set-in armhole');
+    const own = inWords(construction);
+    return term(share, ofGarment ? `the garment's extra depth as a ${own}` : `extra depth of a ${own}`);
+  },
+  'named-length': ({ length, share }) => term(share, `${length} length`),
+  'own-length': labelled('chosen length'),
+  'hip-below-waist': labelled('hip below the waist'),
+  'left-for-shoulders': labelled('what the shoulders keep'),
+  'neck-room': ({ scoop, share }) =>
+    term(share, scoop ? 'room at the neck, and wider for a scoop' : 'room at the neck'),
+  'scoop-depth': labelled('extra depth of a scoop'),
+  'boat-depth': labelled('depth of a boat neck'),
+  'own-neck-width': labelled('chosen neck width'),
+  'own-front-neck-depth': labelled('chosen front neck depth'),
+  'own-back-neck-depth': labelled('chosen back neck depth'),
+  'squared-inset-most': labelled('the most it goes in'),
+  'set-in-inset-least': labelled('the least it goes in'),
+  'band-depth': labelled('band depth'),
+  'front-band': labelled('front band'),
+  'band-overlap': labelled('overlap of the bands'),
+  'rib-depth': labelled('rib depth'),
+  'made-piece': ({ piece, share }) => term(share, `the ${inWords(piece)} as made`),
+  'made-half-front': ({ piece, share }) => term(share, `the whole front that the ${inWords(piece)} as made is half of`),
+  'fabric-beside-ordinary': ({ compared }) => THICKNESS[compared],
+  limit: () => 'kept within its limits',
+  'finished-neck-edge': () => 'length of the neck’s finished edge',
+  'piece-neck-edge': () => 'length of the neck’s edge on the piece',
+  'solved-from-seam': () => 'solved from the seam',
+  'sleeve-below-seam': () => 'the sleeve below its seam with the body',
+  'solved-from-made-sleeve': () => 'solved from the sleeve as made',
+  'length-less-armhole-of-made-sleeve': () => 'length less the armhole that the sleeve as made needs',
+  'made-body-and-armhole-of-made-sleeve': () => 'the body as made, and the armhole that the sleeve as made needs',
+  'from-v-point': () => 'from the V’s point under its band',
+  'left-by-widened-neck': () => 'what the neck leaves, made larger for the head',
+  'kept-to-shoulders': () => 'kept to what the shoulders carry',
+  'widened-for-head': () => 'widened until the head passes',
+  'widened-to-limit': () => 'widened as far as it may be',
+};

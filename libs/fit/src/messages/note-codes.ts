@@ -1,0 +1,51 @@
+import type { GarmentDimension } from '#garment';
+import type { MessageOf, NoParams } from '#measure';
+import type { EaseCategory } from '../design.ts';
+import type { Opening } from './cure.ts';
+import type { EasePlace } from './ease-codes.ts';
+import type { NoAdviceCodes } from './no-advice-codes.ts';
+
+/** What is said of a sheet as a whole. */
+export interface NoteCodes {
+  /** `allDrawn`: every piece has a shape that could be weighed. */
+  readonly weight: { readonly grams: number; readonly allDrawn: boolean };
+  readonly heavy: { readonly aboveGrams: number };
+  /** `outOfBand`: where the ease at the chest comes to lie, if not where it was chosen. */
+  readonly 'hip-governs': {
+    readonly wider: 'hem-of-garment' | 'hip';
+    readonly outOfBand: {
+      readonly lies: EasePlace;
+      readonly chosen: EaseCategory;
+      readonly taperedKeepsBoth: boolean;
+    } | null;
+  };
+  /** How much more ease than chosen the garment that fits has; `explained`: by the uncertainty of measuring. */
+  readonly 'garment-and-ease': { readonly moreMm: number; readonly uMm: number; readonly explained: boolean };
+  /** How far the fabric is stretched all the time, a share. */
+  readonly 'worn-stretched': { readonly share: number };
+  readonly 'garment-measure-waits': {
+    readonly given: GarmentDimension;
+    readonly lacking: GarmentDimension;
+    readonly kept: 'length' | 'nape-to-cuff';
+  };
+  readonly 'squared-as-drop': { readonly hardlyWider: boolean };
+  /** How much larger each part of a neck became than its rule, percent. */
+  readonly 'neck-widened': {
+    readonly widthPercent: number;
+    readonly frontPercent: number;
+    readonly backPercent: number;
+    readonly keptByShoulders: boolean;
+  };
+  readonly 'shoulder-opening': { readonly opening: Opening | null };
+  readonly 'neck-tight': { readonly shorterMm: number };
+  readonly 'armhole-bands': { readonly depthMm: number };
+  readonly 'raglan-vest': NoParams;
+  readonly 'no-sleeve': NoAdviceCodes['no-sleeve'];
+}
+
+export type NoteMessage = MessageOf<NoteCodes>;
+
+/** Where the work can hurt someone. */
+export type CautionCode = 'no-cords' | 'closures-hold' | 'neck-not-tight' | 'nightwear' | 'fibre-allergy';
+export type CautionCodes = { readonly [Code in CautionCode]: NoParams };
+export type CautionMessage = MessageOf<CautionCodes>;

@@ -1,0 +1,23 @@
+import type { Message, MessageOf, NoParams } from '#measure';
+import type { RuleName } from '../rules.ts';
+
+/** Where a number is from. `share` and `ordinaryShare`: how often the fabric's thickness and an ordinary one's enter. */
+export interface SourceCodes {
+  readonly chosen: NoParams;
+  readonly given: NoParams;
+  readonly model: NoParams;
+  readonly solved: NoParams;
+  readonly 'made-piece': NoParams;
+  readonly 'common-practice': NoParams;
+  readonly 'practice-and-law-for-children': NoParams;
+  readonly rule: { readonly rule: RuleName };
+  /** In the words of the part that resolved the value. */
+  readonly quoted: { readonly text: string };
+  readonly 'fabric-beside-ordinary': {
+    readonly share: number;
+    readonly ordinaryShare: number;
+    readonly fabric: Message;
+  };
+}
+
+export type Source = MessageOf<SourceCodes>;

@@ -1,0 +1,2 @@
+/** What lengths in the texts of a sheet are told in. */
+export type Tape = 'cm' | 'in';
