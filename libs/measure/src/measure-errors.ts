@@ -29,6 +29,11 @@ export interface MeasureErrors {
   'mass-unit-missing': UnreadText;
   'mass-out-of-range': UnreadText | UnusableNumber;
   'unit-unknown': { readonly kind: QuantityKind; readonly text: string };
+  /** Both a value and a text were given. */
+  'measured-twice': Record<never, never>;
+  'measured-not': { readonly kind: QuantityKind };
+  'unit-missing': { readonly kind: QuantityKind };
+  'step-invalid': { readonly step: number };
   'chance-out-of-range': { readonly chance: number };
   'uncertainty-invalid': { readonly name: string; readonly u: number };
   'division-by-zero': Record<never, never>;

@@ -1,16 +1,15 @@
 import { lengthFrom, parseLength, parseLengthDifference, unitOf } from './parse-length.ts';
+import type { QuantityKind } from './measure-errors.ts';
 import { massFrom, massUnitOf, parseMass } from './parse-mass.ts';
 
 /** Spellings of units that a record may hold: UCUM's codes, and `in` and `lb` beside them. */
 const LENGTH_SPELLINGS = ['mm', 'cm', '[in_i]', 'in'] as const;
 const MASS_SPELLINGS = ['kg', 'g', '[lb_av]', 'lb'] as const;
 
-const HOW_TO_GIVE_A_LENGTH = 'give value and unit (mm, cm or in), or a text such as “17 1/2 in”';
-
 /** How one kind of quantity is read from what a maker gives. */
 export interface Quantity {
   readonly units: readonly string[];
-  readonly howTo: string;
+  readonly kind: QuantityKind;
   /** A text in mm or g, and the unit it was in; a number alone is in `unit`. @throws DomainError */
   parse(text: string, unit: string | undefined): { readonly size: number; readonly unit: string };
   /** A number in mm or g. @throws DomainError */
@@ -20,13 +19,13 @@ export interface Quantity {
 function lengthsReadBy(read: typeof parseLength) {
   return {
     units: LENGTH_SPELLINGS,
-    howTo: HOW_TO_GIVE_A_LENGTH,
+    kind: 'length',
     parse(text: string, unit: string | undefined) {
       const { mm, unit: found } = read(text, { defaultUnit: unit === undefined ? undefined : unitOf(unit) });
       return { size: mm, unit: found };
     },
     from: lengthFrom,
-  };
+  } as const;
 }
 
 /** The kinds of quantity in a record. A `difference` is a length that may be negative: ease. */
@@ -35,7 +34,7 @@ export const QUANTITIES = {
   difference: lengthsReadBy(parseLengthDifference),
   mass: {
     units: MASS_SPELLINGS,
-    howTo: 'give value and unit (kg, g or lb), or a text such as “62 kg”',
+    kind: 'mass',
     parse(text: string, unit: string | undefined) {
       const { grams, unit: found } = parseMass(text, {
         defaultUnit: unit === undefined ? undefined : massUnitOf(unit),

@@ -1,4 +1,5 @@
 import { DomainError } from './domain-error.ts';
+import { measureError } from './measure-errors.ts';
 import type { Measured, Size } from './measured.ts';
 import { QUANTITIES, type Quantity, type QuantityName } from './quantity.ts';
 
@@ -34,15 +35,15 @@ function parsed(measured: Measured, quantity: Quantity): Size {
   const { value, text } = measured;
   const unit = measured.unit ?? undefined;
   if (text != null) {
-    if (value != null) throw new DomainError('measured-twice', 'give value or text, not both', '/text');
+    if (value != null) throw measureError('measured-twice', {}, '/text');
     return withU(
       at('/text', () => quantity.parse(text, unit)),
       measured,
       quantity,
     );
   }
-  if (value == null) throw new DomainError('measured-not', `is missing: ${quantity.howTo}`, '/value');
-  if (unit === undefined) throw new DomainError('unit-missing', `is missing: ${quantity.howTo}`, '/unit');
+  if (value == null) throw measureError('measured-not', { kind: quantity.kind }, '/value');
+  if (unit === undefined) throw measureError('unit-missing', { kind: quantity.kind }, '/unit');
   return withU({ size: at('/value', () => quantity.from(value, unit)), unit }, measured, quantity);
 }
 
@@ -55,6 +56,6 @@ function at<T>(pointer: string, read: () => T): T {
     return read();
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
-    throw new DomainError(error.code, error.message, error.code === 'unit-unknown' ? '/unit' : pointer);
+    throw error.at(error.code === 'unit-unknown' ? '/unit' : pointer);
   }
 }

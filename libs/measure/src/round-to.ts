@@ -1,4 +1,4 @@
-import { DomainError } from './domain-error.ts';
+import { measureError } from './measure-errors.ts';
 
 /**
  * The nearest multiple of a step; a value half way goes away from zero. Any unit, the same for both.
@@ -6,8 +6,7 @@ import { DomainError } from './domain-error.ts';
  * @throws DomainError `step-invalid` when the step is not a positive number.
  */
 export function roundTo(value: number, step: number): number {
-  if (!(step > 0 && Number.isFinite(step)))
-    throw new DomainError('step-invalid', `A step of ${step} cannot be rounded to; it is above 0.`);
+  if (!(step > 0 && Number.isFinite(step))) throw measureError('step-invalid', { step });
   const steps = Math.sign(value) * Math.round(Math.abs(value) / step);
   /** Twelve digits: 3 × 0.1 is 0.3, not 0.30000000000000004. */
   return Number((steps * step).toPrecision(12)) + 0;

@@ -31,6 +31,9 @@ export const errors: { readonly [Code in keyof ErrorParams]: (params: ErrorParam
   'mass-unit-missing': unread,
   'mass-out-of-range': outOfRange,
   'unit-unknown': ({ kind, text }) => `“${text}” is not a unit of ${kind} here. Use ${QUANTITY_WORDS[kind].units}.`,
+  'measured-not': ({ kind }) => `is missing: ${QUANTITY_WORDS[kind].howToGive}`,
+  'unit-missing': ({ kind }) => `is missing: ${QUANTITY_WORDS[kind].howToGive}`,
+  'step-invalid': ({ step }) => `A step of ${step} cannot be rounded to; it is above 0.`,
   'chance-out-of-range': ({ chance }) => `A chance lies between 0 and 1; ${chance} does not.`,
   'uncertainty-invalid': ({ name, u }) => `The uncertainty of ${name} is 0 or more, not ${u}.`,
   'division-by-zero': () => 'A value cannot be divided by 0.',
@@ -41,7 +44,8 @@ export const errors: { readonly [Code in keyof ErrorParams]: (params: ErrorParam
       ? `The body model has no ${name}.`
       : `There is no ${of} dimension "${name}". ${thereAre(known)}`,
   'unknown-how': ({ name, how, known }) => `${name}: there is no way of measuring "${how}". ${thereAre(known)}`,
-  'measured-twice': ({ name }) => `${name} is given twice; keep one of them.`,
+  'measured-twice': (params) =>
+    'name' in params ? `${params.name} is given twice; keep one of them.` : 'give value or text, not both',
   'measure-out-of-range': (params) => {
     if ('valueMm' in params) return outsideLimits(params);
     const { name, figure, value, smallest, largest, unit } = params;

@@ -5,11 +5,13 @@ export const QUANTITY_WORDS = {
   length: {
     largest: '10 m',
     examples: '17 1/2 in, 44.5 cm or 445 mm',
+    howToGive: 'give value and unit (mm, cm or in), or a text such as “17 1/2 in”',
     units: 'mm, cm or [in_i] (in is understood too)',
   },
   mass: {
     largest: '1000 kg',
     examples: '62 kg, 600 g, 140 lb or 11 st 4 lb',
+    howToGive: 'give value and unit (kg, g or lb), or a text such as “62 kg”',
     units: 'g, kg or [lb_av] (lb is understood too)',
   },
 } as const;
