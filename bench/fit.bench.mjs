@@ -4,6 +4,7 @@
 import { advise, rulesWith } from '#fit';
 import { resolveBody } from '#body';
 import { resolveFabric } from '#fabric';
+import { withText } from '#target-sheet';
 import { workOut } from '../dist/libs/fit/src/work-out.js';
 
 const home = (name, value) => ({ name, value, how: 'home' });
@@ -86,25 +87,33 @@ const computing = (i) => {
 const numbers = (i) => {
   kept += workOut(requests[i % requests.length]).figures.length;
 };
+const inWords = (i) => {
+  const request = requests[i % requests.length];
+  kept += withText(advise(request), request).pieces.length;
+};
 const constant = (i) => {
   kept += JSON.stringify(structuredClone(ready[i % ready.length])).length;
 };
 
 for (let i = 0; i < 20_000; i++) numbers(i);
 for (let i = 0; i < 5_000; i++) computing(i);
+for (let i = 0; i < 2_000; i++) inWords(i);
 for (let i = 0; i < 500; i++) constant(i);
 const rounds = Array.from({ length: 7 }, () => ({
   numbers: perSecond(numbers, 20_000),
   computed: perSecond(computing, 8_000),
+  inWords: perSecond(inWords, 4_000),
   constant: perSecond(constant, 1_000),
 }));
 const figures = median(rounds.map((round) => round.numbers));
 const computed = median(rounds.map((round) => round.computed));
+const withTexts = median(rounds.map((round) => round.inWords));
 const fromConstants = median(rounds.map((round) => round.constant));
 console.log(`fit: ${Math.round(figures)} sheets/s, every number with its uncertainty, low and high (wanted: 20000)`);
 console.log(
   `fit: ${Math.round(computed)} sheets/s told in full, ${Math.round(fromConstants)} sheets/s copied and serialised from constants`,
 );
+console.log(`fit: ${Math.round(withTexts)} sheets/s in full with the text of every message`);
 console.log(`fit: ratio ${(computed / fromConstants).toFixed(2)} (told in full to constants)`);
 
 const million = Number(process.env.BENCH_SHEETS ?? 1_000_000);

@@ -1,2 +1,0 @@
-/** A name in words: "very-close" is "very close". */
-export const inWords = (name: string): string => name.replaceAll('-', ' ');
