@@ -18,3 +18,5 @@ export {
 } from './design-record.ts';
 export { designFromRecord } from './design-from-record.ts';
 export type * from './messages/index.ts';
+export { madeFromRecord } from './made-from-record.ts';
+export { MADE_PIECE_RECORD, type MadePieceRecord, type StoredMadePiece } from './made-record.ts';

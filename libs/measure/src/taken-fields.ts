@@ -12,5 +12,10 @@ export const TAKEN_FIELDS = {
     default: HOW_DEFAULT,
     description: 'By whom or whence: sets its uncertainty where none is given.',
   },
-  takenAt: { kind: 'day-or-time', optional: true, description: 'A day, or a time with its offset (RFC 3339).' },
+  takenAt: {
+    kind: 'day-or-time',
+    optional: true,
+    example: '2026-01-31',
+    description: 'A day, or a time with its offset (RFC 3339).',
+  },
 } as const satisfies RecordSchema;

@@ -1,13 +1,13 @@
 import { Injectable } from '@nestjs/common';
+import type { StoredBody } from '#body';
 import { BODY } from '../records/record.entity.ts';
 import { KeptRecords } from '../records/kept-records.ts';
 import { RecordRepository } from '../records/record.repository.ts';
 import { UnitOfWork } from '../storage/unit-of-work.ts';
-import type { BodyDocument } from './body-document.ts';
 
 /** The bodies a maker keeps. */
 @Injectable()
-export class Bodies extends KeptRecords<BodyDocument> {
+export class Bodies extends KeptRecords<StoredBody> {
   constructor(work: UnitOfWork) {
     super('body', new RecordRepository(BODY), work);
   }

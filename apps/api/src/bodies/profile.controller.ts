@@ -1,25 +1,25 @@
 import { Body, Controller, Get, HttpCode, Post } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
-import { designDocument, type DesignDocument } from '../design/design-document.ts';
-import { fabricDocument, type FabricDocument } from '../fabrics/fabric-document.ts';
-import { garmentDocument, type GarmentDocument } from '../garments/garment-document.ts';
+import type { BodyRecord } from '#body';
+import type { FabricRecord } from '#fabric';
+import type { DesignRecord } from '#fit';
+import type { GarmentRecord } from '#garment';
 import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
 import { Id } from '../http/id.ts';
 import { MakerId } from '../maker/maker-id.ts';
 import { saidRules } from '../target-sheets/sheet-request.ts';
-import { bodyDocument, type BodyDocument } from './body-document.ts';
 import { BodyProfiles } from './body-profiles.ts';
 import { Bodies } from './bodies.ts';
 import { BodyProfileDto, ProfileRequestDto } from './profile.dto.ts';
 
 /** What the next measure is looked for with, where nothing else is said. */
-const USUAL_DESIGN = designDocument({
+const USUAL_DESIGN: DesignRecord = {
   silhouette: 'pullover',
   construction: 'drop-shoulder',
   length: 'regular',
   neckline: 'crew',
-});
-const USUAL_FABRIC = fabricDocument({ craft: 'knit', thickness: { value: 3, unit: 'mm' } });
+};
+const USUAL_FABRIC: FabricRecord = { craft: 'knit', thickness: { value: 3, unit: 'mm' } };
 
 @ApiTags('bodies')
 @Controller('v1/bodies')
@@ -48,19 +48,19 @@ export class ProfileController {
   @ApiProblems(...BODY_PROBLEMS)
   compute(@Body() { body, garment, design, fabric, rules }: ProfileRequestDto): BodyProfileDto {
     return this.profileOf(
-      bodyDocument(body),
-      garment == null ? null : garmentDocument(garment),
-      design == null ? USUAL_DESIGN : designDocument(design),
-      fabric == null ? USUAL_FABRIC : fabricDocument(fabric),
+      body,
+      garment ?? null,
+      design ?? USUAL_DESIGN,
+      fabric ?? USUAL_FABRIC,
       saidRules(rules ?? {}),
     );
   }
 
   private profileOf(
-    body: BodyDocument,
-    garment: GarmentDocument | null,
-    design: DesignDocument,
-    fabric: FabricDocument,
+    body: BodyRecord,
+    garment: GarmentRecord | null,
+    design: DesignRecord,
+    fabric: FabricRecord,
     rules: Readonly<Record<string, number>>,
   ): BodyProfileDto {
     return this.profiles.of({ title: '', body, garment, fabric, design, made: [], rules, unit: 'mm' });

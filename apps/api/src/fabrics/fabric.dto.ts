@@ -1,61 +1,21 @@
-import { CRAFTS, FIBRES, resolveFabric, STITCHES, type Craft, type Fibre, type Stitch } from '#fabric';
-import { ChoiceField, NumberField, ObjectField, TextField, WholeNumberField } from '../http/fields.ts';
+import { FABRIC_RECORD, fabricFromRecord, GROWTH_RECORD, resolveFabric, STRETCH_RECORD } from '#fabric';
 import type { WholeChecked } from '../http/whole-checked.ts';
 import { problemsFrom } from '../measures/in-request.ts';
-import { fabricInput } from './fabric-input.ts';
 import { ThicknessDto } from '../measures/length.dto.ts';
+import { recordDto } from '../records/record-dto.ts';
 
 /** How far it pulls, as (pulled − at rest)/at rest. */
-export class StretchDto {
-  @NumberField({ min: 0, max: 3, description: 'In the direction of the stitches.', example: 0.2 })
-  across!: number;
-  @NumberField({ min: 0, max: 3, description: 'In the direction of the rows.', example: 0.1 })
-  along!: number;
-}
+export class StretchDto extends recordDto(STRETCH_RECORD, {}) {}
 
 /** What washing and hanging do, as (after − before)/before; negative where it shrinks. */
-export class GrowthDto {
-  @NumberField({ min: -0.5, max: 0.5, description: 'In the direction of the stitches.', example: 0 })
-  across!: number;
-  @NumberField({ min: -0.5, max: 0.5, description: 'In the direction of the rows.', example: 0.02 })
-  along!: number;
-}
+export class GrowthDto extends recordDto(GROWTH_RECORD, {}) {}
+
+const NESTED = { thickness: ThicknessDto, stretch: StretchDto, growth: GrowthDto };
 
 /** A yarn and its swatch, as far as the maker knows them. */
-export class FabricDto implements WholeChecked {
-  @TextField({ optional: true, max: 120, description: 'What the maker calls it.', example: 'Grey wool, hook 6' })
-  title?: string | null;
-  @ChoiceField(CRAFTS)
-  craft!: Craft;
-  @ChoiceField(STITCHES, {
-    optional: true,
-    description: 'Default: stockinette when knitted, single crochet when crocheted.',
-  })
-  stitch?: Stitch | null;
-  @ObjectField(() => ThicknessDto, {
-    optional: true,
-    description: 'Of one layer: four layers under a small book, divided by four.',
-  })
-  thickness?: ThicknessDto | null;
-  @NumberField({ optional: true, min: 0.5, max: 100 })
-  wrapsPerInch?: number | null;
-  @NumberField({ optional: true, min: 5, max: 20_000 })
-  metresPer100g?: number | null;
-  @ChoiceField(FIBRES, { optional: true })
-  fibre?: Fibre | null;
-  @WholeNumberField({ optional: true, min: 0, max: 7, description: '0 (lace) to 7 (jumbo).' })
-  weightCategory?: number | null;
-  @ObjectField(() => StretchDto, { optional: true })
-  stretch?: StretchDto | null;
-  @NumberField({ optional: true, min: 0, max: 3, description: 'Of the rib across, as measured.' })
-  ribStretch?: number | null;
-  @ObjectField(() => GrowthDto, { optional: true })
-  growth?: GrowthDto | null;
-  @NumberField({ optional: true, min: 10, max: 5000, description: 'g/m².' })
-  gramsPerSquareMetre?: number | null;
-
+export class FabricDto extends recordDto(FABRIC_RECORD, NESTED) implements WholeChecked {
   /** That its thickness is known somehow, and that what is said goes together. */
   problems() {
-    return problemsFrom(() => resolveFabric(fabricInput(this)));
+    return problemsFrom(() => resolveFabric(fabricFromRecord(this)));
   }
 }

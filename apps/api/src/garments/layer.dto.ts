@@ -1,11 +1,6 @@
-import { LAYER_SLEEVES, type Layer } from '#garment';
-import { ChoiceField, ObjectField } from '../http/fields.ts';
+import { LAYER_RECORD } from '#garment';
 import { ThicknessDto } from '../measures/length.dto.ts';
+import { recordDto } from '../records/record-dto.ts';
 
 /** What is worn beneath, beyond a shirt. */
-export class LayerDto {
-  @ObjectField(() => ThicknessDto)
-  thickness!: ThicknessDto;
-  @ChoiceField(LAYER_SLEEVES, { description: 'How far its sleeves reach.' })
-  sleeves!: Layer['sleeves'];
-}
+export class LayerDto extends recordDto(LAYER_RECORD, { thickness: ThicknessDto }) {}

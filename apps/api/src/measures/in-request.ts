@@ -1,7 +1,6 @@
 import { errorText } from '#advice-text';
-import { DomainError } from '#measure';
+import { DomainError, type Measured } from '#measure';
 import type { FieldError } from '../http/problem.ts';
-import type { Measured } from './measured.ts';
 
 /** Where a lib names a field otherwise than a request does. */
 const NAMES: readonly (readonly [RegExp, string])[] = [

@@ -2,23 +2,7 @@ import { applyDecorators } from '@nestjs/common';
 import { ApiProperty, type ApiPropertyOptions } from '@nestjs/swagger';
 import { ValidateBy, type ValidationArguments } from 'class-validator';
 import { errorText } from '#advice-text';
-import { DomainError } from '#measure';
-import type { Measured } from './measured.ts';
-import type { QuantityKind } from './quantity-kind.ts';
-import { readMeasured } from './read-measured.ts';
-
-/** Which sizes are believed, in mm or g, both ends included, and how that is said: "longer than 0, up to 5 m". */
-export interface Limits {
-  readonly min: number;
-  readonly max: number;
-  readonly words: string;
-}
-
-/** How the measured thing that holds the field is read; a body's weight is read otherwise than its lengths. */
-export interface Reading {
-  readonly kind: QuantityKind;
-  readonly limits: Limits;
-}
+import { DomainError, readingOf, readMeasured, unitsOf, type Measured, type MeasuredSchema } from '#measure';
 
 const LONGEST_TEXT = 40;
 
@@ -41,19 +25,16 @@ type Part = keyof typeof PARTS;
 
 /**
  * One of the four fields of something measured. Each is optional by itself; together they must be readable as one size, and
- * the field that is at fault says so. Where `readingOf` gives null there is nothing to read.
+ * the field that is at fault says so.
  */
-export function MeasuredField(
-  part: Part,
-  units: readonly string[],
-  readingOf: (object: Measured) => Reading | null,
-): PropertyDecorator {
+export function MeasuredField(part: Part, as: MeasuredSchema): PropertyDecorator {
+  const units = unitsOf(as);
   const fault = (args?: ValidationArguments): string | null => {
     const measured = (args?.object ?? {}) as Measured;
     const own = FAULTS[part](measured[part], units);
     if (own !== null) return own;
     if (Object.entries(FAULTS).some(([name, faultOf]) => faultOf(measured[name as Part], units) !== null)) return null;
-    return faultOfWhole(measured, readingOf(measured), part);
+    return faultOfWhole(measured, readingOf(measured, as), part);
   };
   const api = { ...PARTS[part], ...(part === 'unit' && { enum: [...units] }), required: false, nullable: true };
   return applyDecorators(
@@ -78,11 +59,11 @@ const FAULTS: Readonly<Record<Part, (value: unknown, units: readonly string[]) =
   u: (u) => (u == null || (Number.isFinite(u) && (u as number) >= 0) ? null : 'must be a number, 0 or more'),
 };
 
-function faultOfWhole(measured: Measured, reading: Reading | null, part: Part): string | null {
+function faultOfWhole(measured: Measured, reading: ReturnType<typeof readingOf>, part: Part): string | null {
   if (reading === null) return null;
-  const { kind, limits } = reading;
+  const { quantity, limits } = reading;
   try {
-    const { size } = readMeasured(measured, kind);
+    const { size } = readMeasured(measured, quantity);
     const speaks = measured.text == null ? 'value' : 'text';
     return part !== speaks || (size >= limits.min && size <= limits.max) ? null : `must be ${limits.words}`;
   } catch (error) {

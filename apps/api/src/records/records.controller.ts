@@ -1,6 +1,7 @@
 import { Body, Controller, Inject, Query, Res, type Type } from '@nestjs/common';
 import { ApiBody, ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
+import { storedRecord, type RecordOf, type RecordSchema, type StoredRecord } from '#measure';
 import { Id } from '../http/id.ts';
 import { IfMatch } from '../http/if-match.ts';
 import { InputPipe } from '../http/input.pipe.ts';
@@ -11,35 +12,35 @@ import type { KeptRecords } from './kept-records.ts';
 import { Creates, Erases, Lists, Reads, Replaces } from './record-endpoints.ts';
 
 /** What is particular to one kind of record. */
-export interface RecordKind<Dto extends object, Document extends object> {
+export interface RecordKind<S extends RecordSchema> {
   /** In the address: `bodies`. */
   readonly path: string;
   /** In the documentation: `a body`. */
   readonly what: string;
-  readonly dto: Type<Dto>;
+  readonly schema: S;
+  readonly dto: Type<RecordOf<S>>;
   readonly kept: Type;
   readonly page: Type;
-  readonly records: Type<KeptRecords<Document>>;
-  document(dto: Dto): Document;
+  readonly records: Type<KeptRecords<StoredRecord<S>>>;
 }
 
 /** The five endpoints of a kind of record. */
-export function recordsController<Dto extends object, Document extends object>(kind: RecordKind<Dto, Document>): Type {
-  const { path, what, dto: dtoClass, kept, page: pageClass } = kind;
+export function recordsController<S extends RecordSchema>(kind: RecordKind<S>): Type {
+  const { path, what, schema, dto: dtoClass, kept, page: pageClass } = kind;
 
   @ApiTags(path)
   @Controller(`v1/${path}`)
   class RecordsController {
-    constructor(@Inject(kind.records) private readonly records: KeptRecords<Document>) {}
+    constructor(@Inject(kind.records) private readonly records: KeptRecords<StoredRecord<S>>) {}
 
     @Creates(what, kept)
     @ApiBody({ type: dtoClass })
     async create(
       @MakerId() maker: string,
-      @Body(InputPipe.of(dtoClass)) dto: Dto,
+      @Body(InputPipe.of(dtoClass)) dto: RecordOf<S>,
       @Res({ passthrough: true }) response: Response,
     ) {
-      const row = await this.records.create(maker, kind.document(dto));
+      const row = await this.records.create(maker, storedRecord(schema, dto));
       response.location(`/v1/${path}/${row.id}`);
       return answerWith(response, row);
     }
@@ -60,10 +61,10 @@ export function recordsController<Dto extends object, Document extends object>(k
       @MakerId() maker: string,
       @Id() id: string,
       @IfMatch() ifMatch: string | undefined,
-      @Body(InputPipe.of(dtoClass)) dto: Dto,
+      @Body(InputPipe.of(dtoClass)) dto: RecordOf<S>,
       @Res({ passthrough: true }) response: Response,
     ) {
-      return answerWith(response, await this.records.replace(maker, id, kind.document(dto), ifMatch));
+      return answerWith(response, await this.records.replace(maker, id, storedRecord(schema, dto), ifMatch));
     }
 
     @Erases(what)

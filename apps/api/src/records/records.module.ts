@@ -1,16 +1,16 @@
 import { Module } from '@nestjs/common';
+import { BODY_RECORD } from '#body';
+import { FABRIC_RECORD } from '#fabric';
+import { GARMENT_RECORD } from '#garment';
 import { BodyModelModule } from '../body-model/body-model.module.ts';
 import { BodyProfiles } from '../bodies/body-profiles.ts';
 import { ProfileController } from '../bodies/profile.controller.ts';
-import { bodyDocument } from '../bodies/body-document.ts';
 import { BodyDto } from '../bodies/body.dto.ts';
 import { Bodies } from '../bodies/bodies.ts';
 import { BodyPage, KeptBody } from '../bodies/kept-body.dto.ts';
-import { fabricDocument } from '../fabrics/fabric-document.ts';
 import { FabricDto } from '../fabrics/fabric.dto.ts';
 import { Fabrics } from '../fabrics/fabrics.ts';
 import { FabricPage, KeptFabric } from '../fabrics/kept-fabric.dto.ts';
-import { garmentDocument } from '../garments/garment-document.ts';
 import { GarmentDto } from '../garments/garment.dto.ts';
 import { Garments } from '../garments/garments.ts';
 import { GarmentPage, KeptGarment } from '../garments/kept-garment.dto.ts';
@@ -23,7 +23,7 @@ const BodiesController = recordsController({
   kept: KeptBody,
   page: BodyPage,
   records: Bodies,
-  document: bodyDocument,
+  schema: BODY_RECORD,
 });
 const GarmentsController = recordsController({
   path: 'garments',
@@ -32,7 +32,7 @@ const GarmentsController = recordsController({
   kept: KeptGarment,
   page: GarmentPage,
   records: Garments,
-  document: garmentDocument,
+  schema: GARMENT_RECORD,
 });
 const FabricsController = recordsController({
   path: 'fabrics',
@@ -41,7 +41,7 @@ const FabricsController = recordsController({
   kept: KeptFabric,
   page: FabricPage,
   records: Fabrics,
-  document: fabricDocument,
+  schema: FABRIC_RECORD,
 });
 
 /** What a maker keeps: bodies, garments that fit, fabrics. */

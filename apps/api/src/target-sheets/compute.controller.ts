@@ -2,7 +2,6 @@ import { Body, Controller, HttpCode, Post, Res } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiProperty, ApiTags, getSchemaPath } from '@nestjs/swagger';
 import type { Response } from 'express';
 import type { TargetSheet } from '#target-sheet';
-import { fabricDocument } from '../fabrics/fabric-document.ts';
 import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
 import { ApiSheet, SHEET_SCHEMA } from './api-sheet.ts';
 import { RunSheetsDto } from './keep-sheet.dto.ts';
@@ -50,7 +49,7 @@ export class ComputeController {
   @ApiOkResponse({ description: 'One sheet a size.', type: SheetRunDto })
   @ApiProblems(...BODY_PROBLEMS)
   run(@Body() dto: RunSheetsDto) {
-    const choices = { ...sheetChoices(dto, []), fabric: fabricDocument(dto.fabric) };
+    const choices = { ...sheetChoices(dto, []), fabric: dto.fabric };
     return { items: this.composer.run(choices, dto.table, dto.sizes ?? null), next: null };
   }
 }

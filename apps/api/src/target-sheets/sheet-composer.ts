@@ -38,7 +38,7 @@ export class SheetComposer {
     table: string,
     sizes: readonly string[] | null,
   ): SizedSheet[] {
-    const { basis } = choices.design;
+    const basis = choices.design.basis ?? 'body';
     if (basis !== 'body') {
       const text = `Read the basis "${basis}"; a run of sizes has no garment to go by, so its basis is "body".`;
       throw new DomainError('basis-without-garment', text, '/design/basis');

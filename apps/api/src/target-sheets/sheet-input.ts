@@ -1,22 +1,18 @@
+import { bodyFromRecord } from '#body';
+import { fabricFromRecord } from '#fabric';
+import { designFromRecord, madeFromRecord } from '#fit';
+import { garmentFromRecord } from '#garment';
 import type { SheetInput } from '#target-sheet';
-import { bodyInput } from '../bodies/body-input.ts';
-import { designInput } from '../design/design-input.ts';
-import { fabricInput } from '../fabrics/fabric-input.ts';
-import { garmentInput } from '../garments/garment-input.ts';
-import { mmOf } from '../measures/read-entered.ts';
 import type { SheetRequest } from './sheet-request.ts';
 
 /** A request in the terms of the libs: millimetres, grams, one name for each thing. */
-export function sheetInput(request: SheetRequest): SheetInput {
-  const { title, body, garment, fabric, design, made, rules, unit } = request;
+export function sheetInput({ body, garment, fabric, design, made, ...rest }: SheetRequest): SheetInput {
   return {
-    title,
-    body: body === null ? null : { estimate: body.estimate, ...bodyInput(body) },
-    garment: garment === null ? null : garmentInput(garment),
-    fabric: fabricInput(fabric),
-    design: designInput(design),
-    made: made.map((each) => ({ piece: each.piece, name: each.name, value: mmOf(each) ?? 0 })),
-    rules,
-    unit,
+    ...rest,
+    body: body === null ? null : { estimate: body.estimate ?? true, ...bodyFromRecord(body) },
+    garment: garment === null ? null : garmentFromRecord(garment),
+    fabric: fabricFromRecord(fabric),
+    design: designFromRecord(design),
+    made: made.map(madeFromRecord),
   };
 }

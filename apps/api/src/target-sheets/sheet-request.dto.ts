@@ -1,4 +1,4 @@
-import { PIECES, PIECE_DIMENSION_NAMES, type DimensionName, type PieceName } from '#fit';
+import { MADE_PIECE_RECORD } from '#fit';
 import { SHEET_UNITS, type SheetUnit } from '#target-sheet';
 import { BodyDto } from '../bodies/body.dto.ts';
 import { DesignDto } from '../design/design.dto.ts';
@@ -6,28 +6,10 @@ import { RulesDto } from '../design/rules.dto.ts';
 import { FabricDto } from '../fabrics/fabric.dto.ts';
 import { GarmentDto } from '../garments/garment.dto.ts';
 import { ChoiceField, ListField, ObjectField, TextField } from '../http/fields.ts';
-import { DiffersFromSiblings } from '../http/siblings.ts';
-import type { Measured } from '../measures/measured.ts';
-import { MeasuredField, type Reading } from '../measures/measured-field.ts';
-import { LENGTH } from '../measures/quantity-kind.ts';
-
-const READING: Reading = { kind: LENGTH, limits: { min: 1, max: 3000, words: 'from 1 mm to 3 m' } };
-const reading = (): Reading => READING;
+import { recordDto } from '../records/record-dto.ts';
 
 /** A finished piece as measured: flat, washed, no allowance. */
-export class MadePieceDto implements Measured {
-  @ChoiceField(PIECES)
-  piece!: PieceName;
-  @ChoiceField(PIECE_DIMENSION_NAMES)
-  @DiffersFromSiblings('piece', 'name')
-  name!: DimensionName;
-  @MeasuredField('value', LENGTH.units, reading)
-  value?: number | null;
-  @MeasuredField('unit', LENGTH.units, reading)
-  unit?: string | null;
-  @MeasuredField('text', LENGTH.units, reading)
-  text?: string | null;
-}
+export class MadePieceDto extends recordDto(MADE_PIECE_RECORD, {}, ['piece', 'name']) {}
 
 /** What every request for a sheet says beside body, garment and fabric. */
 export class SheetChoicesDto {

@@ -1,48 +1,54 @@
-import type { DimensionName, PieceName } from '#fit';
+import { BODY_RECORD, type BodyRecord, type StoredBody } from '#body';
+import { FABRIC_RECORD, type FabricRecord, type StoredFabric } from '#fabric';
+import {
+  DESIGN_RECORD,
+  MADE_PIECE_RECORD,
+  type DesignRecord,
+  type MadePieceRecord,
+  type StoredDesign,
+  type StoredMadePiece,
+} from '#fit';
+import { GARMENT_RECORD, type GarmentRecord, type StoredGarment } from '#garment';
+import { storedRecord } from '#measure';
 import type { SheetUnit } from '#target-sheet';
-import { bodyDocument, type BodyDocument } from '../bodies/body-document.ts';
-import { designDocument, type DesignDocument } from '../design/design-document.ts';
 import type { RulesDto } from '../design/rules.dto.ts';
-import { fabricDocument, type FabricDocument } from '../fabrics/fabric-document.ts';
-import { garmentDocument, type GarmentDocument } from '../garments/garment-document.ts';
-import { lengthDocument, type LengthDocument } from '../measures/measured-document.ts';
-import type { ComputeSheetDto, MadePieceDto, SheetChoicesDto } from './sheet-request.dto.ts';
+import type { ComputeSheetDto, SheetChoicesDto } from './sheet-request.dto.ts';
 
-export interface MadePieceDocument extends LengthDocument {
-  readonly piece: PieceName;
-  readonly name: DimensionName;
-}
-
-/** The choices of a request, with what was left out said plainly. */
+/** The choices of a request: everything but body, garment and fabric. */
 export interface SheetChoices {
   readonly title: string;
-  readonly design: DesignDocument;
-  readonly made: readonly MadePieceDocument[];
+  readonly design: DesignRecord;
+  readonly made: readonly MadePieceRecord[];
   readonly rules: Readonly<Record<string, number>>;
   readonly unit: SheetUnit;
 }
 
-/** Everything a sheet is made from, as it was entered: what is kept beside a sheet, and what can be sent to compute it again. */
+/** Everything a sheet is made from, as it was entered. */
 export interface SheetRequest extends SheetChoices {
-  readonly body: BodyDocument | null;
-  readonly garment: GarmentDocument | null;
-  readonly fabric: FabricDocument;
+  readonly body: BodyRecord | null;
+  readonly garment: GarmentRecord | null;
+  readonly fabric: FabricRecord;
+}
+
+/** What is kept beside a sheet: the same with what was left out filled in. Sent again, it computes the sheet again. */
+export interface StoredSheetRequest extends SheetRequest {
+  readonly body: StoredBody | null;
+  readonly garment: StoredGarment | null;
+  readonly fabric: StoredFabric;
+  readonly design: StoredDesign;
+  readonly made: readonly StoredMadePiece[];
 }
 
 export function sheetRequest(dto: ComputeSheetDto): SheetRequest {
-  return {
-    body: dto.body == null ? null : bodyDocument(dto.body),
-    garment: dto.garment == null ? null : garmentDocument(dto.garment),
-    fabric: fabricDocument(dto.fabric),
-    ...sheetChoices(dto, dto.made ?? []),
-  };
+  const { body, garment, fabric, made } = dto;
+  return { body: body ?? null, garment: garment ?? null, fabric, ...sheetChoices(dto, made ?? []) };
 }
 
-export function sheetChoices(dto: SheetChoicesDto, made: readonly MadePieceDto[]): SheetChoices {
+export function sheetChoices(dto: SheetChoicesDto, made: readonly MadePieceRecord[]): SheetChoices {
   return {
     title: dto.title ?? '',
-    design: designDocument(dto.design),
-    made: made.map((each) => ({ piece: each.piece, name: each.name, ...lengthDocument(each) })),
+    design: dto.design,
+    made,
     rules: saidRules(dto.rules ?? {}),
     unit: dto.unit ?? 'mm',
   };
@@ -50,4 +56,15 @@ export function sheetChoices(dto: SheetChoicesDto, made: readonly MadePieceDto[]
 
 export function saidRules(rules: RulesDto): Readonly<Record<string, number>> {
   return Object.fromEntries(Object.entries(rules).flatMap(([name, value]) => (value == null ? [] : [[name, value]])));
+}
+
+export function storedSheetRequest({ body, garment, fabric, design, made, ...rest }: SheetRequest): StoredSheetRequest {
+  return {
+    ...rest,
+    body: body && storedRecord(BODY_RECORD, body),
+    garment: garment && storedRecord(GARMENT_RECORD, garment),
+    fabric: storedRecord(FABRIC_RECORD, fabric),
+    design: storedRecord(DESIGN_RECORD, design),
+    made: made.map((piece) => storedRecord(MADE_PIECE_RECORD, piece)),
+  };
 }

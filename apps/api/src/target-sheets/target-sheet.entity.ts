@@ -1,6 +1,6 @@
 import { EntitySchema } from 'typeorm';
 import type { TargetSheet } from '#target-sheet';
-import type { SheetRequest } from './sheet-request.ts';
+import type { StoredSheetRequest } from './sheet-request.ts';
 
 /** What a list says of a sheet. */
 export type SheetSummary = Pick<TargetSheet, 'title' | 'unit'> &
@@ -26,7 +26,7 @@ export interface TargetSheetRow {
   fabricVersion: number | null;
   summary: SheetSummary;
   /** The snapshot of what it was made from, as entered: a request that computes it again. Null where the sheet was read in. */
-  request: SheetRequest | null;
+  request: StoredSheetRequest | null;
   /** The sheet as JSON text, as it is handed out. */
   sheet: string;
 }

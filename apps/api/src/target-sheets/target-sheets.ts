@@ -12,7 +12,7 @@ import type { RecordRow } from '../records/record.entity.ts';
 import { UnitOfWork } from '../storage/unit-of-work.ts';
 import { currentVersions, inputsChanged, type Changeable, type CurrentVersions } from './inputs-changed.ts';
 import { SheetComposer } from './sheet-composer.ts';
-import type { SheetChoices } from './sheet-request.ts';
+import { storedSheetRequest, type SheetChoices } from './sheet-request.ts';
 import { summaryOf, type TargetSheetRow } from './target-sheet.entity.ts';
 import { TargetSheetRepository, type SheetEntry } from './target-sheet.repository.ts';
 
@@ -77,7 +77,7 @@ export class TargetSheets {
       fabricId: ids.fabric,
       fabricVersion: fabric.version,
       summary: summaryOf(sheet),
-      request,
+      request: storedSheetRequest(request),
       sheet: JSON.stringify(sheet),
     };
     await this.rows.insert(manager, row);

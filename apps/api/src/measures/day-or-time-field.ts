@@ -1,32 +1,22 @@
-import { HOWS, type How } from '#measure';
 import { applyDecorators } from '@nestjs/common';
 import { ApiProperty } from '@nestjs/swagger';
 import { IsOptional, ValidateBy } from 'class-validator';
-import { ChoiceField } from '../http/fields.ts';
-
-export const HOW_DEFAULT: How = 'home';
-
-/** How a measure was come by. */
-export function HowField(): PropertyDecorator {
-  return ChoiceField(HOWS, {
-    optional: true,
-    default: HOW_DEFAULT,
-    description: 'By whom or whence: sets its uncertainty where none is given.',
-  });
-}
 
 const DAY_OR_TIME = /^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2}(\.\d{1,9})?)?(Z|[+-]\d{2}:\d{2}))?$/;
 
 /** When a measure was taken: a day, or a time with its offset (RFC 3339). */
-export function TakenAtField(): PropertyDecorator {
+export function DayOrTimeField(words: {
+  readonly description?: string;
+  readonly example?: unknown;
+}): PropertyDecorator {
   return applyDecorators(
     ApiProperty({
       type: 'string',
       maxLength: 35,
       required: false,
       nullable: true,
-      example: '2026-01-31',
-      description: 'A day, or a time with its offset (RFC 3339).',
+      example: words.example,
+      ...(words.description !== undefined && { description: words.description }),
     }),
     IsOptional(),
     ValidateBy({

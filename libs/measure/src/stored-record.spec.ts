@@ -1,0 +1,90 @@
+import { expect, expectTypeOf, it } from 'vitest';
+import { chosenFields, measuredFields } from './measured-fields.ts';
+import type { RecordOf, RecordSchema, StoredRecord } from './record-schema.ts';
+import { storedRecord } from './stored-record.ts';
+import { TAKEN_FIELDS } from './taken-fields.ts';
+
+const LIMITS = { min: 1, max: 3000, words: 'from 1 mm to 3 m' };
+const SCARF = {
+  title: { kind: 'text', max: 120, optional: true },
+  stitch: { kind: 'choice', of: ['garter', 'rib'] },
+  fringe: { kind: 'yes-no', optional: true, default: false },
+  sides: {
+    kind: 'list',
+    max: 4,
+    items: {
+      name: { kind: 'choice', of: ['long', 'short'] },
+      ...measuredFields({ quantity: 'length', limits: LIMITS }),
+      ...TAKEN_FIELDS,
+      from: {
+        kind: 'choice',
+        of: ['edge', 'middle'],
+        optional: true,
+        default: 'edge',
+        onlyWhere: { field: 'name', is: 'long' },
+      },
+    },
+  },
+  seen: {
+    kind: 'record',
+    fields: { indoors: { kind: 'whole', min: 0, max: 9, optional: true } },
+    sparse: true,
+    optional: true,
+  },
+  ease: {
+    kind: 'either',
+    by: 'place',
+    given: { place: { kind: 'number', min: 0, max: 1 } },
+    missing: chosenFields({ quantity: 'difference', limits: LIMITS, orGiven: 'place' }),
+    standard: { place: 0.5 },
+    optional: true,
+  },
+} as const satisfies RecordSchema;
+type Scarf = RecordOf<typeof SCARF>;
+
+it('fills in what was left out: its default, an empty text, or null', () => {
+  const scarf: Scarf = {
+    stitch: 'rib',
+    sides: [
+      { name: 'long', text: '1.5 m', takenAt: '2026-01-31' },
+      { name: 'short', value: 30, unit: 'cm', from: 'middle' },
+    ],
+    seen: { indoors: null },
+  };
+  const stored = storedRecord(SCARF, scarf);
+  expect(stored).toEqual({
+    title: '',
+    stitch: 'rib',
+    fringe: false,
+    sides: [
+      {
+        name: 'long',
+        value: null,
+        unit: null,
+        text: '1.5 m',
+        u: null,
+        how: 'home',
+        takenAt: '2026-01-31',
+        from: 'edge',
+      },
+      { name: 'short', value: 30, unit: 'cm', text: null, u: null, how: 'home', takenAt: null, from: null },
+    ],
+    seen: {},
+    ease: { place: 0.5 },
+  });
+  expect(storedRecord(SCARF, stored)).toEqual(stored);
+});
+
+it('stores one of two records, by the field that tells them apart', () => {
+  const withEase = (ease: NonNullable<Scarf['ease']>) => storedRecord(SCARF, { stitch: 'rib', sides: [], ease }).ease;
+  expect(withEase({ place: 0.2, value: null })).toEqual({ place: 0.2 });
+  expect(withEase({ value: 3, unit: 'cm' })).toEqual({ value: 3, unit: 'cm', text: null });
+});
+
+it('has types that say the same', () => {
+  expectTypeOf<Scarf['stitch']>().toEqualTypeOf<'garter' | 'rib'>();
+  expectTypeOf<Scarf['fringe']>().toEqualTypeOf<boolean | null | undefined>();
+  expectTypeOf<StoredRecord<typeof SCARF>['fringe']>().toEqualTypeOf<boolean>();
+  expectTypeOf<StoredRecord<typeof SCARF>['sides'][number]['u']>().toEqualTypeOf<number | null>();
+  expectTypeOf<Scarf['sides'][number]['unit']>().toEqualTypeOf<'mm' | 'cm' | '[in_i]' | 'in' | null | undefined>();
+});
