@@ -13,7 +13,13 @@ export class ApiProcess {
   private constructor(
     private readonly child: ChildProcess,
     readonly url: string,
+    private readonly written: { errors: string },
   ) {}
+
+  /** What it has written on the standard error. */
+  get errors(): string {
+    return this.written.errors;
+  }
 
   /** Starts it on a free port; ready when it says where it is. */
   static async start(env: Environment): Promise<ApiProcess> {
@@ -22,6 +28,7 @@ export class ApiProcess {
       stdio: ['ignore', 'pipe', 'pipe'],
     });
     let said = '';
+    const written = { errors: '' };
     const url = await new Promise<string>((resolve, reject) => {
       const listen = (chunk: Buffer): void => {
         said += chunk.toString();
@@ -29,10 +36,10 @@ export class ApiProcess {
         if (found !== undefined) resolve(found);
       };
       child.stdout.on('data', listen);
-      child.stderr.on('data', listen);
+      child.stderr.on('data', listen).on('data', (chunk: Buffer) => void (written.errors += chunk.toString()));
       child.once('exit', (code) => reject(new Error(`The API ended (${code}) and said: ${said}`)));
     });
-    return new ApiProcess(child, url);
+    return new ApiProcess(child, url, written);
   }
 
   /** Ends it as a power cut does. */
@@ -42,6 +49,13 @@ export class ApiProcess {
 
   async stop(): Promise<void> {
     await this.end('SIGTERM');
+  }
+
+  /** Sends it a signal; gives its exit code when it has ended. */
+  async signal(signal: NodeJS.Signals): Promise<number | null> {
+    const ended = new Promise<number | null>((done) => this.child.once('close', done));
+    this.child.kill(signal);
+    return ended;
   }
 
   private async end(signal: NodeJS.Signals): Promise<void> {

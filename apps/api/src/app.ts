@@ -10,6 +10,10 @@ import { checkAddress } from './http/check-address.ts';
 import { checkHost } from './http/check-host.ts';
 import { checkMethod } from './http/check-method.ts';
 import { newServer } from './http/new-server.ts';
+import { keepToThisMachine } from './http/this-machine.ts';
+import { refuseCrossSite } from './http/refuse-cross-site.ts';
+import { requestLog } from './log/request-log.ts';
+import { StructuredLogger } from './log/structured-logger.ts';
 import { problemHandler } from './http/problem.filter.ts';
 import { readBody } from './http/read-body.ts';
 import { securityHeaders } from './http/security-headers.ts';
@@ -24,15 +28,27 @@ import { openDatabase } from './storage/open-database.ts';
  */
 export async function makeApp(env: Environment): Promise<NestExpressApplication> {
   const settings = settingsFrom(env);
+  const logger = new StructuredLogger(settings.logLevel);
   const dataSource = await openDatabase(settings.database);
   const handOff = await orClosed(dataSource, () => handOffSettingsFrom(env, settings.database));
   const module = AppModule.over(dataSource, handOff);
   const app = await NestFactory.create<NestExpressApplication>(module, new ExpressAdapter(newServer()), {
     bodyParser: false,
     abortOnError: false,
-    logger: ['error', 'warn'],
+    logger,
   });
-  app.use(securityHeaders, checkHost(settings.allowedHosts), checkAddress, checkMethod, readBody, problemHandler);
+  const publicNames = handOff.publicUrl === null ? [] : [new URL(handOff.publicUrl).hostname];
+  app.use(
+    requestLog(logger),
+    securityHeaders,
+    checkHost([...settings.allowedHosts, ...publicNames]),
+    keepToThisMachine,
+    refuseCrossSite,
+    checkAddress,
+    checkMethod,
+    readBody,
+    problemHandler,
+  );
   answerBrokenRequests(app.getHttpServer());
   serveDocs(app);
   servePage(app, settings.pageFolder);

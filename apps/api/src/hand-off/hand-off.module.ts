@@ -1,12 +1,12 @@
 import { Module, type DynamicModule } from '@nestjs/common';
 import { APP_GUARD } from '@nestjs/core';
 import { TargetSheetsModule } from '../target-sheets/target-sheets.module.ts';
-import { Courier } from './delivery/courier.ts';
-import { Deliveries } from './delivery/deliveries.ts';
-import { DeliveryRound } from './delivery/delivery-round.ts';
+import { HandOffSender } from './delivery/hand-off-sender.ts';
+import { OutboxQueue } from './delivery/outbox-queue.ts';
+import { OutboxWorker } from './delivery/outbox-worker.ts';
 import { PlannerPost } from './delivery/post.ts';
 import { HandOffSettings } from './hand-off-settings.ts';
-import { Accepting } from './outbox/accepting.ts';
+import { HandOffIntake } from './outbox/hand-off-intake.ts';
 import { HandOffs } from './outbox/hand-offs.ts';
 import { HandOffsController } from './outbox/hand-offs.controller.ts';
 import { Outbox } from './outbox/outbox.ts';
@@ -36,11 +36,11 @@ export class HandOffModule {
         PlannerSecrets,
         PlannerTest,
         HandOffs,
-        Accepting,
+        HandOffIntake,
         Outbox,
-        Deliveries,
-        DeliveryRound,
-        Courier,
+        OutboxQueue,
+        OutboxWorker,
+        HandOffSender,
         ReadKeys,
         SheetImport,
       ],

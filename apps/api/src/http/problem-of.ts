@@ -1,5 +1,6 @@
 import { HttpException, Logger } from '@nestjs/common';
 import { DomainError } from '#measure';
+import { errorPlace } from '../log/error-place.ts';
 import { Conflict } from '../storage/conflict.ts';
 import { Outage } from '../storage/outage.ts';
 import { HttpProblem } from './problem.ts';
@@ -9,7 +10,7 @@ import { problemOfOutage } from './problem-of-outage.ts';
 const logger = new Logger('Fault');
 
 /** The problem that an error means. Nothing of a request is logged: for a fault of ours, its kind and its place in the code. */
-export function problemOf(error: unknown): HttpProblem {
+export function problemOf(error: unknown, requestId?: string): HttpProblem {
   if (error instanceof HttpProblem) return error;
   if (error instanceof DomainError) return problemOfDomain(error);
   if (error instanceof Conflict) {
@@ -17,12 +18,12 @@ export function problemOf(error: unknown): HttpProblem {
     return new HttpProblem(409, 'changed-meanwhile', words);
   }
   if (error instanceof Outage) {
-    logger.error(`The database: ${error.reason}`);
+    logger.error({ msg: `The database: ${error.reason}`, requestId });
     return problemOfOutage(error);
   }
   const status = error instanceof HttpException ? error.getStatus() : statusOf(error);
   if (status < 500) return problemOfStatus(status);
-  logger.error(placeOf(error));
+  logger.error({ msg: errorPlace(error), requestId });
   return new HttpProblem(500, 'fault', 'This is a fault of the service, not of your request.');
 }
 
@@ -36,12 +37,4 @@ function problemOfStatus(status: number): HttpProblem {
   if (status === 404)
     return new HttpProblem(404, 'not-found', 'There is nothing at this address; /docs lists what there is.');
   return new HttpProblem(status, 'unreadable', 'The request cannot be read; /docs says what can be sent.');
-}
-
-/** The kind of an error and the lines of code it came through; never its message, which may quote what a maker entered. */
-export function placeOf(error: unknown): string {
-  if (!(error instanceof Error)) return typeof error;
-  const code: unknown = (error as { code?: unknown }).code;
-  const frames = (error.stack ?? '').split('\n').filter((line) => /^\s+at /.test(line));
-  return [`${error.name} ${typeof code === 'string' ? code : ''}`, ...frames].join('\n');
 }

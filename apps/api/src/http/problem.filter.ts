@@ -1,5 +1,6 @@
 import { Catch, NotFoundException, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
 import type { NextFunction, Request, Response } from 'express';
+import { requestIdOf } from '../log/request-log.ts';
 import { wrongMethod } from './check-method.ts';
 import { methodsAt } from './methods-at.ts';
 import { problemOf } from './problem-of.ts';
@@ -23,7 +24,7 @@ export function problemHandler(error: unknown, _request: Request, response: Resp
 }
 
 export function answerProblem(error: unknown, response: Response): void {
-  const problem = problemOf(error);
+  const problem = problemOf(error, requestIdOf(response));
   if (response.headersSent) return void response.destroy();
   response.removeHeader('ETag');
   if (problem.retryAfterS !== null) response.setHeader('Retry-After', String(problem.retryAfterS));

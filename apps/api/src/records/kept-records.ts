@@ -1,8 +1,9 @@
 import { DomainError } from '#measure';
 import type { EntityManager } from 'typeorm';
-import { v7 as uuid } from 'uuid';
 import { expectVersion, requireIfMatch } from '../http/if-match.ts';
 import { idOfCursor, pageOf, type Page, type PageQuery } from '../http/page.ts';
+import { clock, nowButNotBefore } from '../clock/steady-clock.ts';
+import { newId } from '../storage/new-id.ts';
 import type { UnitOfWork } from '../storage/unit-of-work.ts';
 import type { RecordRow } from './record.entity.ts';
 import type { RecordRepository } from './record.repository.ts';
@@ -16,8 +17,8 @@ export class KeptRecords<D extends object> {
   ) {}
 
   async create(makerId: string, document: D): Promise<RecordRow<D>> {
-    const now = new Date().toISOString();
-    const row = { id: uuid(), makerId, version: 1, createdAt: now, updatedAt: now, document };
+    const now = clock.now().toISOString();
+    const row = { id: newId(), makerId, version: 1, createdAt: now, updatedAt: now, document };
     await this.work.write((manager) => this.rows.insert(manager, row));
     return row;
   }
@@ -38,7 +39,7 @@ export class KeptRecords<D extends object> {
     return this.work.erase(async (manager) => {
       const old = await this.need(manager, makerId, id);
       expectVersion(expected, old.version);
-      const next = { ...old, version: old.version + 1, updatedAt: new Date().toISOString(), document };
+      const next = { ...old, version: old.version + 1, updatedAt: nowButNotBefore(old.updatedAt), document };
       if (await this.rows.replace(manager, next)) return next;
       throw new DomainError('changed-since', 'It was changed at the same moment. Read it again.');
     });

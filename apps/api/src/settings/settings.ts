@@ -1,5 +1,6 @@
 import { isIPv4 } from 'node:net';
 import { isAbsolute, join, resolve } from 'node:path';
+import { LOG_LEVELS, type LogLevel } from '../log/structured-logger.ts';
 import { StartError } from './start-error.ts';
 
 export type Environment = Readonly<Record<string, string | undefined>>;
@@ -11,9 +12,12 @@ export type DatabaseSettings =
 export abstract class Settings {
   abstract readonly host: string;
   abstract readonly port: number;
-  /** Names the service may be called by, besides the loopback ones. Lower case, no port. */
+  /** Names the service may be called by from elsewhere. Lower case, no port. */
   abstract readonly allowedHosts: readonly string[];
   abstract readonly database: DatabaseSettings;
+  /** How long what was accepted may take to be finished when the service stops. */
+  abstract readonly stopMs: number;
+  abstract readonly logLevel: LogLevel;
   /** The built page, served at `/` when it is there. */
   abstract readonly pageFolder: string;
 }
@@ -22,16 +26,19 @@ export abstract class Settings {
 const HOST_NAME = /^(?:[a-z0-9_](?:[a-z0-9._-]*[a-z0-9])?|\[[0-9a-f:.]+\])$/;
 
 /**
- * Reads HOST, PORT, ALLOWED_HOSTS (comma between), DATABASE_URL (PostgreSQL), DATA_DIR, SQLITE_FILE and PAGE_DIR.
+ * Reads HOST, PORT, ALLOWED_HOSTS (comma between), DATABASE_URL (PostgreSQL), DATA_DIR, SQLITE_FILE, STOP_SECONDS,
+ * LOG_LEVEL and PAGE_DIR.
  *
  * @throws StartError naming the setting that is wrong
  */
 export function settingsFrom(env: Environment): Settings {
   return {
     host: hostFrom(env['HOST']),
-    port: portFrom(env['PORT']),
+    port: wholeNumberFrom('PORT', env['PORT'], 4114, 65_535),
     allowedHosts: allowedHostsFrom(env['ALLOWED_HOSTS']),
     database: databaseFrom(env),
+    stopMs: 1000 * wholeNumberFrom('STOP_SECONDS', env['STOP_SECONDS'], 10, 3600),
+    logLevel: logLevelFrom(env['LOG_LEVEL']),
     pageFolder: resolve(env['PAGE_DIR'] || 'dist/apps/web'),
   };
 }
@@ -54,11 +61,18 @@ function allowedHostsFrom(text: string | undefined): string[] {
   );
 }
 
-function portFrom(text: string | undefined): number {
-  if (!text) return 4114;
-  const port = Number(text);
-  if (/^\d+$/.test(text) && port <= 65_535) return port;
-  throw new StartError(`PORT is “${text}”; it must be a whole number from 0 to 65535.`);
+function wholeNumberFrom(name: string, text: string | undefined, otherwise: number, most: number): number {
+  if (!text) return otherwise;
+  const number = Number(text);
+  if (/^\d+$/.test(text) && number <= most) return number;
+  throw new StartError(`${name} is “${text}”; it must be a whole number from 0 to ${most}.`);
+}
+
+function logLevelFrom(text: string | undefined): LogLevel {
+  if (!text) return 'warn';
+  const level = LOG_LEVELS.find((each) => each === text);
+  if (level !== undefined) return level;
+  throw new StartError(`LOG_LEVEL is “${text}”; it must be one of ${LOG_LEVELS.join(', ')}.`);
 }
 
 export function databaseFrom(env: Environment): DatabaseSettings {

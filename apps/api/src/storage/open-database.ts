@@ -5,6 +5,7 @@ import { driverOptions, migratingOptions } from './driver.ts';
 import { EmbeddedDataSource } from './embedded-data-source.ts';
 import { applyPragmas, prepareFiles } from './embedded.ts';
 import { migrate } from './migrate.ts';
+import { continueIdsAfter } from './new-id.ts';
 import { outageReasonOf } from './outage.ts';
 import { mustBePrivate } from './private-file.ts';
 
@@ -19,7 +20,9 @@ async function openServer(database: Of<'postgres'>): Promise<DataSource> {
   const migrating = await connect(database, new DataSource(migratingOptions(database)));
   await named(database, migrating, migrate);
   await migrating.destroy();
-  return connect(database, new DataSource(driverOptions(database)));
+  const dataSource = await connect(database, new DataSource(driverOptions(database)));
+  await named(database, dataSource, continueIds);
+  return dataSource;
 }
 
 async function openEmbedded(database: Of<'sqlite'>): Promise<DataSource> {
@@ -31,9 +34,18 @@ async function openEmbedded(database: Of<'sqlite'>): Promise<DataSource> {
     await migrate(dataSource);
     // What an earlier process erased and had no time to take out of the log.
     await dataSource.query('PRAGMA wal_checkpoint(TRUNCATE)');
+    await continueIds(dataSource);
     if (file !== null) for (const suffix of ['', '-wal', '-shm']) mustBePrivate(`${file}${suffix}`);
   });
   return dataSource;
+}
+
+/** New ids sort after those that are there, also where the clock has been set back since. */
+async function continueIds(dataSource: DataSource): Promise<void> {
+  for (const { tableName } of dataSource.entityMetadatas) {
+    const [row] = await dataSource.query<{ newest: string | null }[]>(`SELECT max(id) AS newest FROM "${tableName}"`);
+    if (row?.newest != null) continueIdsAfter(row.newest);
+  }
 }
 
 async function connect(database: DatabaseSettings, dataSource: DataSource): Promise<DataSource> {

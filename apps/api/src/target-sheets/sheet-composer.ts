@@ -12,6 +12,7 @@ import {
 } from '#body';
 import { DomainError } from '#measure';
 import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
+import { clock } from '../clock/steady-clock.ts';
 import { BODY_MODEL } from '../body-model/body-model.module.ts';
 import { sheetInput } from './sheet-input.ts';
 import type { SheetChoices, SheetRequest } from './sheet-request.ts';
@@ -54,7 +55,7 @@ export class SheetComposer {
   }
 
   private composeFrom(input: SheetInput, id: string): TargetSheet {
-    return composeSheet(input, { id, createdAt: new Date().toISOString() }, { estimator: this.estimator });
+    return composeSheet(input, { id, createdAt: clock.now().toISOString() }, { estimator: this.estimator });
   }
 }
 

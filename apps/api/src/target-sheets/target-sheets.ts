@@ -1,6 +1,5 @@
 import { Injectable } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
-import { v7 as uuid } from 'uuid';
 import { DomainError } from '#measure';
 import type { TargetSheet } from '#target-sheet';
 import { Bodies } from '../bodies/bodies.ts';
@@ -9,6 +8,7 @@ import { Garments } from '../garments/garments.ts';
 import { idOfCursor, pageOf, type Page, type PageQuery } from '../http/page.ts';
 import type { KeptRecords } from '../records/kept-records.ts';
 import type { RecordRow } from '../records/record.entity.ts';
+import { newId } from '../storage/new-id.ts';
 import { UnitOfWork } from '../storage/unit-of-work.ts';
 import { currentVersions, inputsChanged, type Changeable, type CurrentVersions } from './inputs-changed.ts';
 import { SheetComposer } from './sheet-composer.ts';
@@ -64,7 +64,7 @@ export class TargetSheets {
       garment: garment && garment.document,
       fabric: fabric.document,
     };
-    const sheet = namingIds(() => this.composer.compose(request, uuid()));
+    const sheet = namingIds(() => this.composer.compose(request, newId()));
     const row: TargetSheetRow = {
       id: sheet.id,
       makerId,

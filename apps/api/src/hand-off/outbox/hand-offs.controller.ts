@@ -6,7 +6,7 @@ import { Id } from '../../http/id.ts';
 import { MakerId } from '../../maker/maker-id.ts';
 import { KeepSheetDto } from '../../target-sheets/keep-sheet.dto.ts';
 import { sheetChoices } from '../../target-sheets/sheet-request.ts';
-import { Accepting } from './accepting.ts';
+import { HandOffIntake } from './hand-off-intake.ts';
 import {
   firstAnswer,
   HandOffDto,
@@ -54,7 +54,7 @@ const HandsOn = (summary: string) =>
 export class HandOffsController {
   constructor(
     private readonly handOffs: HandOffs,
-    private readonly accepting: Accepting,
+    private readonly intake: HandOffIntake,
   ) {}
 
   @Post('target-sheets/:id/hand-offs')
@@ -69,8 +69,8 @@ export class HandOffsController {
   ): Promise<HandOffDto> {
     const request = { targetSheetId: id, plannerId };
     const fingerprint = fingerprintOf(request);
-    const ask = { makerId: maker, ...request, idempotencyKey, fingerprint, origin };
-    return accepted(response, await this.accepting.send(ask));
+    const handOff = { makerId: maker, ...request, idempotencyKey, fingerprint, origin };
+    return accepted(response, await this.intake.send(handOff));
   }
 
   @Post('planners/:id/hand-offs')
@@ -86,8 +86,8 @@ export class HandOffsController {
     const ids = { body: dto.bodyId ?? null, garment: dto.garmentId ?? null, fabric: dto.fabricId };
     const choices = sheetChoices(dto, dto.made ?? []);
     const fingerprint = fingerprintOf({ plannerId: id, ids, choices });
-    const ask = { makerId: maker, plannerId: id, idempotencyKey, fingerprint, origin };
-    return accepted(response, await this.accepting.makeAndSend(ask, ids, choices));
+    const handOff = { makerId: maker, plannerId: id, idempotencyKey, fingerprint, origin };
+    return accepted(response, await this.intake.makeAndSend(handOff, ids, choices));
   }
 
   @Get('hand-offs')

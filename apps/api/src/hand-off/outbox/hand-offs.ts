@@ -2,9 +2,10 @@ import { Injectable } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
 import { DomainError } from '#measure';
 import { idOfCursor, pageOf, type Page, type PageQuery } from '../../http/page.ts';
+import { clock } from '../../clock/steady-clock.ts';
 import { UnitOfWork } from '../../storage/unit-of-work.ts';
 import { TargetSheetRepository } from '../../target-sheets/target-sheet.repository.ts';
-import { DeliveryRound } from '../delivery/delivery-round.ts';
+import { OutboxWorker } from '../delivery/outbox-worker.ts';
 import { Planners } from '../planners/planners.ts';
 import type { AttemptRow } from './attempt.entity.ts';
 import type { HandOffRow } from './hand-off.entity.ts';
@@ -25,7 +26,7 @@ export class HandOffs {
     private readonly planners: Planners,
     private readonly sheets: TargetSheetRepository,
     private readonly outbox: Outbox,
-    private readonly round: DeliveryRound,
+    private readonly worker: OutboxWorker,
   ) {}
 
   /** What would leave, exactly. @throws DomainError `not-found`, `planner-lacks`, `payload-too-large` */
@@ -55,16 +56,16 @@ export class HandOffs {
   async sendAgain(makerId: string, id: string): Promise<WithAttempts> {
     await this.work.write(async (manager) => {
       const { state } = await this.need(manager, makerId, id);
-      if (await this.outbox.sendAgain(manager, makerId, id, new Date())) return;
+      if (await this.outbox.sendAgain(manager, makerId, id, clock.now())) return;
       throw new DomainError('hand-off-not-dead', `Only what was given up is sent again; this hand-off is ${state}.`);
     });
-    this.round.nudge();
+    this.worker.wake();
     return this.read(makerId, id);
   }
 
   /** Something that waited is due now. */
-  nudge(): void {
-    this.round.nudge();
+  wake(): void {
+    this.worker.wake();
   }
 
   private async need(manager: EntityManager, makerId: string, id: string): Promise<HandOffRow> {

@@ -1,5 +1,6 @@
-import { v7 as uuid } from 'uuid';
 import { DomainError } from '#measure';
+import { clock } from '../../clock/steady-clock.ts';
+import { newId } from '../../storage/new-id.ts';
 import type { TargetSheetRow } from '../../target-sheets/target-sheet.entity.ts';
 import { tryUntil } from '../delivery/back-off.ts';
 import type { PlannerRow } from '../planners/planner.entity.ts';
@@ -7,7 +8,7 @@ import type { HandOffRow } from './hand-off.entity.ts';
 import { packSheet } from './package.ts';
 
 /** How a request to hand on is known again, and where planners reach this service. */
-export interface Asking {
+export interface RequestIdentity {
   readonly idempotencyKey: string | null;
   readonly fingerprint: string;
   readonly origin: string;
@@ -21,13 +22,13 @@ export interface Asking {
 export function newHandOff(
   { id, sheet }: Pick<TargetSheetRow, 'id' | 'sheet'>,
   planner: PlannerRow,
-  { idempotencyKey, fingerprint, origin }: Asking,
+  { idempotencyKey, fingerprint, origin }: RequestIdentity,
 ): HandOffRow {
-  mustBeReached(planner);
+  mustBeReachable(planner);
   const { contentType, body } = packSheet({ id, sheet }, planner.document, origin);
-  const now = new Date();
+  const now = clock.now();
   return {
-    id: uuid(),
+    id: newId(),
     makerId: planner.makerId,
     plannerId: planner.id,
     targetSheetId: id,
@@ -44,7 +45,7 @@ export function newHandOff(
   };
 }
 
-function mustBeReached({ document: { title, address }, state }: PlannerRow): void {
+function mustBeReachable({ document: { title, address }, state }: PlannerRow): void {
   if (address === null) {
     const words = `${title} has no address to send to; give it one, or hand the sheet on by hand.`;
     throw new DomainError('planner-without-address', words);
@@ -56,7 +57,7 @@ function mustBeReached({ document: { title, address }, state }: PlannerRow): voi
 }
 
 /** The first hand-off of a key, where the request is the same as then. @throws DomainError `idempotency-key-reused` */
-export function sameAsBefore(first: HandOffRow, { fingerprint }: Asking): HandOffRow {
+export function sameAsBefore(first: HandOffRow, { fingerprint }: RequestIdentity): HandOffRow {
   if (first.fingerprint === fingerprint) return first;
   throw new DomainError('idempotency-key-reused', 'This Idempotency-Key was sent with another request before.');
 }

@@ -25,9 +25,9 @@ export class Outbox {
   /** What was made with these keys before. */
   async findByKeys(
     manager: EntityManager,
-    asks: readonly Pick<HandOffRow, 'makerId' | 'idempotencyKey'>[],
+    requests: readonly Pick<HandOffRow, 'makerId' | 'idempotencyKey'>[],
   ): Promise<HandOffRow[]> {
-    const where = asks.flatMap(({ makerId, idempotencyKey }) =>
+    const where = requests.flatMap(({ makerId, idempotencyKey }) =>
       idempotencyKey === null ? [] : [{ makerId, idempotencyKey }],
     );
     return where.length === 0 ? [] : manager.findBy(HAND_OFF, where);

@@ -108,7 +108,7 @@ export class PlannersController {
   @ApiProblems(404)
   async resume(@MakerId() maker: string, @Id() id: string): Promise<KeptPlanner> {
     const planner = await this.planners.resume(maker, id);
-    this.handOffs.nudge();
+    this.handOffs.wake();
     return keptPlanner(planner);
   }
 

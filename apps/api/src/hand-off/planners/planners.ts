@@ -1,12 +1,13 @@
 import { Injectable } from '@nestjs/common';
 import type { EntityManager, EntitySchema } from 'typeorm';
-import { v7 as uuid } from 'uuid';
 import { DomainError } from '#measure';
 import { expectVersion, requireIfMatch } from '../../http/if-match.ts';
 import type { Page, PageQuery } from '../../http/page.ts';
 import { KeptRecords } from '../../records/kept-records.ts';
 import type { RecordRow } from '../../records/record.entity.ts';
 import { RecordRepository } from '../../records/record.repository.ts';
+import { clock, nowButNotBefore } from '../../clock/steady-clock.ts';
+import { newId } from '../../storage/new-id.ts';
 import { UnitOfWork } from '../../storage/unit-of-work.ts';
 import { Outbox } from '../outbox/outbox.ts';
 import type { PlannerDocument } from './planner-document.ts';
@@ -34,9 +35,9 @@ export class Planners {
   }
 
   async register(makerId: string, document: PlannerDocument): Promise<WithSecret> {
-    const now = new Date().toISOString();
+    const now = clock.now().toISOString();
     const bare: PlannerRow = {
-      id: uuid(),
+      id: newId(),
       makerId,
       version: 1,
       createdAt: now,
@@ -102,7 +103,7 @@ export class Planners {
 
   private async enter(makerId: string, id: string, state: PlannerState): Promise<PlannerRow> {
     const { planner } = await this.update(makerId, id, async (before, manager) => {
-      if (state === 'active') await this.outbox.revive(manager, id, new Date());
+      if (state === 'active') await this.outbox.revive(manager, id, clock.now());
       return { planner: { ...before, state, restingUntil: null }, secret: null };
     });
     return planner;
@@ -122,7 +123,7 @@ export class Planners {
     return this.work.erase(async (manager) => {
       const before = await this.need(manager, makerId, id);
       const { planner, secret } = await change(before, manager);
-      const next = { ...planner, version: before.version + 1, updatedAt: new Date().toISOString() };
+      const next = { ...planner, version: before.version + 1, updatedAt: nowButNotBefore(before.updatedAt) };
       const { id: _id, makerId: _maker, createdAt: _made, ...changed } = next;
       const { affected } = await manager.update(PLANNER, { id, makerId, version: before.version }, changed);
       if (affected === 1) return { planner: next, secret };

@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { LessThan, type EntityManager } from 'typeorm';
-import { v7 as uuid } from 'uuid';
 import { DomainError } from '#measure';
 import { idOfCursor, pageOf, type Page, type PageQuery } from '../../http/page.ts';
+import { newId } from '../../storage/new-id.ts';
 import { UnitOfWork } from '../../storage/unit-of-work.ts';
 import { TargetSheetRepository } from '../../target-sheets/target-sheet.repository.ts';
 import { hashOf, newKeyText, shownOf } from './key-text.ts';
@@ -36,7 +36,7 @@ export class ReadKeys {
     }
     const key = newKeyText();
     const row: ReadKeyRow = {
-      id: uuid(),
+      id: newId(),
       makerId,
       targetSheetId,
       createdAt: now,

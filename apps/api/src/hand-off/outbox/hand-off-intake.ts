@@ -6,16 +6,16 @@ import { UnitOfWork } from '../../storage/unit-of-work.ts';
 import type { SheetChoices } from '../../target-sheets/sheet-request.ts';
 import { TARGET_SHEET } from '../../target-sheets/target-sheet.entity.ts';
 import { TargetSheets, type InputIds } from '../../target-sheets/target-sheets.ts';
-import { DeliveryRound } from '../delivery/delivery-round.ts';
+import { OutboxWorker } from '../delivery/outbox-worker.ts';
 import { PLANNER } from '../planners/planner.entity.ts';
 import { Planners } from '../planners/planners.ts';
-import { Gathering } from './gathering.ts';
+import { Batcher } from './batcher.ts';
 import type { HandOffRow } from './hand-off.entity.ts';
-import { newHandOff, sameAsBefore, type Asking } from './new-hand-off.ts';
+import { newHandOff, sameAsBefore, type RequestIdentity } from './new-hand-off.ts';
 import { Outbox } from './outbox.ts';
 
 /** A request to hand a kept sheet on. */
-export interface HandOnAsk extends Asking {
+export interface HandOffRequest extends RequestIdentity {
   readonly makerId: string;
   readonly targetSheetId: string;
   readonly plannerId: string;
@@ -25,13 +25,13 @@ const NO_SHEET = new DomainError('not-found', 'There is no target sheet with thi
 const NO_PLANNER = new DomainError('planner-unknown', 'There is no planner with this id.', '/plannerId');
 
 /** How many requests share one unit of work at most; a unit should not hold others up for long. */
-const MOST_TOGETHER = 50;
+const LARGEST_BATCH = 50;
 
-/** Takes hand-offs on: each is written down before it is answered. The same request with the same key is answered as the first was. */
+/** Accepts hand-offs: each is written before it is answered. The same request with the same key is answered as the first was. */
 @Injectable()
-export class Accepting {
-  private readonly gathering = new Gathering<HandOnAsk, HandOffRow>(MOST_TOGETHER, (asks) =>
-    retriedOnConflict(() => this.work.write((manager) => this.acceptAll(manager, asks))),
+export class HandOffIntake {
+  private readonly batcher = new Batcher<HandOffRequest, HandOffRow>(LARGEST_BATCH, (requests) =>
+    retriedOnConflict(() => this.work.write((manager) => this.acceptAll(manager, requests))),
   );
 
   constructor(
@@ -39,49 +39,56 @@ export class Accepting {
     private readonly planners: Planners,
     private readonly sheets: TargetSheets,
     private readonly outbox: Outbox,
-    private readonly round: DeliveryRound,
+    private readonly worker: OutboxWorker,
   ) {}
 
   /** Hands a kept sheet on. @throws DomainError `not-found`, `planner-unknown`, `idempotency-key-reused`, and of `newHandOff` */
-  async send(ask: HandOnAsk): Promise<HandOffRow> {
-    const row = await this.gathering.ask(ask);
-    this.round.nudge();
+  async send(request: HandOffRequest): Promise<HandOffRow> {
+    const row = await this.batcher.submit(request);
+    this.worker.wake();
     return row;
   }
 
   /** Makes a sheet, keeps it and hands it on: all of it is written, or nothing. @throws DomainError as `send`, and of the sheet */
-  async makeAndSend(ask: Omit<HandOnAsk, 'targetSheetId'>, ids: InputIds, choices: SheetChoices): Promise<HandOffRow> {
-    const { makerId, plannerId } = ask;
+  async makeAndSend(
+    request: Omit<HandOffRequest, 'targetSheetId'>,
+    ids: InputIds,
+    choices: SheetChoices,
+  ): Promise<HandOffRow> {
+    const { makerId, plannerId } = request;
     const row = await retriedOnConflict(() =>
       this.work.write(async (manager) => {
-        const [first] = await this.outbox.findByKeys(manager, [ask]);
-        if (first) return sameAsBefore(first, ask);
+        const [first] = await this.outbox.findByKeys(manager, [request]);
+        if (first) return sameAsBefore(first, request);
         const planner = await this.planners.need(manager, makerId, plannerId);
-        const made = newHandOff(await this.sheets.keepWithin(manager, makerId, ids, choices), planner, ask);
+        const made = newHandOff(await this.sheets.keepWithin(manager, makerId, ids, choices), planner, request);
         await this.outbox.insert(manager, [made]);
         return made;
       }),
     );
-    this.round.nudge();
+    this.worker.wake();
     return row;
   }
 
-  /** Each for itself: what one asks wrongly does not touch the others. */
-  private async acceptAll(manager: EntityManager, asks: readonly HandOnAsk[]): Promise<(HandOffRow | Error)[]> {
-    const planners = byId(await manager.findBy(PLANNER, { id: In(asks.map(({ plannerId }) => plannerId)) }));
-    const sheetIds = In(asks.map(({ targetSheetId }) => targetSheetId));
+  /** Each for itself: what is wrong with one does not touch the others. */
+  private async acceptAll(
+    manager: EntityManager,
+    requests: readonly HandOffRequest[],
+  ): Promise<(HandOffRow | Error)[]> {
+    const planners = byId(await manager.findBy(PLANNER, { id: In(requests.map(({ plannerId }) => plannerId)) }));
+    const sheetIds = In(requests.map(({ targetSheetId }) => targetSheetId));
     const select = ['id', 'makerId', 'sheet'] as const;
     const sheets = byId(await manager.find(TARGET_SHEET, { select: [...select], where: { id: sheetIds } }));
-    const known = new Map((await this.outbox.findByKeys(manager, asks)).map((row) => [keyOf(row), row]));
+    const known = new Map((await this.outbox.findByKeys(manager, requests)).map((row) => [keyOf(row), row]));
     const made: HandOffRow[] = [];
-    const answers = asks.map((ask) => {
+    const answers = requests.map((request) => {
       try {
-        const first = known.get(keyOf(ask));
-        if (first) return sameAsBefore(first, ask);
-        const sheet = mine(sheets, ask.targetSheetId, ask.makerId, NO_SHEET);
-        const planner = mine(planners, ask.plannerId, ask.makerId, NO_PLANNER);
-        const row = newHandOff(sheet, planner, ask);
-        if (ask.idempotencyKey !== null) known.set(keyOf(ask), row);
+        const first = known.get(keyOf(request));
+        if (first) return sameAsBefore(first, request);
+        const sheet = ownRow(sheets, request.targetSheetId, request.makerId, NO_SHEET);
+        const planner = ownRow(planners, request.plannerId, request.makerId, NO_PLANNER);
+        const row = newHandOff(sheet, planner, request);
+        if (request.idempotencyKey !== null) known.set(keyOf(request), row);
         made.push(row);
         return row;
       } catch (error) {
@@ -100,8 +107,8 @@ const byId = <R extends { id: string }>(rows: readonly R[]): ReadonlyMap<string,
 const keyOf = ({ makerId, idempotencyKey }: Pick<HandOffRow, 'makerId' | 'idempotencyKey'>): string =>
   JSON.stringify([makerId, idempotencyKey]);
 
-/** What this maker asks for. @throws DomainError with `refusal` where it is not there, or another's */
-function mine<R extends { makerId: string }>(
+/** What this maker means. @throws DomainError with `refusal` where it is not there, or another's */
+function ownRow<R extends { makerId: string }>(
   rows: ReadonlyMap<string, R>,
   id: string,
   makerId: string,

@@ -3,8 +3,8 @@ import { backOffMs, nextTryAt, retryAfterMs } from './back-off.ts';
 import type { PostResult } from './post.ts';
 import { verdictOf } from './verdict.ts';
 
-/** What a try leads to: for the hand-off, and for the planner it went to. */
-export interface Settlement {
+/** What follows from an attempt for the hand-off and for its planner. */
+export interface Transition {
   readonly state: HandOffRow['state'];
   readonly nextTryAt: string | null;
   /** Before this the planner is sent nothing; null where it may be sent more at once. */
@@ -15,13 +15,13 @@ export interface Settlement {
 
 const DONE = { nextTryAt: null, plannerRestsUntil: null, plannerStops: false };
 
-/** Settles a try that ended at `now`. `tries` counts it; `chance`, from 0 to 1, spreads what is tried again. */
-export function settle(
+/** What follows from an attempt that ended at `now`. `tries` counts it; `chance`, from 0 to 1, spreads what is tried again. */
+export function transitionAfter(
   { tries, tryUntil }: { readonly tries: number; readonly tryUntil: string },
   result: PostResult,
   now: Date,
   chance: number,
-): Settlement {
+): Transition {
   const verdict = verdictOf(result);
   if (verdict === 'arrived') return { ...DONE, state: 'arrived' };
   if (verdict === 'gone') return { ...DONE, state: 'dead', plannerStops: true };

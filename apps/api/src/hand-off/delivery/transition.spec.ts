@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { PostResult } from './post.ts';
-import { settle } from './settlement.ts';
+import { transitionAfter } from './transition.ts';
 
 const now = new Date('2026-01-01T12:00:00.000Z');
 const tryUntil = '2026-01-02T12:00:00.000Z';
 const answer = (status: number, retryAfter: string | null = null): PostResult => ({ status, retryAfter, answer: '' });
-const first = (result: PostResult) => settle({ tries: 1, tryUntil }, result, now, 1);
+const first = (result: PostResult) => transitionAfter({ tries: 1, tryUntil }, result, now, 1);
 
-describe('settle', () => {
+describe('transitionAfter', () => {
   it('is done when it has arrived', () => {
     expect(first(answer(204))).toEqual({
       state: 'arrived',
@@ -25,7 +25,7 @@ describe('settle', () => {
         plannerRestsUntil: null,
       });
     }
-    expect(settle({ tries: 2, tryUntil }, answer(500), now, 1).nextTryAt).toBe('2026-01-01T12:00:10.000Z');
+    expect(transitionAfter({ tries: 2, tryUntil }, answer(500), now, 1).nextTryAt).toBe('2026-01-01T12:00:10.000Z');
   });
 
   it('waits as long as the planner asks', () => {
@@ -49,11 +49,11 @@ describe('settle', () => {
 
   it('gives up when the day is over, with a last try at its end', () => {
     const late = new Date('2026-01-02T11:59:59.000Z');
-    expect(settle({ tries: 15, tryUntil }, answer(500), late, 1)).toMatchObject({
+    expect(transitionAfter({ tries: 15, tryUntil }, answer(500), late, 1)).toMatchObject({
       state: 'waiting',
       nextTryAt: tryUntil,
     });
-    expect(settle({ tries: 16, tryUntil }, answer(500), new Date(tryUntil), 1)).toMatchObject({
+    expect(transitionAfter({ tries: 16, tryUntil }, answer(500), new Date(tryUntil), 1)).toMatchObject({
       state: 'dead',
       nextTryAt: null,
     });

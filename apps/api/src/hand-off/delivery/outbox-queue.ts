@@ -1,35 +1,36 @@
 import { Injectable } from '@nestjs/common';
-import { In, type EntityManager } from 'typeorm';
+import { In, MoreThan, type EntityManager } from 'typeorm';
 import { ATTEMPT, type AttemptRow } from '../outbox/attempt.entity.ts';
 import { HAND_OFF, type HandOffRow } from '../outbox/hand-off.entity.ts';
 import { PLANNER } from '../planners/planner.entity.ts';
-import { CLAIM_MS, type Claimed } from './claimed.ts';
-import type { Room } from './in-hand.ts';
-import type { Settlement } from './settlement.ts';
+import { tryUntil } from './back-off.ts';
+import { CLAIM_MS, type Claim } from './claim.ts';
+import type { Capacity } from './in-flight.ts';
+import type { Transition } from './transition.ts';
 
-/** What came of one try, to be written down. */
+/** What came of one attempt, to be written. */
 export interface Outcome {
   readonly attempt: AttemptRow;
   readonly plannerId: string;
-  readonly settlement: Settlement;
+  readonly transition: Transition;
 }
 
-/** Counts a try. */
+/** Counts an attempt. */
 const ONE_MORE = { attempts: () => 'attempts + 1' };
 
-/** The outbox as those see it who empty it. Every method works within the unit of work whose manager it is given. */
+/** The outbox as its workers use it. Every method works within the unit of work whose manager it is given. */
 @Injectable()
-export class Deliveries {
+export class OutboxQueue {
   /**
-   * Takes what is due and there is room for, the longest due first. Of several processes on one PostgreSQL each takes what
-   * no other is just taking.
+   * Claims what is due as far as the capacity goes, the longest due first. Of several processes on one PostgreSQL each claims
+   * what no other is just claiming. A claim that ends further ahead than any can is of a clock that was set back since.
    */
-  async claim(manager: EntityManager, room: Room, now: Date): Promise<Claimed[]> {
+  async claim(manager: EntityManager, capacity: Capacity, now: Date): Promise<Claim[]> {
     const taken = new Map<string, number>();
-    const handOffs = (await this.due(manager, room, now.toISOString())).filter(({ plannerId }) => {
+    const handOffs = (await this.due(manager, capacity, now)).filter(({ plannerId }) => {
       const mine = (taken.get(plannerId) ?? 0) + 1;
       taken.set(plannerId, mine);
-      return mine <= room.freeFor(plannerId);
+      return mine <= capacity.freeFor(plannerId);
     });
     if (handOffs.length === 0) return [];
     const claimedUntil = new Date(now.getTime() + CLAIM_MS).toISOString();
@@ -41,38 +42,46 @@ export class Deliveries {
     });
   }
 
-  /** Writes down what came of tries. What was erased meanwhile, with its sheet or its planner, stays erased. */
-  async settle(manager: EntityManager, outcomes: readonly Outcome[]): Promise<void> {
+  /** Writes the outcomes of attempts. What was erased meanwhile, with its sheet or its planner, stays erased. */
+  async record(manager: EntityManager, outcomes: readonly Outcome[]): Promise<void> {
     const left = await this.stillThere(manager, outcomes);
     if (left.length === 0) return;
     await manager.insert(
       ATTEMPT,
       left.map(({ attempt }) => attempt),
     );
-    const arrived = left.filter(({ settlement }) => settlement.state === 'arrived');
+    const arrived = left.filter(({ transition }) => transition.state === 'arrived');
     if (arrived.length > 0) {
       const ids = In(arrived.map(({ attempt }) => attempt.handOffId));
       const done = { state: 'arrived', nextTryAt: null, claimedUntil: null, ...ONE_MORE } as const;
       await manager.update(HAND_OFF, { id: ids }, done);
     }
     for (const outcome of left) {
-      if (outcome.settlement.state !== 'arrived') await this.tryLater(manager, outcome);
+      if (outcome.transition.state !== 'arrived') await this.tryLater(manager, outcome);
     }
   }
 
-  /** Lets go of what this process has in hand, or of everything: what the process before it had, where there is no other. */
+  /** Gives up these claims, or all: those of the process before, where there is no other. */
   async release(manager: EntityManager, ids?: readonly string[]): Promise<void> {
     const which = ids === undefined ? { state: 'waiting' as const } : { id: In([...ids]) };
     await manager.update(HAND_OFF, which, { claimedUntil: null });
   }
 
-  private async due(manager: EntityManager, { free, full }: Room, now: string): Promise<HandOffRow[]> {
+  /** Makes due what was made after `now`, and gives it its day. */
+  async makeDueIfFromFuture(manager: EntityManager, now: Date): Promise<void> {
+    const due = { nextTryAt: now.toISOString(), tryUntil: tryUntil(now) };
+    await manager.update(HAND_OFF, { state: 'waiting', createdAt: MoreThan(now.toISOString()) }, due);
+  }
+
+  private async due(manager: EntityManager, { free, full }: Capacity, at: Date): Promise<HandOffRow[]> {
     if (free <= 0) return [];
+    const now = at.toISOString();
+    const never = new Date(at.getTime() + 2 * CLAIM_MS).toISOString();
     const query = manager
       .createQueryBuilder(HAND_OFF, 'h')
       .innerJoin(PLANNER.options.name, 'p', 'p.id = h.plannerId')
       .where(`h.state = 'waiting' AND h.nextTryAt <= :now`, { now })
-      .andWhere('(h.claimedUntil IS NULL OR h.claimedUntil <= :now)')
+      .andWhere('(h.claimedUntil IS NULL OR h.claimedUntil <= :now OR h.claimedUntil > :never)', { never })
       .andWhere(`p.state = 'active' AND (p.restingUntil IS NULL OR p.restingUntil <= :now)`)
       .orderBy('h.nextTryAt')
       .limit(free);
@@ -95,9 +104,9 @@ export class Deliveries {
     return outcomes.filter(({ attempt }) => ids.has(attempt.handOffId));
   }
 
-  /** Unless another process has seen it arrive. */
-  private async tryLater(manager: EntityManager, { attempt, plannerId, settlement }: Outcome): Promise<void> {
-    const { state, nextTryAt, plannerRestsUntil, plannerStops } = settlement;
+  /** Unless another process has recorded that it arrived. */
+  private async tryLater(manager: EntityManager, { attempt, plannerId, transition }: Outcome): Promise<void> {
+    const { state, nextTryAt, plannerRestsUntil, plannerStops } = transition;
     const change = { state, nextTryAt, claimedUntil: null, ...ONE_MORE };
     await manager.update(HAND_OFF, { id: attempt.handOffId, state: 'waiting' }, change);
     if (plannerRestsUntil !== null) {

@@ -1,49 +1,50 @@
 import { Injectable } from '@nestjs/common';
-import { v7 as uuid } from 'uuid';
 import { DomainError } from '#measure';
+import { clock } from '../../clock/steady-clock.ts';
+import { newId } from '../../storage/new-id.ts';
 import { PlannerSecrets } from '../planners/planner-secrets.ts';
 import { signWebhook } from '../signing/sign-webhook.ts';
-import type { Claimed } from './claimed.ts';
-import type { Outcome } from './deliveries.ts';
+import type { Claim } from './claim.ts';
+import type { Outcome } from './outbox-queue.ts';
 import { PlannerPost, type PostResult } from './post.ts';
-import { settle } from './settlement.ts';
+import { transitionAfter } from './transition.ts';
 
 /** Something to send to a planner, signed. */
-export interface Letter {
+export interface Message {
   readonly id: string;
   readonly contentType: string;
   readonly body: string;
 }
 
-/** Takes one hand-off to its planner and tells what came of it. */
+/** Sends one hand-off to its planner, once. */
 @Injectable()
-export class Courier {
+export class HandOffSender {
   constructor(
     private readonly post: PlannerPost,
     private readonly secrets: PlannerSecrets,
   ) {}
 
-  async deliver({ handOff, planner }: Claimed): Promise<Outcome> {
-    const begun = new Date();
+  async deliver({ handOff, planner }: Claim): Promise<Outcome> {
+    const begun = clock.now();
     const result = await this.send(planner, handOff);
-    const ended = new Date();
+    const ended = clock.now();
     const tries = { tries: handOff.attempts + 1, tryUntil: handOff.tryUntil };
     return {
       attempt: {
-        id: uuid(),
+        id: newId(),
         makerId: handOff.makerId,
         handOffId: handOff.id,
         at: begun.toISOString(),
         milliseconds: ended.getTime() - begun.getTime(),
-        ...written(result),
+        ...resultColumns(result),
       },
       plannerId: planner.id,
-      settlement: settle(tries, result, ended, Math.random()),
+      transition: transitionAfter(tries, result, ended, Math.random()),
     };
   }
 
-  /** Signs and posts; what goes wrong is part of the result. */
-  async send(planner: Claimed['planner'], { id, contentType, body }: Letter): Promise<PostResult> {
+  /** Signs and posts; a failure is part of the result. */
+  async send(planner: Claim['planner'], { id, contentType, body }: Message): Promise<PostResult> {
     const { address } = planner.document;
     if (address === null) return { failure: 'without-address' };
     try {
@@ -57,8 +58,8 @@ export class Courier {
   }
 }
 
-/** A result as it is kept. */
-export function written(result: PostResult): Pick<Outcome['attempt'], 'status' | 'failure' | 'answer'> {
+/** A result as an attempt is stored. */
+export function resultColumns(result: PostResult): Pick<Outcome['attempt'], 'status' | 'failure' | 'answer'> {
   return 'failure' in result
     ? { status: null, failure: result.failure, answer: '' }
     : { status: result.status, failure: null, answer: result.answer };
