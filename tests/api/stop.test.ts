@@ -105,8 +105,8 @@ describe.runIf(process.platform !== 'win32')('the process', () => {
   it('logs faults and requests as JSON, with the id of the request and nothing that was entered', async () => {
     await start({ LOG_LEVEL: 'info' });
     const headers = { 'content-type': 'application/json', 'x-request-id': 'my-request' };
-    await fetch(`${api.url}/v1/fabrics?chest=94`, { method: 'POST', headers, body: BODY });
-    await fetch(`${api.url}/v1/fabrics/chest-94`);
+    await fetch(`${api.url}/v1/fabrics`, { method: 'POST', headers, body: BODY });
+    await fetch(`${api.url}/v1/fabrics/chest-94?chest=94`);
     await api.signal('SIGTERM');
     const lines = api.errors
       .split('\n')

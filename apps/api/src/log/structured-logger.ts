@@ -36,8 +36,9 @@ export class StructuredLogger implements LoggerService {
   warn(message: unknown, ...more: unknown[]): void {
     this.write('warn', message, more);
   }
+  /** Nest tells with this of every route it sets up. */
   log(message: unknown, ...more: unknown[]): void {
-    this.write('info', message, more);
+    this.write('debug', message, more);
   }
   debug(message: unknown, ...more: unknown[]): void {
     this.write('debug', message, more);
