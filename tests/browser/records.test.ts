@@ -11,6 +11,7 @@ import { fromDesignRecord, toDesignRecord } from '../../apps/web/src/reading/des
 import { fromGarmentRecord } from '../../apps/web/src/reading/garment-record.ts';
 import { fromYarnRecord } from '../../apps/web/src/reading/yarn-record.ts';
 import { TO_RECORD } from '../../apps/web/src/records/to-record.ts';
+import { fromPlanner, OURS, toPlannerDto } from '../../apps/web/src/send/planner-notes.ts';
 import { anyBody, anyDesign, anyFabric, anyGarment } from '../support/any-kept-record.ts';
 
 /** One way of writing on the page, and the fields of the record that it may change. */
@@ -211,5 +212,49 @@ describe('what the page has no field for', () => {
   it('is no bare number of another unit', () => {
     const record = storedRecord(BODY_RECORD, { measures: [{ name: 'stature', text: '1680', unit: 'mm' }] });
     expect(fromBodyRecord(record).measures.stature).toEqual({ text: '1680 mm', tape: 'cm' });
+  });
+});
+
+describe('the page, with a planner from the store', () => {
+  const names = fc.dictionary(fc.constantFrom(...OURS), fc.string({ minLength: 1, maxLength: 12 }), { maxKeys: 5 });
+  const stored = fc.record({
+    title: fc.string({ maxLength: 20 }),
+    address: fc.option(fc.webUrl()),
+    takes: fc
+      .record({
+        unit: fc.constantFrom('mm' as const, 'cm' as const, 'in' as const),
+        format: fc.constantFrom('flat' as const, 'csv' as const, 'sheet' as const),
+        roundingStep: fc.option(fc.double({ min: 0.01, max: 3, noNaN: true })),
+        names,
+        required: fc.uniqueArray(fc.constantFrom(...OURS), { maxLength: 4 }),
+      })
+      .map((takes) => (takes.format === 'sheet' ? { ...takes, names: {}, roundingStep: null } : takes)),
+  });
+
+  it('writes back what it read', () => {
+    fc.assert(
+      fc.property(stored, (planner) => {
+        expect(toPlannerDto(overHttp(fromPlanner(planner)))).toEqual(overHttp(planner));
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  it('changes nothing but its address where she writes that', () => {
+    fc.assert(
+      fc.property(stored, (planner) => {
+        const address = 'https://planner.example/take';
+        expect(toPlannerDto({ ...fromPlanner(planner), address })).toEqual({ ...planner, address });
+      }),
+    );
+  });
+
+  it('names what is written anew, and requires no more than that', () => {
+    const notes = fromPlanner({ title: 'Rows', takes: { required: ['assembled/chest-width'] } });
+    const named = [{ ours: 'sleeve/sleeve-length', theirs: ' arm ', required: true }];
+    expect(toPlannerDto({ ...notes, names: named }).takes).toMatchObject({
+      names: { 'sleeve/sleeve-length': 'arm' },
+      required: ['sleeve/sleeve-length'],
+    });
   });
 });

@@ -23,6 +23,7 @@ export function bodyAsWritten(notes: BodyNotes): BodyRecord {
     return size === null ? null : { ...size, name, ...taken };
   };
   return {
+    ...notes.record,
     title: carry(({ name }) => name, ({ title }) => title, () => notes.name.trim().slice(0, BODY_RECORD.title.max)),
     figure: notes.figure,
     age: carry(({ age }) => age, ({ age }) => age, () => plainNumber(notes.age, 'zero too')),

@@ -8,7 +8,8 @@ export type Carry<N, R> = <F>(shown: (notes: N) => unknown, before: (record: R) 
 
 /**
  * The way back from notes to a record that loses nothing: the page shows less than a record holds (an uncertainty, when a measure
- * was taken, the unit it was given in), so a field that she has not changed goes back as it was stored.
+ * was taken, the unit it was given in), so a field that she has not changed goes back as it was stored. A field that the page does
+ * not know at all goes with the rest of the record.
  */
 export function carrying<N extends FromRecord<R>, R>(notes: N, read: (record: R) => N): Carry<N, R> {
   const { record } = notes;

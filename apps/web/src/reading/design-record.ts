@@ -24,14 +24,18 @@ export function toDesignRecord(notes: DesignNotes): DesignRecord {
       (record) => record[name],
       () => written(name),
     );
-    return length === null ? [] : [[name, length]];
+    return length === null && notes.record === undefined ? [] : [[name, length]];
   });
   return {
+    ...notes.record,
     silhouette: notes.silhouette,
     construction: notes.construction,
     neckline: notes.neckline,
     // A length of her own that is not written yet is the regular one meanwhile.
-    length: notes.length === 'custom' && !lengths.some(([name]) => name === 'customLength') ? 'regular' : notes.length,
+    length:
+      notes.length === 'custom' && !lengths.some(([name, length]) => name === 'customLength' && length !== null)
+        ? 'regular'
+        : notes.length,
     hem: notes.hem,
     basis: notes.basis,
     ease: carry<Field<'ease'>>(

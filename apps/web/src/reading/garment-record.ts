@@ -47,6 +47,7 @@ export function toGarmentRecord(notes: GarmentNotes): GarmentRecord {
     return measure === null || name !== 'sleeve-length' ? measure : { ...measure, from: notes.sleeveFrom };
   };
   return {
+    ...notes.record,
     title: carry(({ name }) => name, ({ title }) => title, () => notes.name.trim().slice(0, GARMENT_RECORD.title.max)),
     construction: notes.construction,
     measures: inOrder(notes.record).flatMap((name) => measureOf(name) ?? []),

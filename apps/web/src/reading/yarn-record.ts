@@ -13,6 +13,7 @@ type Field<K extends keyof FabricRecord> = Exclude<FabricRecord[K], undefined>;
 export function yarnAsWritten(notes: YarnNotes): FabricRecord {
   const carry = carrying<YarnNotes, StoredFabric>(notes, fromYarnRecord);
   return {
+    ...notes.record,
     title: carry(({ name }) => name, ({ title }) => title, () => notes.name.trim().slice(0, FABRIC_RECORD.title.max)),
     craft: notes.craft,
     // The page asks for no stitch: the usual one of another craft goes without saying.

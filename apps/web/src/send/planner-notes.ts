@@ -1,6 +1,7 @@
 import { ASSEMBLED_NAMES, PIECE_DIMENSION_NAMES, PIECES } from '#fit';
+import { carrying } from '../reading/carrying.ts';
 import { plainNumber } from '../reading/read.ts';
-import type { Planner, PlannerDto } from '../api/planner-repository.ts';
+import type { PlannerDto } from '../api/planner-repository.ts';
 
 export type Unit = 'mm' | 'cm' | 'in';
 export type Format = 'flat' | 'csv' | 'sheet';
@@ -20,6 +21,24 @@ export interface PlannerNotes {
   readonly format: Format;
   readonly step: string;
   readonly names: readonly NamedThing[];
+  /** The stored planner that this was read from. */
+  readonly record?: StoredPlanner;
+}
+
+/** A planner as the store holds it: every field is there. */
+interface StoredPlanner {
+  readonly title: string;
+  readonly address: string | null;
+  readonly takes: Takes;
+}
+
+/** What it takes in, with mutable lists: so the API's client has them. */
+interface Takes {
+  readonly unit: Unit;
+  readonly format: Format;
+  readonly roundingStep: number | null;
+  readonly names: Record<string, string>;
+  readonly required: string[];
 }
 
 export const blankPlanner: PlannerNotes = { title: '', address: '', unit: 'cm', format: 'flat', step: '', names: [] };
@@ -36,29 +55,57 @@ export const OURS: readonly string[] = [
 ];
 
 /** As the store takes it. A rounding step that cannot be read goes as 0, which the store refuses in words. */
-export function toPlannerDto({ title, address, unit, format, step, names }: PlannerNotes): PlannerDto {
-  const named = format === 'sheet' ? [] : names.filter(({ theirs }) => theirs.trim() !== '');
+export function toPlannerDto(notes: PlannerNotes): PlannerDto {
+  const { title, address, unit, format, step } = notes;
+  const carry = carrying<PlannerNotes, StoredPlanner>(notes, fromPlanner);
+  const named = format === 'sheet' ? [] : notes.names.filter(({ theirs }) => theirs.trim() !== '');
+  // A sheet as such is neither rounded nor renamed.
+  const namesShown = (it: PlannerNotes) => [it.format === 'sheet', it.names];
   return {
-    title: title.trim(),
-    address: address.trim() === '' ? null : address.trim(),
+    title: carry(({ title }) => title, ({ title }) => title, () => title.trim()),
+    address: carry(({ address }) => address, ({ address }) => address, () => address.trim() || null),
     takes: {
       unit,
       format,
-      roundingStep: format === 'sheet' || step.trim() === '' ? null : (plainNumber(step) ?? 0),
-      names: Object.fromEntries(named.map(({ ours, theirs }) => [ours, theirs.trim()])),
-      required: named.filter(({ required }) => required).map(({ ours }) => ours),
+      roundingStep: carry(
+        (it) => [it.format === 'sheet', it.step],
+        ({ takes }) => takes.roundingStep,
+        () => (format === 'sheet' || step.trim() === '' ? null : (plainNumber(step) ?? 0)),
+      ),
+      names: carry<Takes['names']>(
+        namesShown,
+        ({ takes }) => takes.names,
+        () => Object.fromEntries(named.map(({ ours, theirs }) => [ours, theirs.trim()])),
+      ),
+      required: carry<Takes['required']>(
+        namesShown,
+        ({ takes }) => takes.required,
+        () => named.filter(({ required }) => required).map(({ ours }) => ours),
+      ),
     },
-  };
+  }; // prettier-ignore
 }
 
-export function fromPlanner({ title, address, takes }: Planner): PlannerNotes {
-  const required = new Set(takes?.required ?? []);
+export function fromPlanner({ title, address = null, takes }: PlannerDto): PlannerNotes {
+  const { unit, format, roundingStep, names, required } = takes ?? {};
+  const stored: Takes = {
+    unit: unit ?? 'mm',
+    format: format ?? 'flat',
+    roundingStep: roundingStep ?? null,
+    names: names ?? {},
+    required: required ?? [],
+  };
   return {
     title,
     address: address ?? '',
-    unit: takes?.unit ?? 'mm',
-    format: takes?.format ?? 'flat',
-    step: takes?.roundingStep == null ? '' : String(takes.roundingStep),
-    names: Object.entries(takes?.names ?? {}).map(([ours, theirs]) => ({ ours, theirs, required: required.has(ours) })),
+    unit: stored.unit,
+    format: stored.format,
+    step: stored.roundingStep === null ? '' : String(stored.roundingStep),
+    names: Object.entries(stored.names).map(([ours, theirs]) => ({
+      ours,
+      theirs,
+      required: stored.required.includes(ours),
+    })),
+    record: { title, address, takes: stored },
   };
 }
