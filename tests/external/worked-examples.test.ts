@@ -8,7 +8,12 @@ import type { BodyProfile, ProfileValue } from '#body';
 import { resolveBody } from '#body';
 import { resolveFabric, type FabricInput } from '#fabric';
 
-const measured = (value: number, u = 1): ProfileValue => ({ value, u, how: 'home', from: 'measured at home' });
+const measured = (value: number, u = 1): ProfileValue => ({
+  value,
+  u,
+  how: 'home',
+  from: { code: 'measured', params: { how: 'home' } },
+});
 
 const WOMAN: BodyProfile = {
   figure: 'woman',

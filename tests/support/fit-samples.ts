@@ -34,6 +34,8 @@ export const WOMAN: Readonly<Partial<Record<BodyDimension, number>>> = {
 };
 
 /** A body of these measures, each with u = 1 unless `us` says otherwise; `undefined` leaves one out. */
+const MEASURED = { code: 'measured', params: { how: 'home' } } as const;
+
 export function bodyOf(
   measures: Readonly<Partial<Record<BodyDimension, number | undefined>>>,
   figure: Figure = 'woman',
@@ -43,7 +45,7 @@ export function bodyOf(
     (pair): pair is [BodyDimension, number] => pair[1] !== undefined,
   );
   const values = Object.fromEntries(
-    known.map(([name, value]) => [name, { value, u: us[name] ?? 1, how: 'home' as const, from: 'measured at home' }]),
+    known.map(([name, value]) => [name, { value, u: us[name] ?? 1, how: 'home', from: MEASURED }] as const),
   );
   return { figure, ageYears: null, values, covariance: null, missing: {}, notes: [] };
 }

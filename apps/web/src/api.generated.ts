@@ -1643,6 +1643,12 @@ export interface components {
             how: "trained" | "home" | "estimated" | "table" | null;
             /** @description Where the value is from; or why there is none. */
             from: string;
+            /** @description The same as a code; stable, for programs. */
+            fromCode: string;
+            /** @description The values of the text, for programs that have words of their own. */
+            fromParams: {
+                [key: string]: unknown;
+            };
             /** @description How to take it. */
             taking: string;
         };
@@ -1657,6 +1663,10 @@ export interface components {
             name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
             /** @description The likely slip; stable, for programs. */
             code: string;
+            /** @description The values of the text, for programs that have words of their own. */
+            params: {
+                [key: string]: unknown;
+            };
             text: string;
             /** @description What would be right then; none where no known slip explains it. */
             wouldBe: components["schemas"]["RepairDto"][];
@@ -1671,6 +1681,10 @@ export interface components {
              * @enum {string}
              */
             code: "girth-for-width" | "half-for-width" | "inches-for-cm" | "cm-for-inches";
+            /** @description The values of the text, for programs that have words of their own. */
+            params: {
+                [key: string]: unknown;
+            };
             text: string;
             /** @description What would be right then, mm. */
             wouldBe: number;
@@ -1688,6 +1702,10 @@ export interface components {
         NoteDto: {
             /** @description Stable, for programs. */
             code: string;
+            /** @description The values of the text, for programs that have words of their own. */
+            params?: {
+                [key: string]: unknown;
+            };
             text: string;
             /** @description Where it is from. */
             source?: string;

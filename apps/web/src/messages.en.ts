@@ -1,4 +1,4 @@
-import { BODY_DIMENSIONS, TAKING, type BodyDimension } from '#body';
+import { howToMeasure } from '#advice-text';
 
 /** Every word of the page. `libs/*` write their own reasons and advice. */
 export const en = {
@@ -305,7 +305,7 @@ export const en = {
   },
 
   /** How each measure is taken, for one who is alone with a tape. */
-  taking: Object.fromEntries(BODY_DIMENSIONS.map((name) => [name, TAKING[name].how])) as Record<BodyDimension, string>,
+  taking: (name: Parameters<typeof howToMeasure>[0]) => howToMeasure(name),
 
   design: {
     title: 'What you want to make',

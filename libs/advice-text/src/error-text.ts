@@ -1,11 +1,8 @@
-import type { DomainError } from '#measure';
-import type { ErrorParams } from './error-params.ts';
-import { errors as en } from './en/errors.ts';
+import type { DomainError, MessageOf } from '#measure';
+import { en } from './en/index.ts';
+import type { ErrorCodes } from './error-codes.ts';
 import type { Language } from './language.ts';
-
-type ErrorTexts = { readonly [Code in keyof ErrorParams]: (params: ErrorParams[Code]) => string };
-
-const TEXTS: Readonly<Record<Language, ErrorTexts>> = { en };
+import { text } from './text.ts';
 
 /** What a maker is told of an error: what was read, and what would be right. A code that is in no catalogue is given as it is. */
 export function errorText(
@@ -13,6 +10,6 @@ export function errorText(
   language: Language = 'en',
 ): string {
   if (sentence !== null) return sentence;
-  const texts = TEXTS[language] as Readonly<Record<string, (params: object) => string>>;
-  return Object.hasOwn(texts, code) ? texts[code]!(params) : code;
+  if (!Object.hasOwn(en.error, code)) return code;
+  return text('error', { code, params } as MessageOf<ErrorCodes>, { tape: 'cm' }, language);
 }

@@ -1,3 +1,3 @@
 /** The languages that have a catalogue. A new one is a word here and a file; the compiler then asks for each of its sentences. */
-export const LANGUAGES = ['en'] as const;
+const LANGUAGES = ['en'] as const;
 export type Language = (typeof LANGUAGES)[number];

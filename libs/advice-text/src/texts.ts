@@ -1,3 +1,5 @@
+import type { BodyDimension, BodyMissingCodes, BodyNoteCodes, BodyQuestionCodes } from '#body';
+import type { FabricNoteCodes } from '#fabric';
 import type {
   CautionCodes,
   CheckCodes,
@@ -9,10 +11,20 @@ import type {
   TermCodes,
   WishCodes,
 } from '#fit';
+import type { GarmentQuestionCodes } from '#garment';
+import type { NoParams } from '#measure';
 import type { Catalogue } from './catalogue.ts';
+import type { ErrorCodes } from './error-codes.ts';
 
 /** The codes of each kind of sentence. */
 export interface TextCodes {
+  readonly error: ErrorCodes;
+  readonly howToMeasure: { readonly [Name in BodyDimension]: NoParams };
+  readonly bodyQuestion: BodyQuestionCodes;
+  readonly bodyNote: BodyNoteCodes;
+  readonly bodyMissing: BodyMissingCodes;
+  readonly garmentQuestion: GarmentQuestionCodes;
+  readonly fabricNote: FabricNoteCodes;
   readonly term: TermCodes;
   readonly source: SourceCodes;
   readonly noAdvice: NoAdviceCodes;

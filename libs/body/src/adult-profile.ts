@@ -2,6 +2,7 @@ import type { Body, Figure } from './body.ts';
 import type { BodyDimension } from './body-dimension.ts';
 import type { BodyProfile, ProfileValue } from './body-profile.ts';
 import type { Estimator } from './estimator.ts';
+import type { BodyMissing } from './missing-codes.ts';
 import { missingFrom, type ProfileValues } from './profile-values.ts';
 import { rowProfileValues } from './row-profile-values.ts';
 import { rowForChest } from './sizes/row-for-chest.ts';
@@ -9,7 +10,7 @@ import { sizeTable } from './sizes/size-tables.ts';
 
 type Adult = Exclude<Figure, 'child' | 'baby'>;
 
-/** What an estimator says of the dimensions that were not measured; where it says "measure it", that is the answer. */
+/** What an estimator makes of the dimensions that were not measured, or why it cannot. */
 export function estimatedProfile(
   figure: Adult,
   ageYears: Body['ageYears'],
@@ -28,9 +29,9 @@ export function estimatedProfile(
     ...(wanted && { wanted }),
   });
   const estimated: Partial<Record<BodyDimension, ProfileValue>> = {};
-  const reasons = new Map<BodyDimension, string>();
+  const reasons = new Map<BodyDimension, BodyMissing>();
   for (const estimate of estimates) {
-    if ('measureIt' in estimate) reasons.set(estimate.name, estimate.measureIt);
+    if ('missing' in estimate) reasons.set(estimate.name, estimate.missing);
     else estimated[estimate.name] = { value: estimate.value, u: estimate.u, how: 'estimated', from };
   }
   const values = Object.assign({}, measured, estimated);
@@ -38,8 +39,10 @@ export function estimatedProfile(
   return { figure, ageYears, values, covariance, missing, notes };
 }
 
-const notEstimated = (name: BodyDimension, wanted: readonly BodyDimension[] | undefined): string =>
-  wanted === undefined || wanted.includes(name) ? 'It cannot be estimated: measure it.' : 'Nothing asked for it.';
+const notEstimated = (name: BodyDimension, wanted: readonly BodyDimension[] | undefined): BodyMissing => ({
+  code: wanted === undefined || wanted.includes(name) ? 'not-estimated' : 'not-asked-for',
+  params: {},
+});
 
 /**
  * The fall-back without an estimator: the published table's row by chest. No table has an adult's neck base, wrist, hand, head, shoulder or
@@ -48,11 +51,14 @@ const notEstimated = (name: BodyDimension, wanted: readonly BodyDimension[] | un
 export function tableProfile(figure: Adult, ageYears: Body['ageYears'], measured: ProfileValues): BodyProfile {
   const chest = measured['chest-girth'];
   if (chest === undefined) {
-    const missing = missingFrom(measured, () => 'Sizes are read by chest: measure it, or give the chest girth.');
+    const missing = missingFrom(measured, () => ({ code: 'chest-needed', params: {} }));
     return { figure, ageYears, values: measured, covariance: null, missing, notes: [] };
   }
   const { row, note } = rowForChest(figure, chest.value);
   const values = row === null ? measured : { ...rowProfileValues(row, 'chest'), ...measured };
-  const reason = row === null ? note.text : `${sizeTable(row.table).label}, does not give it: measure it.`;
+  const reason: BodyMissing =
+    row === null
+      ? { code: 'no-size-row', params: { note } }
+      : { code: 'not-in-table', params: { table: sizeTable(row.table).label } };
   return { figure, ageYears, values, covariance: null, missing: missingFrom(values, () => reason), notes: [note] };
 }

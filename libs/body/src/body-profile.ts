@@ -1,14 +1,16 @@
-import type { How, Note } from '#measure';
+import type { How } from '#measure';
 import type { BodyDimension } from './body-dimension.ts';
 import type { Figure } from './body.ts';
+import type { BodyMissing } from './missing-codes.ts';
+import type { BodyNote } from './note-codes.ts';
+import type { BodySource } from './source-codes.ts';
 
-/** A value ready for the arithmetic of fit: mm (weight: g), its standard uncertainty, how it was come by, and the words that say so. */
+/** A value ready for the arithmetic of fit: mm (weight: g), its standard uncertainty, how it was come by, and where it is from. */
 export interface ProfileValue {
   readonly value: number;
   readonly u: number;
   readonly how: How;
-  /** For a sheet's `because`: "measured at home", "Craft Yarn Council, woman M (from memory)", "estimated from stature and chest". */
-  readonly from: string;
+  readonly from: BodySource;
 }
 
 /** Covariances between values that are not independent (estimates), mm²; symmetric, in the order of `names`. Its diagonal is u². */
@@ -23,6 +25,6 @@ export interface BodyProfile {
   readonly ageYears: number | null;
   readonly values: Readonly<Partial<Record<BodyDimension, ProfileValue>>>;
   readonly covariance: ProfileCovariance | null;
-  readonly missing: Readonly<Partial<Record<BodyDimension, string>>>;
-  readonly notes: readonly Note[];
+  readonly missing: Readonly<Partial<Record<BodyDimension, BodyMissing>>>;
+  readonly notes: readonly BodyNote[];
 }

@@ -1,5 +1,6 @@
 import type { How } from '#measure';
 import type { BodyDimension } from './body-dimension.ts';
+import type { BodySource } from './source-codes.ts';
 
 export const FIGURES = ['woman', 'man', 'child', 'baby', 'unsaid'] as const;
 export type Figure = (typeof FIGURES)[number];
@@ -10,8 +11,8 @@ export interface BodyMeasure {
   readonly value: number;
   readonly how: How;
   readonly u?: number;
-  /** Where it was read, in a sheet's words, when `how` does not say enough: "Craft Yarn Council, woman M (from memory)". */
-  readonly from?: string;
+  /** Where it was read, when `how` does not say enough. */
+  readonly from?: BodySource;
 }
 
 /** A body as recorded. `ageYears` in years, fractions allowed; null where it was not said. At most one measure a dimension. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { HOWS, howText } from '#measure';
+import { HOWS } from '#measure';
 import { BODY_DIMENSIONS } from './body-dimension.ts';
 import { defaultU } from './default-u.ts';
 
@@ -40,16 +40,5 @@ describe('defaultU', () => {
       0.01 * 577.5,
     );
     expect(u).toBeCloseTo(14.8, 1);
-  });
-});
-
-describe('howText', () => {
-  it('says how in words', () => {
-    expect(HOWS.map(howText)).toEqual([
-      'measured by a trained hand',
-      'measured at home',
-      'estimated by the maker',
-      'read in a size table',
-    ]);
   });
 });

@@ -1,6 +1,8 @@
-import type { Note } from '#measure';
 import type { BodyDimension } from './body-dimension.ts';
 import type { ProfileCovariance } from './body-profile.ts';
+import type { BodyMissing } from './missing-codes.ts';
+import type { BodyNote } from './note-codes.ts';
+import type { BodySource } from './source-codes.ts';
 
 /** A known value going in: mm (weight: g) and its standard uncertainty. */
 export interface KnownValue {
@@ -18,7 +20,7 @@ export interface EstimatorInput {
   readonly wanted?: readonly BodyDimension[];
 }
 
-/** One estimated dimension: mean, standard uncertainty and 90 % interval, mm (weight: g); or the reason to measure it instead. */
+/** One estimated dimension: mean, standard uncertainty and 90 % interval, mm (weight: g); or why there is none. */
 export type Estimate =
   | {
       readonly name: BodyDimension;
@@ -27,16 +29,15 @@ export type Estimate =
       readonly low: number;
       readonly high: number;
     }
-  | { readonly name: BodyDimension; readonly measureIt: string };
+  | { readonly name: BodyDimension; readonly missing: BodyMissing };
 
 /** What an estimator answers: one entry for every dimension that is wanted and was not known, and the covariance of the estimates (with the known ones where they share error). */
 export interface Estimates {
   readonly estimates: readonly Estimate[];
   readonly covariance: ProfileCovariance;
-  /** "estimated from stature, chest girth and hip girth (body model 1, US Army surveys of 1988 and 2012)" */
-  readonly from: string;
+  readonly from: BodySource;
   /** What makes them less sure for this body than for others. */
-  readonly notes: readonly Note[];
+  readonly notes: readonly BodyNote[];
 }
 
 /** A policy for what was not measured. The body model is one; passing none leaves adults unestimated. */

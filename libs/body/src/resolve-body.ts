@@ -29,7 +29,7 @@ export function resolveBody(body: Body, { estimate, estimator, wanted }: Resolve
   const { figure, ageYears } = body;
   const measured = measuredValues(body);
   if (!estimate) {
-    const missing = missingFrom(measured, () => 'It was not measured, and nothing is filled in.');
+    const missing = missingFrom(measured, () => ({ code: 'not-measured', params: {} }));
     return { figure, ageYears, values: measured, covariance: null, missing, notes: [] };
   }
   if (figure === 'child' || figure === 'baby') return childProfile(figure, ageYears, measured);

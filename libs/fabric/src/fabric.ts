@@ -1,4 +1,4 @@
-import type { Note } from '#measure';
+import type { FabricNote, FabricSource } from './fabric-messages.ts';
 
 export const CRAFTS = ['knit', 'crochet'] as const;
 export type Craft = (typeof CRAFTS)[number];
@@ -18,8 +18,8 @@ export interface Fabric {
   readonly thicknessMm: number;
   readonly thicknessU: number;
   readonly from: (typeof THICKNESS_SOURCES)[number];
-  /** In words for a sheet's `because`: "measured, four layers divided by four". */
-  readonly fromText: string;
+  /** The same with its numbers: how many wraps, which category. */
+  readonly source: FabricSource;
   /** (washed − before)/before; null without a swatch, and then taken as 0 with a note. */
   readonly growth: Directions | null;
   /** (pulled − at rest)/at rest of the main fabric as measured; null when it was not. Usable is half of it. */
@@ -29,7 +29,7 @@ export interface Fabric {
   readonly ribMeasured: boolean;
   /** Grams a square metre, null when unknown. */
   readonly massPerAreaGsm: number | null;
-  readonly notes: readonly Note[];
+  readonly notes: readonly FabricNote[];
 }
 
 export const FIBRES = ['wool', 'cotton', 'acrylic', 'polyester', 'nylon', 'linen'] as const;

@@ -1,6 +1,7 @@
 export { asMade } from './as-made.ts';
 export { EXPECTED_THICKNESS, EXPECTED_THICKNESS_SOURCE, type ThicknessRange } from './expected-thickness.ts';
 export type { FabricErrors } from './fabric-errors.ts';
+export type { FabricNote, FabricNoteCodes, FabricSource, FabricSourceCodes } from './fabric-messages.ts';
 export { fabricProblems } from './fabric-problems.ts';
 export {
   CRAFTS,

@@ -33,7 +33,10 @@ describe('the thickness', () => {
   /** 1.29 × 25.4/10 = 3.2766; a quarter of it is 0.81915. */
   it('comes from wraps next', () => {
     const fabric = knit(YARN);
-    expect(fabric).toMatchObject({ from: 'yarn', fromText: '10 wraps per inch, stockinette' });
+    expect(fabric).toMatchObject({
+      from: 'yarn',
+      source: { code: 'wraps', params: { wrapsPerInch: 10, stitch: 'stockinette' } },
+    });
     expect(fabric.thicknessMm).toBeCloseTo(3.2766, 9);
     expect(fabric.thicknessU).toBeCloseTo(0.81915, 9);
     expect(codes(fabric)).toContain('thickness-from-yarn');
@@ -42,7 +45,10 @@ describe('the thickness', () => {
   /** 1.81 × 2.5 × 0.0357 √(500/(0.65 × 1.31)) = 4.525 × 0.86510 = 3.91456. */
   it('comes from metres per 100 g with the fibre next', () => {
     const fabric = crochet({ ...YARN, wrapsPerInch: null });
-    expect(fabric).toMatchObject({ from: 'yarn', fromText: '200 m per 100 g of wool, single crochet' });
+    expect(fabric).toMatchObject({
+      from: 'yarn',
+      source: { code: 'yarn-length', params: { metresPer100g: 200, fibre: 'wool', stitch: 'single-crochet' } },
+    });
     expect(fabric.thicknessMm).toBeCloseTo(3.9146, 3);
   });
 
@@ -63,7 +69,10 @@ describe('the thickness', () => {
 
   it('says where a category’s range is assumed', () => {
     const note = knit({ weightCategory: 0 }).notes.find(({ code }) => code === 'thickness-from-category');
-    expect(note).toMatchObject({ source: 'assumed', text: expect.stringContaining('weight 0 (lace)') });
+    expect(note).toMatchObject({
+      source: { code: 'assumed' },
+      params: { assumed: true, yarn: { params: { category: 0, name: 'lace' } } },
+    });
   });
 
   it('needs the fibre with the metres', () => {
@@ -105,22 +114,25 @@ describe('the thickness', () => {
   it('asks whether four layers were taken for one, and uses what was measured', () => {
     const fabric = knit({ thicknessMm: 12, weightCategory: 4 });
     expect(fabric.thicknessMm).toBe(12);
-    expect(fabric.notes[0]).toMatchObject({ code: 'thickness-doubtful', text: expect.stringContaining('4.0 times') });
+    expect(fabric.notes[0]).toMatchObject({ code: 'thickness-doubtful', params: { times: 4 } });
     expect(codes(knit({ thicknessMm: 3, weightCategory: 4 }))).not.toContain('thickness-doubtful');
     expect(codes(knit({ thicknessMm: 1, weightCategory: 4 }))).toContain('thickness-doubtful');
   });
 
   it('says that bands of wraps overlap, and when the category is none of them', () => {
-    const text = (known: Partial<FabricInput>) => knit(known).notes.find(({ code }) => code.startsWith('wraps-'));
-    expect(text({ wrapsPerInch: 12 })).toMatchObject({
+    const note = (known: Partial<FabricInput>) => knit(known).notes.find(({ code }) => code.startsWith('wraps-'));
+    expect(note({ wrapsPerInch: 12 })).toMatchObject({
       code: 'wraps-bands',
-      text: '12 wraps per inch lie in the bands of weights 2 (fine), 3 (light), 4 (medium), which overlap.',
+      params: { wrapsPerInch: 12, weights: [{ category: 2 }, { category: 3 }, { category: 4, name: 'medium' }] },
     });
-    expect(text({ wrapsPerInch: 10, weightCategory: 4 })?.text).toContain('the band of weight 4 (medium)');
-    expect(text({ wrapsPerInch: 4.5 })?.text).toContain('no weight’s band');
-    expect(text({ wrapsPerInch: 12, weightCategory: 6 })).toMatchObject({
+    expect(note({ wrapsPerInch: 10, weightCategory: 4 })).toMatchObject({
+      code: 'wraps-bands',
+      params: { weights: [{ category: 4 }] },
+    });
+    expect(note({ wrapsPerInch: 4.5 })?.params).toMatchObject({ weights: [] });
+    expect(note({ wrapsPerInch: 12, weightCategory: 6 })).toMatchObject({
       code: 'wraps-and-category-differ',
-      text: expect.stringContaining('You gave weight 6'),
+      params: { category: 6 },
     });
   });
 });

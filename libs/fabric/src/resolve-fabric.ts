@@ -1,5 +1,5 @@
-import type { Note } from '#measure';
 import type { Craft, Fabric, FabricInput, Stitch } from './fabric.ts';
+import type { FabricNote } from './fabric-messages.ts';
 import { fabricProblems } from './fabric-problems.ts';
 import { usableOf } from './stretch.ts';
 import { thicknessOf } from './thickness.ts';
@@ -9,15 +9,8 @@ const USUAL_STITCH: Readonly<Record<Craft, Stitch>> = { knit: 'stockinette', cro
 /** Usable stretch of a rib that was not measured, across (assumed). */
 const RIB_USABLE: Readonly<Record<Craft, number>> = { knit: 0.5, crochet: 0.15 };
 
-const NO_SWATCH: Note = {
-  code: 'growth-unknown',
-  text: 'No swatch was measured before and after washing, so the fabric is taken not to grow or shrink. Wash and hang a swatch, and measure it both times.',
-};
-const NO_RIB: Note = {
-  code: 'rib-assumed',
-  text: 'The stretch of the rib was not measured; the usual for the craft is taken. Pull a finished strip of rib along a ruler to measure it.',
-  source: 'assumed',
-};
+const NO_SWATCH: FabricNote = { code: 'growth-unknown', params: {} };
+const NO_RIB: FabricNote = { code: 'rib-assumed', params: {}, source: { code: 'assumed', params: {} } };
 
 /**
  * What a maker knows of her yarn and swatch, ready for the arithmetic of fit: the thickness with its uncertainty and where
@@ -30,13 +23,13 @@ export function resolveFabric(input: FabricInput): Fabric {
   if (problem !== undefined) throw problem;
   const { craft, growth, stretch, ribStretch, massPerAreaGsm } = input;
   const found = thicknessOf(input, input.stitch ?? USUAL_STITCH[craft]);
-  const { thicknessMm, thicknessU, from, fromText, notes } = found;
+  const { thicknessMm, thicknessU, from, source, notes } = found;
   return {
     craft,
     thicknessMm,
     thicknessU,
     from,
-    fromText,
+    source,
     growth,
     stretch,
     ribUsable: ribStretch === null ? RIB_USABLE[craft] : usableOf(ribStretch),

@@ -34,7 +34,7 @@ describe('the inputs of the model', () => {
     expect(value('chest')).toBe(940);
     expect(input('chest')).toMatchObject({
       term: { code: 'body-measure', params: { dimension: 'chest-girth' } },
-      from: { code: 'quoted', params: { text: 'measured at home' } },
+      from: { code: 'measured', params: { how: 'home' } },
       u: 1,
       body: 'chest-girth',
     });
@@ -78,7 +78,7 @@ describe('the inputs of the model', () => {
   it('say where the fabric’s thickness is from', () => {
     expect(inputs({ fabric: fabricOf(6) }).input('thickness')).toMatchObject({
       u: 0.3,
-      from: { code: 'quoted', params: { text: 'measured, four layers divided by four' } },
+      from: { code: 'four-layers', params: {} },
     });
   });
 

@@ -87,28 +87,21 @@ const CHOSEN: Source = { code: 'chosen', params: NONE };
 const GIVEN: Source = { code: 'given', params: NONE };
 const MADE: Source = { code: 'made-piece', params: NONE };
 const ofRule = (rule: RuleName): Source => ({ code: 'rule', params: { rule } });
-const quoted = (text: string): Source => ({ code: 'quoted', params: { text } });
 
 function addBody(filling: Filling, body: BodyProfile): void {
   for (const [name, dimension] of BODY_INPUTS) {
     const known = body.values[dimension];
     if (known)
-      filling.add(
-        name,
-        known.value,
-        { code: 'body-measure', params: { dimension } },
-        quoted(known.from),
-        known.u,
-        dimension,
-      );
+      filling.add(name, known.value, { code: 'body-measure', params: { dimension } }, known.from, known.u, dimension);
   }
 }
 
 function addGarment(filling: Filling, garment: GarmentProfile): void {
   for (const [name, dimension] of GARMENT_INPUTS) {
     const known = garment.values[dimension];
-    if (known)
-      filling.add(name, known.value, { code: 'garment-measure', params: { dimension } }, quoted(known.from), known.u);
+    if (!known) continue;
+    const from: Source = { code: 'measured', params: { how: known.how } };
+    filling.add(name, known.value, { code: 'garment-measure', params: { dimension } }, from, known.u);
   }
   filling.add('refThickness', garment.thicknessMm, plain('garment-fabric'), GIVEN, garment.thicknessU);
   const layer = garment.layer;
@@ -175,7 +168,7 @@ function addDeeper(
 function addChosen(filling: Filling, request: FitRequest, sized: Rules): void {
   const { design, fabric } = request;
   const layer = design.layer;
-  filling.add('thickness', fabric.thicknessMm, plain('fabric'), quoted(fabric.fromText), fabric.thicknessU);
+  filling.add('thickness', fabric.thicknessMm, plain('fabric'), fabric.source, fabric.thicknessU);
   filling.add('layer', layer?.thicknessMm ?? 0, plain('layer'), GIVEN, layer?.u ?? 0);
 
   const category = 'category' in design.ease ? design.ease.category : null;

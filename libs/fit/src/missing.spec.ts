@@ -40,10 +40,11 @@ describe('a dimension without a value', () => {
   });
 
   it('says why the body does not have it', () => {
-    const body = { ...womanWith({ 'wrist-girth': undefined }), missing: { 'wrist-girth': 'No table gives it.' } };
+    const why = { code: 'not-in-table', params: { table: 'Craft Yarn Council, woman' } } as const;
+    const body = { ...womanWith({ 'wrist-girth': undefined }), missing: { 'wrist-girth': why } };
     expect(dimension(adviceOn({ body }), 'cuff-width').noAdvice).toMatchObject({
       code: 'measure',
-      params: { measures: ['wrist-girth'], why: 'No table gives it.' },
+      params: { measures: ['wrist-girth'], why },
     });
   });
 

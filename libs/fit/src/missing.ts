@@ -1,4 +1,4 @@
-import type { BodyDimension, BodyProfile } from '#body';
+import type { BodyDimension, BodyMissing, BodyProfile } from '#body';
 import type { NoAdvice } from './advice.ts';
 import { NOWHERE } from './chain.ts';
 import { BODY_INPUTS, type Inputs } from './inputs.ts';
@@ -73,7 +73,7 @@ export class MissingMeasures {
   }
 
   /** Why the body does not have the first of them of which that is known. */
-  #whyMissing(needs: readonly BodyDimension[]): string | null {
+  #whyMissing(needs: readonly BodyDimension[]): BodyMissing | null {
     return needs.map((name) => this.#body?.missing[name]).find((reason) => reason) ?? null;
   }
 }

@@ -47,7 +47,7 @@ function profile(values: Partial<Record<GarmentDimension, number>>, from: 'seam'
   return resolveGarment(garment);
 }
 const asked = (values: Partial<Record<GarmentDimension, number>>, bodyChestMm: number | null = null) =>
-  garmentQuestions(profile(values), bodyChestMm).map(({ name, slip, wouldBe }) => [name, slip, wouldBe]);
+  garmentQuestions(profile(values), bodyChestMm).map(({ name, code, wouldBe }) => [name, code, wouldBe]);
 
 describe('a garment without a slip', () => {
   it.each([
@@ -78,9 +78,9 @@ describe('a slip against the body', () => {
     expect(question).toEqual({
       name: 'chest-width',
       value: 1020,
-      slip: 'girth-for-width',
+      code: 'girth-for-width',
       wouldBe: 510,
-      text: 'The chest width is very large for the body that wears it. Was it measured all the way round? Laid flat it is half of that.',
+      params: { name: 'chest-width', smaller: false, comparedWith: 'body' },
     });
   });
 
@@ -116,7 +116,7 @@ describe('one slip among the measures of a garment', () => {
     const right = SWEATER[name as keyof typeof SWEATER];
     for (const chest of [940, null]) {
       const [question, ...others] = garmentQuestions(profile({ ...SWEATER, [name]: right * times }), chest);
-      expect(question).toMatchObject({ name, slip });
+      expect(question).toMatchObject({ name, code: slip });
       expect(question?.wouldBe).toBeCloseTo(right, 9);
       expect(others).toEqual([]);
     }
@@ -125,8 +125,8 @@ describe('one slip among the measures of a garment', () => {
   it('never asks about a length whether it was taken round, or on the fold', () => {
     fc.assert(
       fc.property(fc.double({ min: 60, max: 2500, noNaN: true }), (mm) => {
-        for (const { slip } of garmentQuestions(profile({ 'shoulder-to-hem': mm, 'sleeve-length': mm }), 940))
-          expect(['inches-for-cm', 'cm-for-inches']).toContain(slip);
+        for (const { code } of garmentQuestions(profile({ 'shoulder-to-hem': mm, 'sleeve-length': mm }), 940))
+          expect(['inches-for-cm', 'cm-for-inches']).toContain(code);
       }),
     );
   });

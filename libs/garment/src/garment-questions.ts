@@ -1,3 +1,4 @@
+import type { MessageOf } from '#measure';
 import { GARMENT_DIMENSIONS, type GarmentDimension } from './garment-dimension.ts';
 import type { GarmentProfile } from './garment.ts';
 import { usualProportion, type Proportion } from './usual-proportions.ts';
@@ -6,26 +7,28 @@ import { usualProportion, type Proportion } from './usual-proportions.ts';
 export const GARMENT_SLIPS = ['girth-for-width', 'half-for-width', 'inches-for-cm', 'cm-for-inches'] as const;
 export type GarmentSlip = (typeof GARMENT_SLIPS)[number];
 
-/** A measure that is hard to believe, the likeliest slip, and what the value would become. It asks; nothing was changed. mm. */
-export interface GarmentQuestion {
+/** The measure that is hard to believe, and what it was compared with. `smaller` than expected, else larger. */
+type UnlikelyMeasure = {
+  readonly name: GarmentDimension;
+  readonly smaller: boolean;
+  readonly comparedWith: 'body' | 'garment';
+};
+
+/** What is asked about a measure of a garment, by the likeliest slip. */
+export type GarmentQuestionCodes = { readonly [Slip in GarmentSlip]: UnlikelyMeasure };
+
+/** A question about one measure, and what the value would become. Nothing is changed by it. mm. */
+export type GarmentQuestion = MessageOf<GarmentQuestionCodes> & {
   readonly name: GarmentDimension;
   readonly value: number;
-  readonly slip: GarmentSlip;
   readonly wouldBe: number;
-  readonly text: string;
-}
+};
 
 const REPAIR: Readonly<Record<GarmentSlip, number>> = {
   'girth-for-width': 1 / 2,
   'half-for-width': 2,
   'inches-for-cm': 2.54,
   'cm-for-inches': 1 / 2.54,
-};
-const ASK: Readonly<Record<GarmentSlip, string>> = {
-  'girth-for-width': 'Was it measured all the way round? Laid flat it is half of that.',
-  'half-for-width': 'Was it measured on the folded garment? Whole, it is twice that.',
-  'inches-for-cm': 'Was it read in inches and written as centimetres?',
-  'cm-for-inches': 'Was it read in centimetres and written as inches?',
 };
 /** Lengths are not measured round, nor on the fold: of them only the unit can be mistaken. */
 const IN_ONE_LAYER: readonly GarmentDimension[] = ['shoulder-to-hem', 'sleeve-length'];
@@ -44,16 +47,15 @@ const LEAST_MEASURES = 3;
 export function garmentQuestions(profile: GarmentProfile, bodyChestMm: number | null): readonly GarmentQuestion[] {
   const chestWidth = bodyChestMm === null ? commonChestWidth(profile) : (bodyChestMm + USUAL_EASE) / 2;
   if (chestWidth === null) return [];
-  const beside = bodyChestMm === null ? 'the rest' : 'the body that wears it';
+  const comparedWith = bodyChestMm === null ? 'garment' : 'body';
   return GARMENT_DIMENSIONS.flatMap((name) => {
     const value = profile.values[name]?.value;
     const proportion = usualProportion(name, profile.sleeveFrom);
     if (value === undefined || proportion === undefined) return [];
     const slip = likelySlip(name, value / chestWidth, proportion);
     if (slip === undefined) return [];
-    const size = value > chestWidth * proportion.usual ? 'large' : 'small';
-    const text = `The ${name.replaceAll('-', ' ')} is very ${size} for ${beside}. ${ASK[slip]}`;
-    return [{ name, value, slip, wouldBe: REPAIR[slip] * value, text }];
+    const smaller = value <= chestWidth * proportion.usual;
+    return [{ code: slip, params: { name, smaller, comparedWith }, name, value, wouldBe: REPAIR[slip] * value }];
   });
 }
 

@@ -46,7 +46,6 @@ export interface GarmentValue {
   readonly value: number;
   readonly u: number;
   readonly how: How;
-  readonly from: string;
 }
 
 /** A garment ready for the arithmetic of fit; one measure a dimension. */

@@ -4,7 +4,13 @@ export { easeInTableTerms, roomOf } from './ease.ts';
 export { GARMENT_DIMENSIONS, type GarmentDimension } from './garment-dimension.ts';
 export type { GarmentErrors, OutsideLimits } from './garment-errors.ts';
 export { garmentProblems } from './garment-problems.ts';
-export { GARMENT_SLIPS, garmentQuestions, type GarmentQuestion, type GarmentSlip } from './garment-questions.ts';
+export {
+  GARMENT_SLIPS,
+  garmentQuestions,
+  type GarmentQuestion,
+  type GarmentQuestionCodes,
+  type GarmentSlip,
+} from './garment-questions.ts';
 export {
   CONSTRUCTIONS,
   LAYER_SLEEVES,

@@ -22,8 +22,8 @@ const having = (...measures: GarmentMeasure[]): Garment => ({ ...CARDIGAN, measu
 describe('resolveGarment', () => {
   it('puts each measure under its name and fills in its uncertainty', () => {
     const { values, ...rest } = resolveGarment(having(CHEST, { name: 'cuff-width', value: 95, how: 'trained', u: 2 }));
-    expect(values['chest-width']).toEqual({ value: 510, u: 15 / Math.sqrt(3), how: 'home', from: 'measured at home' });
-    expect(values['cuff-width']).toEqual({ value: 95, u: 2, how: 'trained', from: 'measured by a trained hand' });
+    expect(values['chest-width']).toEqual({ value: 510, u: 15 / Math.sqrt(3), how: 'home' });
+    expect(values['cuff-width']).toEqual({ value: 95, u: 2, how: 'trained' });
     expect(values['hem-width']).toBeUndefined();
     const { measures: _, ...kept } = CARDIGAN;
     expect(rest).toEqual({ ...kept, sleeveFrom: 'seam' });

@@ -1,4 +1,3 @@
-import { howText } from '#measure';
 import { defaultGarmentU } from './default-garment-u.ts';
 import type { GarmentDimension } from './garment-dimension.ts';
 import { garmentProblems } from './garment-problems.ts';
@@ -15,8 +14,7 @@ export function resolveGarment(garment: Garment): GarmentProfile {
   if (problem !== undefined) throw problem;
   const { measures, ...kept } = garment;
   const values: Partial<Record<GarmentDimension, GarmentValue>> = {};
-  for (const { name, value, how, u } of measures)
-    values[name] = { value, u: u ?? defaultGarmentU(name, how), how, from: howText(how) };
+  for (const { name, value, how, u } of measures) values[name] = { value, u: u ?? defaultGarmentU(name, how), how };
   const sleeve = measures.find(({ name }) => name === 'sleeve-length');
   return { ...kept, values, sleeveFrom: sleeve?.from ?? 'seam' };
 }

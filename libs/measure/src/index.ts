@@ -3,7 +3,7 @@ export { errorsOf } from './errors-of.ts';
 export type { MeasureErrors, QuantityKind, UnreadText, UnusableNumber } from './measure-errors.ts';
 export type { QuantityFault, QuantityFaults } from './quantity-fault.ts';
 export { formatLength, inchesText } from './format-length.ts';
-export { HOWS, howText, isMeasured, type How } from './how.ts';
+export { HOWS, isMeasured, type How } from './how.ts';
 export { LENGTH_UNITS, MM_PER_UNIT, type LengthUnit } from './length-unit.ts';
 export { GRAMS_PER_UNIT, MASS_UNITS, type MassUnit } from './mass-unit.ts';
 export { normalCdf, normalQuantile } from './normal-distribution.ts';
@@ -21,6 +21,7 @@ export {
 } from './parse-length.ts';
 export { massFrom, massUnitOf, parseMass, type ParsedMass } from './parse-mass.ts';
 export { propagate, propagateCovariance } from './propagate.ts';
+export type { CommonSourceCodes } from './source-codes.ts';
 export { roundTo } from './round-to.ts';
 export {
   add,

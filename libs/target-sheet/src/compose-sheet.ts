@@ -53,7 +53,7 @@ export function composeSheet(
     checks: advice.checks,
     collisions: advice.collisions,
     cautions: advice.cautions,
-    notes: sheetNotes(body, fabric, advice.notes),
+    notes: sheetNotes(body, fabric, advice.notes, { tape }),
   };
   return inUnit(sheet, unit);
 }

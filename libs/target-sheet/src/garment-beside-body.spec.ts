@@ -19,7 +19,7 @@ describe('a garment held against its wearer', () => {
 
   it('is asked about where her chest was measured', () => {
     expect(garmentBesideBody(wide, measured)).toMatchObject([
-      { name: 'chest-width', slip: 'girth-for-width', wouldBe: 505 },
+      { name: 'chest-width', code: 'girth-for-width', wouldBe: 505 },
     ]);
   });
 

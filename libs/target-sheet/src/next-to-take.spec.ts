@@ -85,7 +85,6 @@ describe('the measure to take next', () => {
     const taken: BodyDimension[] = ['chest-girth'];
     for (let step = next(taken, { estimate: false }); step !== null; step = next(taken, { estimate: false })) {
       expect(taken).not.toContain(step.name);
-      expect(step.how).not.toBe('');
       taken.push(step.name);
     }
     expect(taken).toContain('nape-to-cuff');

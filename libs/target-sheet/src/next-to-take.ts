@@ -1,16 +1,15 @@
-import { BODY_DIMENSIONS, TAKING, defaultU, nextMeasure, type BodyDimension, type BodyProfile } from '#body';
+import { BODY_DIMENSIONS, defaultU, nextMeasure, type BodyDimension, type BodyProfile } from '#body';
 import { resolveFabric } from '#fabric';
 import { advise, rulesWith, sensitivities, type Advice, type DimensionName, type FitRequest } from '#fit';
 import { resolveGarment } from '#garment';
 import { DomainError, isMeasured } from '#measure';
 import type { SheetInput } from './sheet-input.ts';
 
-/** The measure to take next, and how. `before` and `after`: uncertainty of the sheet's main measures taken together, mm; null where there is no number without it. */
+/** The measure to take next. `before` and `after`: uncertainty of the sheet's main measures taken together, mm; null where there is no number without it. */
 export interface NextToTake {
   readonly name: BodyDimension;
   readonly before: number | null;
   readonly after: number | null;
-  readonly how: string;
 }
 
 /** The measures that decide how a sweater fits. */
@@ -46,7 +45,7 @@ export function nextToTake(input: SheetInput, profile: BodyProfile | null): Next
   return nextMeasure({ covariance, sensitivities: sensitivities(request, TARGETS), tapeU });
 }
 
-const gap = (name: BodyDimension): NextToTake => ({ name, before: null, after: null, how: TAKING[name].how });
+const gap = (name: BodyDimension): NextToTake => ({ name, before: null, after: null });
 
 function wasTaken({ values }: BodyProfile, name: BodyDimension): boolean {
   const known = values[name];

@@ -74,7 +74,7 @@ function ratios(
   return targets.map((name, t) => {
     const errors = answers.map((estimates, row) => {
       const one = estimates.find((estimate) => estimate.name === name)!;
-      if ('measureIt' in one) throw new Error(`${name}: ${one.measureIt}`);
+      if ('missing' in one) throw new Error(`${name}: ${one.missing.code}`);
       return one.value - tried[row]!.mm[name]!;
     });
     return { name, inputs: inputs.join(' '), ratio: rms(errors) / rms(theirs[t]!) };

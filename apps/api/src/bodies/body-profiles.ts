@@ -1,10 +1,10 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { howToMeasure, noteWithText, text } from '#advice-text';
 import {
   BODY_DIMENSIONS,
+  BODY_MODEL_MADE_FROM,
   defaultU,
   resolveBody,
-  TAKING,
-  WHOM_IT_WAS_MADE_FROM,
   type Body,
   type BodyDimension,
   type BodyModel,
@@ -17,7 +17,7 @@ import { garmentBesideBody, nextToTake } from '#target-sheet';
 import { BODY_MODEL } from '../body-model/body-model.module.ts';
 import { sheetInput } from '../target-sheets/sheet-input.ts';
 import type { SheetRequest } from '../target-sheets/sheet-request.ts';
-import type { BodyProfileDto, GarmentQuestionDto, ProfileDimensionDto } from './profile.dto.ts';
+import type { BodyProfileDto, GarmentQuestionDto, ProfileDimensionDto, QuestionDto } from './profile.dto.ts';
 
 /** Half the width of a 90 % interval, in standard uncertainties. */
 const HALF_WIDTH_90 = normalQuantile(0.95);
@@ -32,13 +32,16 @@ export class BodyProfiles {
     const { body, garment } = input;
     if (body === null) throw new Error('A profile is of a body.');
     const profile = resolveBody(body, { estimate: body.estimate, estimator: this.model });
+    const next = nextToTake(input, profile);
     const estimated = Object.values(profile.values).some(({ how }) => how === 'estimated');
     return {
       dimensions: BODY_DIMENSIONS.map((name) => dimensionOf(name, body, profile)),
-      questions: this.questionsOf(body).map((question) => ({ ...question, wouldBe: repairsOf(question) })),
+      questions: this.questionsOf(body).map(questionOf),
       garmentQuestions: garment === null ? [] : garmentBesideBody(garment, profile).map(garmentQuestionOf),
-      next: nextToTake(input, profile),
-      notes: [...profile.notes, ...(estimated ? [WHOM_IT_WAS_MADE_FROM] : [])],
+      next: next && { ...next, how: howToMeasure(next.name) },
+      notes: [...profile.notes, ...(estimated ? [BODY_MODEL_MADE_FROM] : [])].map((note) =>
+        noteWithText('bodyNote', note, READER),
+      ),
     };
   }
 
@@ -48,23 +51,33 @@ export class BodyProfiles {
   }
 }
 
-const garmentQuestionOf = ({ name, slip, text, wouldBe }: GarmentQuestion): GarmentQuestionDto => ({
-  name,
-  code: slip,
-  text,
-  wouldBe,
-});
+/** Lengths are not told in questions. */
+const READER = { tape: 'cm' } as const;
+
+function questionOf(question: Question): QuestionDto {
+  const { name, code, params, z } = question;
+  return { name, code, params, text: text('bodyQuestion', question, READER), wouldBe: repairsOf(question), z };
+}
+
+function garmentQuestionOf(question: GarmentQuestion): GarmentQuestionDto {
+  const { name, code, params, wouldBe } = question;
+  return { name, code, params, text: text('garmentQuestion', question, READER), wouldBe };
+}
 
 function dimensionOf(name: BodyDimension, body: Body, profile: BodyProfile): ProfileDimensionDto {
-  const fixed = { name, unit: name === 'weight' ? ('g' as const) : ('mm' as const), taking: TAKING[name].how };
+  const fixed = { name, unit: name === 'weight' ? ('g' as const) : ('mm' as const), taking: howToMeasure(name) };
   const known = profile.values[name];
   if (known === undefined) {
+    const why = profile.missing[name];
     const nothing = { value: null, u: null, low: null, high: null, how: null };
-    return { ...fixed, ...nothing, state: 'missing', from: profile.missing[name] ?? '' };
+    const from = why === undefined ? '' : text('bodyMissing', why, READER);
+    return { ...fixed, ...nothing, state: 'missing', from, fromCode: why?.code ?? '', fromParams: why?.params ?? {} };
   }
   const { value, u, how, from } = known;
   const state = body.measures.some((measure) => measure.name === name) ? 'measured' : 'estimated';
-  return { ...fixed, state, value, u, low: value - HALF_WIDTH_90 * u, high: value + HALF_WIDTH_90 * u, how, from };
+  const range = { low: value - HALF_WIDTH_90 * u, high: value + HALF_WIDTH_90 * u };
+  const source = { from: text('source', from, READER), fromCode: from.code, fromParams: from.params };
+  return { ...fixed, state, value, u, ...range, how, ...source };
 }
 
 function repairsOf({ name, wouldBe }: Question): { name: BodyDimension; value: number }[] {

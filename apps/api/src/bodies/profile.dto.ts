@@ -33,6 +33,11 @@ export class ProfileRequestDto {
 export const STATES = ['measured', 'estimated', 'missing'] as const;
 
 const NAME = { type: 'string', enum: [...BODY_DIMENSIONS] } as const;
+const PARAMS = {
+  type: 'object',
+  additionalProperties: true,
+  description: 'The values of the text, for programs that have words of their own.',
+} as const;
 const NUMBER_OR_NULL = { type: 'number', nullable: true } as const;
 
 /** One dimension of a body: what is known of it. */
@@ -59,6 +64,10 @@ export class ProfileDimensionDto {
   how!: string | null;
   @ApiProperty({ type: 'string', description: 'Where the value is from; or why there is none.' })
   from!: string;
+  @ApiProperty({ type: 'string', description: 'The same as a code; stable, for programs.' })
+  fromCode!: string;
+  @ApiProperty(PARAMS)
+  fromParams!: object;
   @ApiProperty({ type: 'string', description: 'How to take it.' })
   taking!: string;
 }
@@ -77,6 +86,8 @@ export class QuestionDto {
   name!: string;
   @ApiProperty({ type: 'string', description: 'The likely slip; stable, for programs.' })
   code!: string;
+  @ApiProperty(PARAMS)
+  params!: object;
   @ApiProperty({ type: 'string' })
   text!: string;
   @ApiProperty({
@@ -98,6 +109,8 @@ export class GarmentQuestionDto {
   name!: string;
   @ApiProperty({ type: 'string', enum: [...GARMENT_SLIPS], description: 'The likely slip; stable, for programs.' })
   code!: string;
+  @ApiProperty(PARAMS)
+  params!: object;
   @ApiProperty({ type: 'string' })
   text!: string;
   @ApiProperty({ type: 'number', description: 'What would be right then, mm.' })

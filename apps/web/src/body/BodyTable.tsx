@@ -1,3 +1,4 @@
+import { text } from '#advice-text';
 import { BODY_DIMENSIONS, type BodyDimension, type BodyProfile } from '#body';
 import { isMeasured } from '#measure';
 import { NumberTable } from '../drawing/Drawing.tsx';
@@ -32,7 +33,7 @@ export function BodyTable({
               return [say.dimension[name], found.value, `${how[found.how]}, ${range}`];
             })}
           />
-          <Sources profile={profile} />
+          <Sources profile={profile} tape={tape} />
         </>
       )}
     </Folded>
@@ -40,12 +41,13 @@ export function BodyTable({
 }
 
 /** What the guesses are made from, each said once. */
-function Sources({ profile }: { readonly profile: BodyProfile | null }) {
+function Sources({ profile, tape }: { readonly profile: BodyProfile | null; readonly tape: Tape }) {
   const bySource = new Map<string, BodyDimension[]>();
   for (const name of BODY_DIMENSIONS) {
     const found = profile?.values[name];
     if (found === undefined || isMeasured(found.how)) continue;
-    bySource.set(found.from, [...(bySource.get(found.from) ?? []), name]);
+    const from = text('source', found.from, { tape });
+    bySource.set(from, [...(bySource.get(from) ?? []), name]);
   }
   return (
     <ul className="sources">

@@ -30,7 +30,7 @@ export const MeasureRow = memo(function MeasureRow({
 }) {
   const [writing, setWriting] = useState(false);
   const quantity = dimension === 'weight' ? 'mass' : 'length';
-  const how = say.taking[dimension];
+  const how = say.taking(dimension);
   const reading = read(written, quantity);
   const why = reading.is === 'wrong' && !writing ? reading.why : null;
   const whyId = `${fieldId(dimension)}-why`;

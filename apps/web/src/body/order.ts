@@ -1,4 +1,4 @@
-import { BODY_DIMENSIONS, TAKING, type BodyDimension, type Figure } from '#body';
+import { BODY_DIMENSIONS, MEASURING_DIFFICULTY, type BodyDimension, type Figure } from '#body';
 import { say } from '../messages.ts';
 
 /** Those that only sharpen the estimates of others. A man's length is said to the hip, everyone else's to the waist. */
@@ -15,9 +15,11 @@ export function measureGroups(
   figure: Figure,
 ): readonly { readonly title: string; readonly dimensions: readonly BodyDimension[] }[] {
   const { easy, steady, helper } = say.body.groups;
-  const often = (Object.keys(TAKING) as BodyDimension[]).filter((name) => !seldomNeeded(figure).includes(name));
+  const often = (Object.keys(MEASURING_DIFFICULTY) as BodyDimension[]).filter(
+    (name) => !seldomNeeded(figure).includes(name),
+  );
   return [easy, steady, helper].map((title, i) => ({
     title,
-    dimensions: often.filter((name) => BODY_DIMENSIONS.includes(name) && TAKING[name].alone === i + 1),
+    dimensions: often.filter((name) => BODY_DIMENSIONS.includes(name) && MEASURING_DIFFICULTY[name] === i + 1),
   }));
 }

@@ -20,14 +20,14 @@ export function garmentQuestions(notes: GarmentNotes, garment: Garment | null, b
     const typed = notes.measures[name];
     if (typed && valueIn(typed) !== null && lengthOf(name, typed) === null) questions[name] = outOfReach(name, typed);
   }
-  for (const { name, slip, wouldBe } of garment === null ? [] : garmentBesideBody(garment, body)) {
+  for (const { name, code, wouldBe } of garment === null ? [] : garmentBesideBody(garment, body)) {
     const typed = notes.measures[name];
     if (typed === undefined || notes.confirmed[name] === typed.text) continue;
     const repair = {
       label: say.body.itIs(showLength(wouldBe, typed.tape)),
       to: { [name]: lengthText(wouldBe, typed.tape) },
     };
-    questions[name] = { text: say.garment.slip[slip], repairs: [repair], mayBeRight: true };
+    questions[name] = { text: say.garment.slip[code], repairs: [repair], mayBeRight: true };
   }
   return questions;
 }

@@ -1,3 +1,4 @@
+import { text } from '#advice-text';
 import { memo, useMemo } from 'react';
 import { say } from '../messages.ts';
 import type { YarnNotes } from '../notebook/notebook.ts';
@@ -30,7 +31,7 @@ export const YarnRoom = memo(function YarnRoom({
         tape={tape}
       />
       <p className="taken" role="status">
-        {fabric && words.taken(showSmall(fabric.thicknessMm, tape), fabric.fromText)}
+        {fabric && words.taken(showSmall(fabric.thicknessMm, tape), text('source', fabric.source, { tape }))}
         {!fabric && (wrong ? words.cannotBe(words.wrong[wrong]) : lacksFibre ? words.lacksFibre : words.unknown)}
       </p>
     </div>

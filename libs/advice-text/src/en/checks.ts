@@ -1,10 +1,11 @@
-import { dimensionText, listText } from '#body';
 import type { CheckCode, CheckCodes, CheckFinding, CheckTrouble, SeamEdges } from '#fit';
 import type { Catalogue, Reader } from '../catalogue.ts';
 import { lengthWords } from '../length-words.ts';
 import { curesText } from './cures.ts';
 import { edgeNames } from './edge-names.ts';
 import { noAdvice } from './no-advice.ts';
+import { allOf } from './all-of.ts';
+import { inWords } from './in-words.ts';
 
 type DetailsOf<Code extends CheckCode> = CheckCodes[Code] extends CheckFinding<infer Details> ? Details : never;
 type Words<Details> = string | ((details: Details, reader: Reader) => string);
@@ -30,7 +31,7 @@ const about =
         return 'Does not apply to this design.';
       case 'not-known':
         return found.lack === null
-          ? `Measure ${listText(found.needs)} to know ${subject.toKnow}.`
+          ? `Measure ${allOf(found.needs.map(inWords))} to know ${subject.toKnow}.`
           : noAdvice[found.lack]({}, reader);
       default:
         return `${findingText(subject, found, reader)}: ${curesText(found.cures, edgesOf(found.details))}.`;
@@ -52,7 +53,7 @@ function findingText<Details>(subject: Subject<Details>, found: CheckTrouble<Det
       return `${subject.holds}, ${amount === null ? 'though not surely' : `with only ${amount} to spare`}`;
     case 'uncertain': {
       const spare = amount === null ? '' : `, with ${amount} to spare`;
-      return `${subject.holds}${spare}, but ${dimensionText(uncertain!)} was not measured`;
+      return `${subject.holds}${spare}, but ${inWords(uncertain!)} was not measured`;
     }
   }
 }

@@ -1,6 +1,7 @@
 import type { OutsideLimits } from '#garment';
 import type { UnreadText, UnusableNumber } from '#measure';
-import type { ErrorParams } from '../error-params.ts';
+import type { Catalogue } from '../catalogue.ts';
+import type { ErrorCodes } from '../error-codes.ts';
 import { HOW_TO_MEASURE_THICKNESS } from './fabric.ts';
 import { QUANTITY_WORDS, quantityFault } from './quantity-fault.ts';
 
@@ -21,7 +22,7 @@ const outsideLimits = ({ valueMm, smallestMm, largestMm }: OutsideLimits): strin
 const thereAre = (known: readonly string[]): string => `There are: ${known.join(', ')}.`;
 
 /** What is wrong with an input, and what would be right. */
-export const errors: { readonly [Code in keyof ErrorParams]: (params: ErrorParams[Code]) => string } = {
+export const errors: Catalogue<ErrorCodes> = {
   'length-unreadable': unread,
   'length-ambiguous': unread,
   'length-unit-missing': unread,

@@ -1,12 +1,16 @@
-import { listText } from '#body';
 import type { NoAdviceCodes } from '#fit';
 import type { Catalogue } from '../catalogue.ts';
+import { say } from '../say.ts';
+import { bodyMissing } from './body-missing.ts';
+import { allOf } from './all-of.ts';
+import { inWords } from './in-words.ts';
 
 const NO_SLEEVE = 'No sleeve of this width joins the armhole';
 
 /** Why a number has no value. */
 export const noAdvice: Catalogue<NoAdviceCodes> = {
-  measure: ({ measures, why }) => `Measure ${listText(measures)}.${why === null ? '' : ` ${why}`}`,
+  measure: ({ measures, why }, reader) =>
+    `Measure ${allOf(measures.map(inWords))}.${why === null ? '' : ` ${say(bodyMissing, why, reader)}`}`,
   'garment-measure-missing': () => 'A measure of the garment that fits is missing.',
   'no-shape-joins': () => 'No shape joins these edges; choose another construction.',
   'nothing-left': () => 'Nothing is left here; the checks say what to change.',

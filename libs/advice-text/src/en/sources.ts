@@ -1,9 +1,13 @@
-import { ruleSource, type Source, type SourceCodes } from '#fit';
+import { ruleSource, type SourceCodes } from '#fit';
 import type { Catalogue } from '../catalogue.ts';
 import { say } from '../say.ts';
+import { bodySources } from './body-sources.ts';
+import { fabricSources } from './fabric.ts';
 
 /** Where a number is from, after it or in brackets. */
 export const sources: Catalogue<SourceCodes> = {
+  ...bodySources,
+  ...fabricSources,
   chosen: () => 'chosen',
   given: () => 'given',
   model: () => 'the model',
@@ -12,12 +16,11 @@ export const sources: Catalogue<SourceCodes> = {
   rule: ({ rule }) => ruleSource(rule),
   'common-practice': () => 'common practice',
   'practice-and-law-for-children': () => 'common practice; local law and standards for children’s clothes decide',
-  quoted: ({ text }) => text,
   // "2(t − t₀), t measured, t₀ assumed", "−1.571t + 2t₀, …"
   'fabric-beside-ordinary': ({ share, ordinaryShare, fabric }, reader) => {
     const ordinary =
       share === -ordinaryShare ? '(t − t₀)' : `t ${ordinaryShare < 0 ? '−' : '+'} ${coefficient(ordinaryShare)}t₀`;
-    const from = say(sources, fabric as Source, reader);
+    const from = say(sources, fabric, reader);
     return `${share < 0 ? '−' : ''}${coefficient(share)}${ordinary}, t ${from}, t₀ assumed`;
   },
 };

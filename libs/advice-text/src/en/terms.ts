@@ -1,4 +1,3 @@
-import { dimensionText } from '#body';
 import type { TermCodes } from '#fit';
 import type { Catalogue } from '../catalogue.ts';
 import { inWords } from './in-words.ts';
@@ -35,7 +34,7 @@ const THICKNESS = {
 
 /** The reasons of a value, which add up to it. */
 export const terms: Catalogue<TermCodes> = {
-  'body-measure': ({ dimension, share }) => term(share, dimensionText(dimension)),
+  'body-measure': ({ dimension, share }) => term(share, inWords(dimension)),
   'garment-measure': ({ dimension, share }) => term(share, `the garment's ${inWords(dimension)}`),
   'garment-fabric': labelled("the garment's own fabric"),
   'garment-layer': labelled('what is worn beneath the garment'),

@@ -3,7 +3,12 @@ import type { ProfileValue } from '../body-profile.ts';
 import { applyFormulas } from './apply-formulas.ts';
 import { childFormulas } from './child-formulas.ts';
 
-const measured = (value: number, u: number): ProfileValue => ({ value, u, how: 'home', from: 'measured at home' });
+const measured = (value: number, u: number): ProfileValue => ({
+  value,
+  u,
+  how: 'home',
+  from: { code: 'measured', params: { how: 'home' } },
+});
 
 describe('applyFormulas', () => {
   it('works a 6-year-old out from chest, scye depth and age', () => {

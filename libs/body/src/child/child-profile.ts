@@ -1,14 +1,15 @@
-import type { Note } from '#measure';
-import { ageText } from '../age-text.ts';
 import type { BodyDimension } from '../body-dimension.ts';
 import type { BodyProfile } from '../body-profile.ts';
+import type { BodyMissing } from '../missing-codes.ts';
+import type { BodyNote } from '../note-codes.ts';
 import { missingFrom, type ProfileValues } from '../profile-values.ts';
 import { rowProfileValues } from '../row-profile-values.ts';
 import type { SizeRow } from '../sizes/published-sizes.ts';
 import { rowForAge, rowForChest, type RowFound } from '../sizes/row-for-chest.ts';
 import { sizeTable } from '../sizes/size-tables.ts';
 import { applyFormulas } from './apply-formulas.ts';
-import { AGE_RANGE_TEXT, childFormulas } from './child-formulas.ts';
+import { childFormulas } from './child-formulas.ts';
+import { HEAD_AGES } from './head-girth-by-age.ts';
 import { napeToCuffFits } from './nape-to-cuff.ts';
 
 const FROM_AGE: readonly BodyDimension[] = ['wrist-girth', 'hand-girth', 'head-girth'];
@@ -20,7 +21,7 @@ const FROM_AGE: readonly BodyDimension[] = ['wrist-girth', 'hand-girth', 'head-g
 export function childProfile(figure: 'child' | 'baby', ageYears: number | null, measured: ProfileValues): BodyProfile {
   const found = findRow(figure, ageYears, measured);
   if (found === null) {
-    const reason = `A ${figure}’s sizes are read by chest or by age: measure it, or give the chest girth or the age.`;
+    const reason: BodyMissing = { code: 'chest-or-age-needed', params: { figure } };
     return {
       figure,
       ageYears,
@@ -38,9 +39,9 @@ export function childProfile(figure: 'child' | 'baby', ageYears: number | null, 
   const formulas = childFormulas(age).filter(({ times }) => row !== null || times['chest-girth'] === undefined);
   const { values, covariance } = applyFormulas(read, formulas);
   const missing = missingFrom(values, (name) => {
-    if (row === null) return found.note.text;
-    if (FROM_AGE.includes(name)) return `It is known from ${AGE_RANGE_TEXT} of age: measure it.`;
-    return `No published table gives it for a ${figure}: measure it.`;
+    if (row === null) return { code: 'no-size-row', params: { note: found.note } };
+    if (FROM_AGE.includes(name)) return { code: 'known-by-age', params: HEAD_AGES };
+    return { code: 'not-published', params: { figure } };
   });
   const ageAssumed = ageYears === null && row !== null;
   const notes = [found.note, ...(ageAssumed ? [ageNote(row)] : []), ...(row !== null ? napeNotes(row, read) : [])];
@@ -63,14 +64,20 @@ function fromRow(row: SizeRow, measured: ProfileValues): ProfileValues {
   return Object.fromEntries(Object.entries(values).filter(([name]) => name !== 'nape-to-cuff'));
 }
 
-function ageNote(row: SizeRow): Note {
-  const text = `The age was not given; ${ageText(row.ageYears!)} is taken from the size, for the head, the wrist and the hand.`;
-  return { code: 'age-assumed', text, source: 'assumed' };
-}
+const ageNote = (row: SizeRow): BodyNote => ({
+  code: 'age-assumed',
+  params: { ageYears: row.ageYears! },
+  source: { code: 'assumed', params: {} },
+});
 
-function napeNotes(row: SizeRow, read: ProfileValues): readonly Note[] {
+function napeNotes(row: SizeRow, read: ProfileValues): readonly BodyNote[] {
   if (read['nape-to-cuff'] !== undefined || row.mm['nape-to-cuff'] === undefined) return [];
-  const why = napeToCuffFits(row) ? 'the arm was measured' : 'that of the table is too long for its own arm';
-  const text = `Nape to cuff is worked out from the back and the arm, for ${why}.`;
-  return [{ code: 'nape-to-cuff-from-arm', text, source: sizeTable(row.table).publisher }];
+  const { publisher } = sizeTable(row.table);
+  return [
+    {
+      code: 'nape-to-cuff-from-arm',
+      params: { armMeasured: napeToCuffFits(row) },
+      source: { code: 'publication', params: { title: publisher } },
+    },
+  ];
 }

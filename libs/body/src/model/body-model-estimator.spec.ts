@@ -18,13 +18,13 @@ const sizeM = [home('stature', 1650), home('chest-girth', 940), home('hip-girth'
 
 function given(input: EstimatorInput, name: BodyDimension): Extract<Estimate, { value: number }> {
   const found = model.estimate(input).estimates.find((one) => one.name === name)!;
-  if ('measureIt' in found) throw new Error(`${name}: ${found.measureIt}`);
+  if ('missing' in found) throw new Error(`${name}: ${found.missing.code}`);
   return found;
 }
 
 const reason = (input: EstimatorInput, name: BodyDimension) => {
   const found = model.estimate(input).estimates.find((one) => one.name === name)!;
-  return 'measureIt' in found ? found.measureIt : null;
+  return 'missing' in found ? found.missing : null;
 };
 
 describe('estimates', () => {
@@ -32,9 +32,7 @@ describe('estimates', () => {
     const { estimates, from } = model.estimate(woman(sizeM));
     const known = sizeM.map(({ name }) => name);
     expect(estimates.map(({ name }) => name)).toEqual(BODY_DIMENSIONS.filter((name) => !known.includes(name)));
-    expect(from).toBe(
-      'estimated from stature, chest girth and hip girth (body model 1, US Army surveys of 1988 and 2012)',
-    );
+    expect(from).toEqual({ code: 'body-model', params: { known, version: 1 } });
   });
 
   it('are the same where only some are asked for, and none but those', () => {
@@ -90,7 +88,7 @@ describe('estimates', () => {
   it('are there with nothing measured, and widest then', () => {
     const nothing = given(woman([]), 'upper-arm-girth');
     expect(nothing.u).toBeGreaterThan(given(woman([home('chest-girth', 940)]), 'upper-arm-girth').u);
-    expect(model.estimate(woman([])).from).toContain('with nothing measured');
+    expect(model.estimate(woman([])).from.params).toMatchObject({ known: [] });
   });
 
   it('of the waist rise with age and are widest where no age is said', () => {
@@ -135,28 +133,33 @@ describe('"measure it"', () => {
     ['hip-girth', 1350, 'above'],
   ] as const)('is the only answer where %s is %d, %s what the surveys hold', (name, value, side) => {
     const { estimates } = model.estimate(woman([home(name, value)]));
-    expect(estimates.every((one) => 'measureIt' in one)).toBe(true);
-    const words = name.replace('-', ' ');
-    expect(reason(woman([home(name, value)]), 'head-girth')).toContain(`The ${words} is ${side} what the surveys hold`);
+    expect(estimates.every((one) => 'missing' in one)).toBe(true);
+    expect(reason(woman([home(name, value)]), 'head-girth')).toEqual({
+      code: 'known-value-outside-surveys',
+      params: { name, side },
+    });
   });
 
   it('is said of what a strange wrist moves, and of nothing else', () => {
     const known = [...sizeM, home('wrist-girth', 175)];
-    expect(reason(woman(known), 'hand-girth')).toContain('The wrist girth is above');
+    expect(reason(woman(known), 'hand-girth')?.params).toEqual({ name: 'wrist-girth', side: 'above' });
     const answered = model.estimate(woman(known)).estimates.filter((one) => 'value' in one);
     expect(answered.map(({ name }) => name)).toEqual(expect.arrayContaining(['front-waist-length', 'waist-to-hip']));
   });
 
   it('is said of an estimate that itself lies outside', () => {
     const known = [home('weight', 47_000), home('stature', 1740)];
-    const outside = model.estimate(woman(known)).estimates.flatMap((one) => ('measureIt' in one ? [one] : []));
-    expect(outside.map(({ measureIt }) => measureIt)).toContainEqual(expect.stringContaining('It comes out below'));
+    const outside = model.estimate(woman(known)).estimates.flatMap((one) => ('missing' in one ? [one] : []));
+    expect(outside.map(({ missing }) => missing)).toContainEqual({
+      code: 'estimate-outside-surveys',
+      params: { side: 'below' },
+    });
     expect(outside.length).toBeLessThan(22);
   });
 
   it('is said to someone younger than anyone surveyed', () => {
     const { estimates } = model.estimate(woman(sizeM, 15));
-    expect(estimates.every((one) => 'measureIt' in one && one.measureIt.includes('under 17'))).toBe(true);
+    expect(estimates.every((one) => 'missing' in one && one.missing.code === 'too-young')).toBe(true);
   });
 });
 
@@ -174,7 +177,12 @@ describe('what a maker should know of the estimates', () => {
     expect(notes).toEqual([
       {
         code: 'measure-doubtful',
-        text: 'The chest girth is smaller than the other measures lead one to expect. Were these inches, typed as centimetres?',
+        params: {
+          question: {
+            code: 'inches-as-centimetres',
+            params: { name: 'chest-girth', smaller: true, alone: false },
+          },
+        },
       },
     ]);
   });
@@ -209,7 +217,7 @@ describe('whatever was typed', () => {
         expect(JSON.stringify(input)).toBe(before);
         const us = new Map<string, number>(input.known.map(({ name, u }) => [name, u]));
         for (const one of estimates) {
-          if ('measureIt' in one) continue;
+          if ('missing' in one) continue;
           expect(one.low).toBeGreaterThan(0);
           expect(one.value).toBeGreaterThan(one.low);
           expect(one.high).toBeGreaterThan(one.value);

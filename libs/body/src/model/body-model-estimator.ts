@@ -1,17 +1,15 @@
-import type { Note } from '#measure';
 import type { BodyDimension } from '../body-dimension.ts';
 import type { Estimate, Estimates, Estimator, EstimatorInput, KnownValue } from '../estimator.ts';
 import type { BodyModelCoefficients } from './coefficients.ts';
-import { dimensionText, listText } from '../dimension-text.ts';
 import { knownLogs, type KnownLogs } from './known-logs.ts';
 import { posteriorOf, priorsOf, type Posterior, type Spread } from './posterior.ts';
-import { BEYOND_THE_OLDEST, OLDEST } from './model-notes.ts';
+import type { BodyNote } from '../note-codes.ts';
+import { BEYOND_THE_OLDEST, OLDEST, YOUNGEST } from './model-notes.ts';
+import type { BodyQuestion } from './question-codes.ts';
 import { bodyQuestioner, type Question } from './questions.ts';
 import { outside, type Side } from './range.ts';
+import type { BodySource } from '../source-codes.ts';
 import { zeros } from './zeros.ts';
-
-/** The youngest the surveys hold, years. */
-const YOUNGEST = 17;
 
 /** Outside the surveys' range in one of these, nothing of the model is for this body. */
 const SIZE: readonly BodyDimension[] = [
@@ -49,7 +47,7 @@ export function bodyModelEstimator(coefficients: BodyModelCoefficients, spread: 
       return {
         estimates,
         covariance: covarianceOf(input.known, posterior, estimates),
-        from: fromText(coefficients, input),
+        from: sourceOf(coefficients, input),
         notes: notesOn(input, estimates, posterior.contradiction > 1 ? questionsOf(input) : []),
       };
     },
@@ -96,21 +94,18 @@ function estimateOf(
   const { rest, mean, covariance, weights } = posterior;
   const name = coefficients.dimensions[rest[i]!]!;
   if (ageYears !== null && ageYears < YOUNGEST) {
-    return { name, measureIt: `Nobody under ${YOUNGEST} was surveyed, so an estimate would be a guess. Measure it.` };
+    return { name, missing: { code: 'too-young', params: { youngest: YOUNGEST } } };
   }
   const sd = Math.sqrt(covariance[i * rest.length + i]!);
   const cause = strange.find((one) => SIZE.includes(one.name) || moveBy(posterior, known, i, one.j) > MOVES * sd);
   if (cause !== undefined) {
-    const text = `The ${dimensionText(cause.name)} is ${cause.side} what the surveys hold (their 1st to 99th percentile), so an estimate would be a guess. Measure it.`;
-    return { name, measureIt: text };
+    const { name: known, side } = cause;
+    return { name, missing: { code: 'known-value-outside-surveys', params: { name: known, side } } };
   }
   const value = Math.exp(mean[i]!);
   const side = outside(coefficients, weights, name, value);
   if (side !== null) {
-    return {
-      name,
-      measureIt: `It comes out ${side} what the surveys hold (their 1st to 99th percentile). Measure it.`,
-    };
+    return { name, missing: { code: 'estimate-outside-surveys', params: { side } } };
   }
   return { name, value, u: value * sd, low: value * Math.exp(-Z90 * sd), high: value * Math.exp(Z90 * sd) };
 }
@@ -151,14 +146,20 @@ function covarianceOf(
   return { names, matrix };
 }
 
-function fromText({ version }: BodyModelCoefficients, { known }: EstimatorInput): string {
-  const from = known.length === 0 ? 'with nothing measured' : `from ${listText(known.map(({ name }) => name))}`;
-  return `estimated ${from} (body model ${version}, US Army surveys of 1988 and 2012)`;
+function sourceOf({ version }: BodyModelCoefficients, { known }: EstimatorInput): BodySource {
+  return { code: 'body-model', params: { known: known.map(({ name }) => name), version } };
 }
 
-/** The doubts about values that contradict one another, and the age of a body older than anyone surveyed. */
-function notesOn({ ageYears }: EstimatorInput, estimates: readonly Estimate[], doubts: readonly Question[]): Note[] {
-  const notes = doubts.map(({ text }) => ({ code: 'measure-doubtful', text }));
+/** The questions about values that contradict one another, and the age of a body older than anyone surveyed. */
+function notesOn(
+  { ageYears }: EstimatorInput,
+  estimates: readonly Estimate[],
+  doubtful: readonly Question[],
+): BodyNote[] {
+  const notes = doubtful.map(({ code, params }): BodyNote => ({
+    code: 'measure-doubtful',
+    params: { question: { code, params } as BodyQuestion },
+  }));
   const old = ageYears !== null && ageYears > OLDEST && estimates.some((one) => 'value' in one);
   return old ? [...notes, BEYOND_THE_OLDEST] : notes;
 }

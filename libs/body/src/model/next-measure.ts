@@ -1,6 +1,5 @@
 import type { BodyDimension } from '../body-dimension.ts';
 import type { ProfileCovariance } from '../body-profile.ts';
-import { TAKING } from './taking.ts';
 
 /** How a target moves with each body dimension: mm per mm (weight: per g). What is not named moves nothing. */
 export type Sensitivity = Readonly<Partial<Record<BodyDimension, number>>>;
@@ -19,7 +18,6 @@ export interface NextMeasure {
   /** Root of the sum of the targets' variances before and after, mm. */
   readonly before: number;
   readonly after: number;
-  readonly how: string;
 }
 
 /** A gain smaller than this part of the uncertainty is not worth another trip for the tape (assumed). */
@@ -46,7 +44,7 @@ export function nextMeasure({
   const best = gains.reduce((a, b) => (b.gain > a.gain ? b : a), { name: null as BodyDimension | null, gain: 0 });
   const after = Math.sqrt(Math.max(0, before - best.gain));
   if (best.name === null || after > (1 - WORTH) * Math.sqrt(before)) return null;
-  return { name: best.name, before: Math.sqrt(before), after, how: TAKING[best.name].how };
+  return { name: best.name, before: Math.sqrt(before), after };
 }
 
 const dot = (a: readonly number[], b: readonly number[]) => a.reduce((sum, value, i) => sum + value * b[i]!, 0);

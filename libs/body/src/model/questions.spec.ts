@@ -46,15 +46,11 @@ describe('questions', () => {
     expect(question).toMatchObject({ name: 'chest-girth', code: 'inches-as-centimetres' });
     expect(question.wouldBe).toBeCloseTo(939.8, 6);
     expect(question.z).toBeLessThan(-5);
-    expect(question.text).toBe(
-      'The chest girth is smaller than the other measures lead one to expect. Were these inches, typed as centimetres?',
-    );
+    expect(question.params).toEqual({ name: 'chest-girth', smaller: true, alone: false });
   });
 
   it('ask of a measure that stands alone beside nobody’s but those who were surveyed', () => {
-    expect(only({ 'chest-girth': 370 }).text).toBe(
-      'The chest girth is smaller than that of nearly every adult surveyed. Were these inches, typed as centimetres?',
-    );
+    expect(only({ 'chest-girth': 370 }).params).toEqual({ name: 'chest-girth', smaller: true, alone: true });
   });
 
   it('ask about every value where all were typed in the wrong unit', () => {
@@ -98,7 +94,7 @@ describe('questions', () => {
         { name: 'waist-girth', value: 760 },
         { name: 'hip-girth', value: 1010 },
       ],
-      text: 'The waist girth and the hip girth fit the rest better the other way round. Have they changed places?',
+      params: { name: 'waist-girth', other: 'hip-girth' },
     });
   });
 

@@ -6,8 +6,7 @@ import { findingOf, type Finding } from './finding.ts';
 import type { Gaussian } from './gaussian.ts';
 import { knownLogs } from './known-logs.ts';
 import { plausibilityOf } from './plausibility.ts';
-import { questionText } from './question-text.ts';
-import type { SlipCode } from './repairs.ts';
+import type { BodyQuestion } from './question-codes.ts';
 import { priorsOf, sexesOf } from './posterior.ts';
 
 /** What was typed for a body. */
@@ -18,20 +17,18 @@ export interface QuestionsInput {
 }
 
 /** A question to the maker about one value, or about two that may have changed places. Nothing is changed by it. */
-export interface Question {
+export type Question = BodyQuestion & {
   readonly name: BodyDimension;
-  readonly code: SlipCode;
-  readonly text: string;
   /** What the value would become, mm (weight: g); both values where two changed places; null where no known slip explains it. */
   readonly wouldBe: number | readonly { readonly name: BodyDimension; readonly value: number }[] | null;
   /** How many standard deviations the value lies from what the others lead to expect. */
   readonly z: number;
-}
+};
 
 /**
- * Who asks: at most one question per suspicious value: each value against what the others lead to expect, with the widened spread; of the known slips, the
+ * Asks at most one question per suspicious value: each value against what the others lead to expect, with the widened spread; of the known slips, the
  * one whose undoing leaves the smallest Mahalanobis distance. Where the sex is not said, only what neither sex explains. Children and babies: none, for the
- * model is of adults. What it asks throws DomainError from `knownLogs` for values no measure can have.
+ * model is of adults. The function it returns throws DomainError from `knownLogs` for values no measure can have.
  */
 export function bodyQuestioner(coefficients: BodyModelCoefficients): (input: QuestionsInput) => readonly Question[] {
   const priors = priorsOf(coefficients, 'anyone');
@@ -82,10 +79,10 @@ function questionsAbout(
       { name, value: typed[b]!.value },
       { name: other, value: typed[a]!.value },
     ];
-    return [{ name, code, text: questionText(code, name, other, z[a]!, alone), wouldBe, z: z[a]! }];
+    return [{ code, params: { name, other }, name, wouldBe, z: z[a]! }];
   }
   return changes.map(({ index, value }) => {
     const { name } = typed[index]!;
-    return { name, code, text: questionText(code, name, null, z[index]!, alone), wouldBe: value, z: z[index]! };
+    return { code, params: { name, smaller: z[index]! < 0, alone }, name, wouldBe: value, z: z[index]! };
   });
 }

@@ -11,7 +11,7 @@ describe('rowBodyMeasures', () => {
       name: 'across-back',
       value: 400.05, // 15¾ in
       how: 'table',
-      from: 'Craft Yarn Council, woman M (from memory)',
+      from: { code: 'size-row', params: { row: 'Craft Yarn Council, woman M', mark: 'from memory' } },
     });
   });
 

@@ -36,12 +36,18 @@ describe('rowForChest', () => {
   });
 
   it('says the gap', () => {
-    expect(rowForChest('woman', inch(39)).note.text).toBe(
-      'A chest of 99 cm (39 in) lies between sizes M (36 to 38 in) and L (40 to 42 in) of Craft Yarn Council, woman, in neither; L is nearer and was read.',
-    );
-    expect(rowForChest('child', inch(34)).note.text).toBe(
-      'A chest of 86.5 cm (34 in) lies above 16 (32 1/2 in), the largest size of Craft Yarn Council, child: measure, or say a woman or a man.',
-    );
+    expect(rowForChest('woman', inch(39)).note).toMatchObject({
+      code: 'between-sizes',
+      params: {
+        smaller: { size: 'M', chestMm: { lowMm: expect.closeTo(inch(36), 6), highMm: expect.closeTo(inch(38), 6) } },
+        larger: { size: 'L', chestMm: { lowMm: expect.closeTo(inch(40), 6), highMm: expect.closeTo(inch(42), 6) } },
+        read: 'L',
+      },
+    });
+    expect(rowForChest('child', inch(34)).note).toMatchObject({
+      code: 'beyond-sizes',
+      params: { end: { size: '16' }, side: 'above', read: false, figure: 'child' },
+    });
   });
 
   it('has no table for a figure that was not said', () => {

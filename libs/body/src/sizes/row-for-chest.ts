@@ -1,6 +1,5 @@
-import { formatLength, inchesText, type Note } from '#measure';
 import type { Figure } from '../body.ts';
-import { ageText } from '../age-text.ts';
+import type { BodyNote, BodyNoteCodes } from '../note-codes.ts';
 import { nearestRow, type Lies, type NearestRow } from './nearest-row.ts';
 import type { SizeRow } from './published-sizes.ts';
 import { sizeTable } from './size-tables.ts';
@@ -10,24 +9,18 @@ export interface RowFound {
   readonly row: SizeRow | null;
   /** Null where there is no table to look in. */
   readonly lies: Lies | null;
-  readonly note: Note;
+  readonly note: BodyNote;
 }
 
 type Sized = Exclude<Figure, 'unsaid'>;
+type LookedUp = BodyNoteCodes['size-row']['lookedUp'];
+type Size = BodyNoteCodes['size-row']['size'];
 
 const TABLE: Readonly<Record<Sized, string>> = {
   woman: 'craft-yarn-council-woman',
   man: 'craft-yarn-council-man',
   child: 'craft-yarn-council-child',
   baby: 'craft-yarn-council-baby',
-};
-
-/** What to do beyond a table's end: some go on in another figure's. */
-const BEYOND: Readonly<Record<Sized, Readonly<Record<'below' | 'above', string>>>> = {
-  woman: { below: 'measure instead', above: 'measure instead' },
-  man: { below: 'measure instead', above: 'measure instead' },
-  child: { below: 'measure, or say a baby', above: 'measure, or say a woman or a man' },
-  baby: { below: 'measure instead', above: 'measure, or say a child' },
 };
 
 /** A tape in centimetres is read to half of one, and the tables are printed in inches: so near is the same, mm (assumed). */
@@ -38,43 +31,33 @@ const READING = 2.5;
  * sizes the nearer is read and the note says so; beyond an end by more than half such a gap none is.
  */
 export function rowForChest(figure: Figure, chestMm: number): RowFound {
-  if (figure === 'unsaid') {
-    const text = 'The size tables are for a woman, a man, a child or a baby: say which is nearest.';
-    return { row: null, lies: null, note: { code: 'no-size-table', text } };
-  }
+  if (figure === 'unsaid') return { row: null, lies: null, note: { code: 'no-size-table', params: {} } };
   const found = nearestRow(sizeTable(TABLE[figure]).rows, (row) => row.mm['chest-girth'], chestMm, READING);
-  const inches = (row: SizeRow) => {
-    const { low, high } = row.mm['chest-girth']!;
-    return low === high ? ` (${inchesText(low)} in)` : ` (${inchesText(low)} to ${inchesText(high)} in)`;
-  };
-  const chest = `A chest of ${formatLength(chestMm, 'cm')} (${formatLength(chestMm, '[in_i]')})`;
-  return { row: found.row, lies: found.lies, note: noteOn(found, figure, chest, inches) };
+  return { row: found.row, lies: found.lies, note: noteOn(found, figure, { by: 'chest', chestMm }) };
 }
 
 /** The same by age in years, for a child or a baby whose chest is not known; the adults' tables have no ages. */
 export function rowForAge(figure: 'child' | 'baby', ageYears: number): RowFound {
   const point = ({ ageYears: age }: SizeRow) => (age === null ? undefined : { low: age, mid: age, high: age });
   const found = nearestRow(sizeTable(TABLE[figure]).rows, point, ageYears);
-  return { row: found.row, lies: found.lies, note: noteOn(found, figure, `An age of ${ageText(ageYears)}`, () => '') };
+  return { row: found.row, lies: found.lies, note: noteOn(found, figure, { by: 'age', ageYears }) };
 }
 
-function noteOn(found: NearestRow, figure: Sized, what: string, range: (row: SizeRow) => string): Note {
-  const { label, publisher } = sizeTable(TABLE[figure]);
-  const sizes = found.neighbours.map((row) => row.size + range(row)).join(' and ');
-  const read = found.row?.size;
-  switch (found.lies) {
-    case 'in':
-      return { code: 'size-row', text: `${what} is size ${sizes} of ${label}.`, source: publisher };
-    case 'between': {
-      const text = `${what} lies between sizes ${sizes} of ${label}, in neither; ${read} is nearer and was read.`;
-      return { code: 'between-sizes', text, source: publisher };
-    }
-    case 'below':
-    case 'above': {
-      const end = found.lies === 'below' ? 'smallest' : 'largest';
-      const then = read === undefined ? `: ${BEYOND[figure][found.lies]}` : '; that size was read';
-      const text = `${what} lies ${found.lies} ${sizes}, the ${end} size of ${label}${then}.`;
-      return { code: 'beyond-sizes', text, source: publisher };
-    }
+function noteOn(found: NearestRow, figure: Sized, lookedUp: LookedUp): BodyNote {
+  const { label: table, publisher } = sizeTable(TABLE[figure]);
+  const [first, second] = found.neighbours.map((row) => sizeOf(row, lookedUp));
+  const params = { lookedUp, table };
+  const source = { code: 'publication', params: { title: publisher } } as const;
+  if (found.lies === 'in') return { code: 'size-row', params: { ...params, size: first! }, source };
+  if (found.lies === 'between') {
+    const read = found.row!.size;
+    return { code: 'between-sizes', params: { ...params, smaller: first!, larger: second!, read }, source };
   }
+  const { lies: side } = found;
+  return { code: 'beyond-sizes', params: { ...params, end: first!, side, read: found.row !== null, figure }, source };
+}
+
+function sizeOf({ size, mm }: SizeRow, { by }: LookedUp): Size {
+  const chest = by === 'chest' ? mm['chest-girth'] : undefined;
+  return { size, chestMm: chest === undefined ? null : { lowMm: chest.low, highMm: chest.high } };
 }

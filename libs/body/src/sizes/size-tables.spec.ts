@@ -62,8 +62,11 @@ describe('the published tables', () => {
 
   it('say where a value is from', () => {
     const six = sizeRow(sizeTable('craft-yarn-council-child'), '6');
-    expect(rowSource(six, 'chest-girth')).toBe('Craft Yarn Council, child 6 (from memory)');
-    expect(rowSource(six, 'upper-arm-girth')).toBe('Craft Yarn Council, child 6 (read in a published page)');
+    expect(rowSource(six, 'chest-girth')).toEqual({
+      code: 'size-row',
+      params: { row: 'Craft Yarn Council, child 6', mark: 'from memory' },
+    });
+    expect(rowSource(six, 'upper-arm-girth').params).toMatchObject({ mark: 'read in a published page' });
   });
 
   it('name what there is when asked for what there is not', () => {

@@ -1,5 +1,6 @@
 import type { BodyDimension } from '../body-dimension.ts';
 import { bodyError } from '../body-errors.ts';
+import type { BodySource } from '../source-codes.ts';
 import astmMisses from './astm-d5585-misses.json' with { type: 'json' };
 import councilBaby from './craft-yarn-council-baby.json' with { type: 'json' };
 import councilChild from './craft-yarn-council-child.json' with { type: 'json' };
@@ -52,8 +53,8 @@ export function sizeRow(table: PublishedSizes, size: string): SizeRow {
   return row;
 }
 
-/** Where a row's value is from: "Craft Yarn Council, woman M (from memory)". */
-export function rowSource(row: SizeRow, dimension: BodyDimension): string {
-  const mark = sizeTable(row.table).measures.find((measure) => measure.name === dimension)?.mark;
-  return mark === undefined ? row.label : `${row.label} (${mark})`;
+/** Where a row's value is from. */
+export function rowSource(row: SizeRow, dimension: BodyDimension): BodySource {
+  const measure = sizeTable(row.table).measures.find(({ name }) => name === dimension);
+  return { code: 'size-row', params: { row: row.label, mark: measure?.mark ?? null } };
 }

@@ -1,4 +1,4 @@
-import type { BodyDimension } from '#body';
+import type { BodyDimension, BodyMissing } from '#body';
 import type { MessageOf, NoParams } from '#measure';
 
 /** What would make a sleeve join its armhole. */
@@ -6,8 +6,8 @@ export type SleeveCure = 'narrower-sleeve-again' | 'narrower-sleeve-or-deeper-ar
 
 /** Why a number has no value. */
 export interface NoAdviceCodes {
-  /** `why`: why the body does not have it, in the words of the part that resolved it. */
-  readonly measure: { readonly measures: readonly BodyDimension[]; readonly why: string | null };
+  /** `why`: why the body does not have the first of them of which that is known. */
+  readonly measure: { readonly measures: readonly BodyDimension[]; readonly why: BodyMissing | null };
   readonly 'garment-measure-missing': NoParams;
   readonly 'no-shape-joins': NoParams;
   readonly 'nothing-left': NoParams;

@@ -1,8 +1,10 @@
-import type { Message, MessageOf, NoParams } from '#measure';
+import type { BodySourceCodes } from '#body';
+import type { FabricSourceCodes } from '#fabric';
+import type { MessageOf, NoParams } from '#measure';
 import type { RuleName } from '../rules.ts';
 
 /** Where a number is from. `share` and `ordinaryShare`: how often the fabric's thickness and an ordinary one's enter. */
-export interface SourceCodes {
+export interface SourceCodes extends BodySourceCodes, FabricSourceCodes {
   readonly chosen: NoParams;
   readonly given: NoParams;
   readonly model: NoParams;
@@ -11,12 +13,10 @@ export interface SourceCodes {
   readonly 'common-practice': NoParams;
   readonly 'practice-and-law-for-children': NoParams;
   readonly rule: { readonly rule: RuleName };
-  /** In the words of the part that resolved the value. */
-  readonly quoted: { readonly text: string };
   readonly 'fabric-beside-ordinary': {
     readonly share: number;
     readonly ordinaryShare: number;
-    readonly fabric: Message;
+    readonly fabric: Source;
   };
 }
 

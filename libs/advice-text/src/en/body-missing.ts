@@ -1,0 +1,26 @@
+import type { BodyMissingCodes } from '#body';
+import type { Catalogue } from '../catalogue.ts';
+import { say } from '../say.ts';
+import { ageText } from './age-text.ts';
+import { bodyNotes } from './body-notes.ts';
+import { inWords } from './in-words.ts';
+
+/** Why a body has no value for a dimension, and what to do. */
+export const bodyMissing: Catalogue<BodyMissingCodes> = {
+  'not-measured': () => 'It was not measured, and nothing is filled in.',
+  'not-asked-for': () => 'Nothing asked for it.',
+  'not-estimated': () => 'It cannot be estimated: measure it.',
+  'chest-needed': () => 'Sizes are read by chest: measure it, or give the chest girth.',
+  'chest-or-age-needed': ({ figure }) =>
+    `A ${figure}’s sizes are read by chest or by age: measure it, or give the chest girth or the age.`,
+  'not-in-table': ({ table }) => `${table}, does not give it: measure it.`,
+  'not-published': ({ figure }) => `No published table gives it for a ${figure}: measure it.`,
+  'no-size-row': ({ note }, reader) => say(bodyNotes, note, reader),
+  'known-by-age': ({ youngest, oldest }) =>
+    `It is known from ${ageText(youngest)} to ${ageText(oldest)} of age: measure it.`,
+  'too-young': ({ youngest }) => `Nobody under ${youngest} was surveyed, so an estimate would be a guess. Measure it.`,
+  'known-value-outside-surveys': ({ name, side }) =>
+    `The ${inWords(name)} is ${side} what the surveys hold (their 1st to 99th percentile), so an estimate would be a guess. Measure it.`,
+  'estimate-outside-surveys': ({ side }) =>
+    `It comes out ${side} what the surveys hold (their 1st to 99th percentile). Measure it.`,
+};

@@ -1,0 +1,24 @@
+import type { MessageOf, NoParams } from '#measure';
+import type { BodyDimension } from './body-dimension.ts';
+import type { BodyNote } from './note-codes.ts';
+
+/** Why a body has no value for a dimension, by code. */
+export interface BodyMissingCodes {
+  readonly 'not-measured': NoParams;
+  readonly 'not-asked-for': NoParams;
+  readonly 'not-estimated': NoParams;
+  readonly 'chest-needed': NoParams;
+  readonly 'chest-or-age-needed': { readonly figure: 'child' | 'baby' };
+  /** The published table of that label does not give it. */
+  readonly 'not-in-table': { readonly table: string };
+  readonly 'not-published': { readonly figure: 'child' | 'baby' };
+  readonly 'no-size-row': { readonly note: BodyNote };
+  readonly 'known-by-age': { readonly youngest: number; readonly oldest: number };
+  /** Younger than anybody the body model was made from. */
+  readonly 'too-young': { readonly youngest: number };
+  /** A known value lies outside the surveys' range. */
+  readonly 'known-value-outside-surveys': { readonly name: BodyDimension; readonly side: 'below' | 'above' };
+  readonly 'estimate-outside-surveys': { readonly side: 'below' | 'above' };
+}
+
+export type BodyMissing = MessageOf<BodyMissingCodes>;

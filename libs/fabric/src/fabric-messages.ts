@@ -1,0 +1,50 @@
+import type { CommonSourceCodes, MessageOf, NoParams } from '#measure';
+import type { Fibre, Stitch } from './fabric.ts';
+
+/** What a fabric's thickness is from, by code. */
+export interface FabricSourceCodes extends CommonSourceCodes {
+  /** Four layers, measured and divided by four. */
+  readonly 'four-layers': NoParams;
+  readonly wraps: { readonly wrapsPerInch: number; readonly stitch: Stitch };
+  readonly 'yarn-length': { readonly metresPer100g: number; readonly fibre: Fibre; readonly stitch: Stitch };
+  readonly 'weight-category': { readonly category: number; readonly name: string; readonly stitch: Stitch };
+  /** Calibrated on the expected thicknesses. */
+  readonly calibrated: NoParams;
+}
+
+export type FabricSource = MessageOf<FabricSourceCodes>;
+
+/** A category of yarn weights, as the standard system names it. */
+type YarnWeightName = {
+  readonly category: number;
+  readonly name: string;
+};
+
+/** What there is to know about a fabric, by code. `yarn`: what its thickness was worked out from. */
+export interface FabricNoteCodes {
+  readonly 'growth-unknown': NoParams;
+  readonly 'rib-assumed': NoParams;
+  /** `times`: how many times as thick as the yarn would give. */
+  readonly 'thickness-doubtful': {
+    readonly thicknessMm: number;
+    readonly times: number;
+    readonly yarn: FabricSource;
+  };
+  readonly 'thickness-from-yarn': { readonly yarn: FabricSource };
+  readonly 'thickness-from-category': {
+    readonly yarn: FabricSource;
+    readonly fromMm: number;
+    readonly toMm: number;
+    readonly assumed: boolean;
+  };
+  /** The categories in whose bands the wraps lie. */
+  readonly 'wraps-bands': { readonly wrapsPerInch: number; readonly weights: readonly YarnWeightName[] };
+  readonly 'wraps-and-category-differ': {
+    readonly wrapsPerInch: number;
+    readonly weights: readonly YarnWeightName[];
+    readonly category: number;
+  };
+}
+
+/** Something to know, and what it rests on. */
+export type FabricNote = MessageOf<FabricNoteCodes> & { readonly source?: FabricSource };
