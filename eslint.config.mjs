@@ -49,7 +49,14 @@ export default tseslint.config(
     },
   },
   {
-    files: ['scripts/**', 'bench/**', 'apps/api/src/main.ts', 'apps/api/src/openapi.ts', 'tests/support/**'],
+    files: [
+      'scripts/**',
+      'bench/**',
+      'apps/api/src/main.ts',
+      'apps/api/src/backup/main.ts',
+      'apps/api/src/openapi.ts',
+      'tests/support/**',
+    ],
     rules: { 'no-console': 'off' },
   },
   {

@@ -19,7 +19,7 @@ export interface RunningApp {
 
 export async function runApp(kind: DatabaseKind, more: Environment = {}): Promise<RunningApp> {
   const database = await emptyDatabase(kind);
-  const env = { ...database.env, PAGE_DIR: 'there-is-none', ...more };
+  const env = { ...database.env, PAGE_DIR: 'there-is-none', BACKUPS_KEPT: '0', ...more };
   const app = await makeApp(env);
   await app.listen(0, '127.0.0.1');
   return {

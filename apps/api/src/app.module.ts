@@ -1,6 +1,7 @@
 import { Module, type DynamicModule } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
 import type { DataSource } from 'typeorm';
+import { BackupModule } from './backup/backup.module.ts';
 import { EverythingModule } from './everything/everything.module.ts';
 import type { HandOffSettings } from './hand-off/hand-off-settings.ts';
 import { HandOffModule } from './hand-off/hand-off.module.ts';
@@ -10,17 +11,19 @@ import { ProblemFilter } from './http/problem.filter.ts';
 import { UnexpectedInputGuard } from './http/unexpected-input.guard.ts';
 import { RecordsModule } from './records/records.module.ts';
 import { ReferenceModule } from './reference/reference.module.ts';
+import type { Settings } from './settings/settings.ts';
 import { TargetSheetsModule } from './target-sheets/target-sheets.module.ts';
 import { StorageModule } from './storage/storage.module.ts';
 
 /** The whole API over an opened database. */
 @Module({})
 export class AppModule {
-  static over(dataSource: DataSource, handOff: HandOffSettings): DynamicModule {
+  static over(dataSource: DataSource, settings: Settings, handOff: HandOffSettings): DynamicModule {
     return {
       module: AppModule,
       imports: [
         StorageModule.over(dataSource),
+        BackupModule.with(settings),
         // First, since a router tries one address after the other: they have the most to do.
         TargetSheetsModule,
         RecordsModule,

@@ -31,7 +31,7 @@ export async function makeApp(env: Environment): Promise<NestExpressApplication>
   const logger = new StructuredLogger(settings.logLevel);
   const dataSource = await openDatabase(settings.database);
   const handOff = await orClosed(dataSource, () => handOffSettingsFrom(env, settings.database));
-  const module = AppModule.over(dataSource, handOff);
+  const module = AppModule.over(dataSource, settings, handOff);
   const app = await NestFactory.create<NestExpressApplication>(module, new ExpressAdapter(newServer()), {
     bodyParser: false,
     abortOnError: false,

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { EntitySchema } from 'typeorm';
+import { DailyCopies } from '../backup/daily-copies.ts';
 import { Bodies } from '../bodies/bodies.ts';
 import { Fabrics } from '../fabrics/fabrics.ts';
 import { Garments } from '../garments/garments.ts';
@@ -25,6 +26,7 @@ export class Everything {
     private readonly garments: Garments,
     private readonly fabrics: Fabrics,
     private readonly sheets: TargetSheetRepository,
+    private readonly copies: DailyCopies,
   ) {}
 
   /** As it stands at one moment, oldest first. Never what opens or signs: no planner's secret, no key. */
@@ -54,8 +56,9 @@ export class Everything {
     });
   }
 
-  /** Every row of every table that is hers; the maker herself stays. */
+  /** Every row of every table that is hers, and before that the daily copies; the maker herself stays. */
   async erase(makerId: string): Promise<void> {
+    await this.copies.removeAll();
     await this.work.erase(async (manager) => {
       for (const entity of [...HERS].reverse()) await manager.delete(entity, { makerId });
     });

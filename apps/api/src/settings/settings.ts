@@ -18,6 +18,8 @@ export abstract class Settings {
   /** How long what was accepted may take to be finished when the service stops. */
   abstract readonly stopMs: number;
   abstract readonly logLevel: LogLevel;
+  /** How many daily copies of an embedded database are kept. */
+  abstract readonly backupsKept: number;
   /** The built page, served at `/` when it is there. */
   abstract readonly pageFolder: string;
 }
@@ -27,7 +29,7 @@ const HOST_NAME = /^(?:[a-z0-9_](?:[a-z0-9._-]*[a-z0-9])?|\[[0-9a-f:.]+\])$/;
 
 /**
  * Reads HOST, PORT, ALLOWED_HOSTS (comma between), DATABASE_URL (PostgreSQL), DATA_DIR, SQLITE_FILE, STOP_SECONDS,
- * LOG_LEVEL and PAGE_DIR.
+ * LOG_LEVEL, BACKUPS_KEPT and PAGE_DIR.
  *
  * @throws StartError naming the setting that is wrong
  */
@@ -39,6 +41,7 @@ export function settingsFrom(env: Environment): Settings {
     database: databaseFrom(env),
     stopMs: 1000 * wholeNumberFrom('STOP_SECONDS', env['STOP_SECONDS'], 10, 3600),
     logLevel: logLevelFrom(env['LOG_LEVEL']),
+    backupsKept: wholeNumberFrom('BACKUPS_KEPT', env['BACKUPS_KEPT'], 7, 366),
     pageFolder: resolve(env['PAGE_DIR'] || 'dist/apps/web'),
   };
 }

@@ -16,7 +16,7 @@ type Counts = ReadonlyMap<string, number>;
 export async function migrate(dataSource: DataSource): Promise<void> {
   await withMigrationLock(dataSource, async () => {
     await mustNotBeNewer(dataSource);
-    const pending = await new MigrationExecutor(dataSource).getPendingMigrations();
+    const pending = await pendingMigrations(dataSource);
     if (pending.length === 0) return;
     await inTransaction(dataSource, async (runner) => {
       for (const migration of pending) await step(dataSource, runner, migration);
@@ -28,6 +28,10 @@ export async function migrate(dataSource: DataSource): Promise<void> {
 export async function undoLastMigration(dataSource: DataSource): Promise<void> {
   await inTransaction(dataSource, (runner) => new MigrationExecutor(dataSource, runner).undoLastMigration());
 }
+
+/** What a database has not been through yet. */
+export const pendingMigrations = (dataSource: DataSource): Promise<Migration[]> =>
+  new MigrationExecutor(dataSource).getPendingMigrations();
 
 /** The migrations a database has been through that this program does not know. */
 export async function unknownMigrations(dataSource: DataSource): Promise<string[]> {
