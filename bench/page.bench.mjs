@@ -66,11 +66,11 @@ console.log(`… with what an empty page fetches after it: ${kB(sum(scripts))}`)
 await page.locator('#measure-stature').fill('168');
 await page.locator('#measure-chest-girth').fill('94');
 await page.locator('#measure-hip-girth').fill('99');
-await page.locator('.glance dd', { hasText: 'cm' }).first().waitFor({ state: 'attached' });
+await page.locator('main > div > aside dd', { hasText: 'cm' }).first().waitFor({ state: 'attached' });
 await page.waitForTimeout(1000);
 console.log(`… with the reckoner and the body model, once there is something to reckon: ${kB(sum(scripts))}`);
 await turnTo(page, 'design');
-await page.locator('.piece').first().waitFor({ state: 'attached' });
+await page.locator('#sheet figure').first().waitFor({ state: 'attached' });
 console.log(`… with the sheet in full, once its leaf is opened: ${kB(sum(scripts))}`);
 await page.context().close();
 
@@ -87,9 +87,9 @@ async function typed(viewport, field, keys) {
   await page.locator('#measure-stature').fill('168');
   await page.locator('#measure-chest-girth').fill('94');
   await page.locator('#measure-hip-girth').fill('99');
-  await page.locator('.glance dd', { hasText: 'cm' }).first().waitFor({ state: 'attached' });
+  await page.locator('main > div > aside dd', { hasText: 'cm' }).first().waitFor({ state: 'attached' });
   await turnTo(page, 'design');
-  await page.locator('.piece').first().waitFor({ state: 'attached' });
+  await page.locator('#sheet figure').first().waitFor({ state: 'attached' });
   const input = await field(page);
   await page.waitForTimeout(1000);
   const client = await page.context().newCDPSession(page);
@@ -112,7 +112,7 @@ async function typed(viewport, field, keys) {
         const key = window.keys.at(-1);
         if (key && key[what] === null) painted((now) => (key[what] ??= now - key.timeStamp));
       }).observe(document.querySelector(selector), { subtree: true, characterData: true, childList: true });
-    watch('.glance .headline', 'numbers');
+    watch('main > div > aside dl', 'numbers');
     watch('#sheet', 'sheet');
     new PerformanceObserver((list) =>
       window.frames.push(...list.getEntriesByName('keydown').map(({ duration }) => duration)),

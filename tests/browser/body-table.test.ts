@@ -20,7 +20,7 @@ inBrowser('all body measures in a table', () => {
     (await table().locator('tbody td:last-child').allInnerTexts()).map((text) =>
       text.replace(/, [\d.]+ to [\d.]+ (cm|kg)$/, ''),
     );
-  const sources = () => table().locator('.sources li').allInnerTexts();
+  const sources = () => table().getByRole('listitem').allInnerTexts();
 
   it('says of each in a word how it was come by, and once what it is guessed from', async () => {
     await write(page, 'body', { Height: '168', Chest: '94', Hip: '100' });
@@ -31,7 +31,7 @@ inBrowser('all body measures in a table', () => {
 
   it('is no wider than its place on a small screen, and no row is higher than a long name', async () => {
     const fits = await table()
-      .locator('.wide')
+      .getByRole('group')
       .evaluate((it) => it.scrollWidth <= it.clientWidth);
     expect(fits).toBe(true);
     const most = await table()

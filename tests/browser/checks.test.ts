@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
-import { choose, HER, toSheet, write } from './support/write.ts';
+import { HER, checks, choose, toSheet, write } from './support/write.ts';
 
 inBrowser('what a check compares', () => {
   let served: Served;
@@ -20,23 +20,23 @@ inBrowser('what a check compares', () => {
   });
   afterAll(() => served.stop());
 
-  const check = (name: string) => page.locator('.check', { hasText: name });
+  const check = (name: string) => checks(page).filter({ hasText: name });
 
   it('is told by its names, not as a need that is had', async () => {
-    await soon(() => check('Cuff stays up').locator('.hint').innerText()).toMatch(
+    await soon(() => check('Cuff stays up').getByRole('paragraph').nth(2).innerText()).toMatch(
       /^The cuff [\d.]+ cm, the hand 16 cm\. Chance that it fails: \d+%\.$/,
     );
     // 19 − 16 3/4 in are 5.7 cm.
-    expect(await check('Front and back').locator('.hint').innerText()).toMatch(
+    expect(await check('Front and back').getByRole('paragraph').nth(2).innerText()).toMatch(
       /^The front less the back 5\.5 cm; up to [\d.]+ cm needs no short rows\./,
     );
-    expect(await page.locator('.checks').innerText()).not.toMatch(/Needs .*, has/);
+    expect(await page.locator('#checks').getByRole('list').innerText()).not.toMatch(/Needs .*, has/);
   });
 
   it('is not called by the name of an ease', async () => {
     const eases = await page.locator('#design fieldset', { hasText: 'Ease' }).first().locator('label').allInnerTexts();
     expect(eases).toContain('Close');
-    const verdicts = await page.locator('.check .verdict strong').allInnerTexts();
+    const verdicts = await checks(page).getByRole('strong').allInnerTexts();
     expect(verdicts).toContain('In doubt');
     for (const verdict of verdicts) expect(eases).not.toContain(verdict);
   });

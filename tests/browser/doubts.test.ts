@@ -10,12 +10,11 @@ inBrowser('what cannot be right', () => {
   let page: Page;
   eachVisit((...at) => void ([page, served] = at));
 
-  const row = (dimension: string) =>
-    page.locator('#body li', { has: page.locator(`#measure-${dimension}`) }).locator('.question');
+  const row = (dimension: string) => page.locator(`#measure-${dimension}-why`);
   const beneath = (label: string) =>
     page
       .locator('form', { has: page.getByLabel(label, { exact: true }) })
-      .locator('.below > div')
+      .locator('[id$="-below"] > div')
       .first();
   /** What the store refused so far. */
   const refused = (): string[] => {
@@ -42,7 +41,7 @@ inBrowser('what cannot be right', () => {
       await choose(page, 'body', 'a woman');
       await write(page, 'body', { Chest: text });
       await field(page, 'body', 'Hip').focus();
-      await soon(() => row('chest-girth').locator('p').innerText()).toBe(said);
+      await soon(() => row('chest-girth').getByRole('paragraph').innerText()).toBe(said);
       const buttons = row('chest-girth').getByRole('button');
       expect(await buttons.allInnerTexts()).toEqual(repair === null ? [] : [repair]);
     });
@@ -59,12 +58,12 @@ inBrowser('what cannot be right', () => {
     await choose(page, 'body', 'a child');
     await write(page, 'body', { Chest: '22 1/2' });
     await field(page, 'body', 'Hip').focus();
-    await soon(() => row('chest-girth').locator('p').innerText()).toBe(
+    await soon(() => row('chest-girth').getByRole('paragraph').innerText()).toBe(
       'Chest: read 22.5 cm; a child’s lies between 40 and 160 cm. Were they inches?',
     );
     await row('chest-girth').getByRole('button', { name: 'It is right' }).click();
     await field(page, 'body', 'Hip').focus();
-    await row('chest-girth').waitFor({ state: 'detached' });
+    await row('chest-girth').getByRole('button').waitFor({ state: 'detached' });
   });
 
   it('what the store does not take is not reckoned with either', async () => {
@@ -73,8 +72,8 @@ inBrowser('what cannot be right', () => {
     await write(page, 'body', { Chest: '94', Height: '560', Weight: '600' });
     await stored(page, 'body');
     await field(page, 'body', 'Hip').focus();
-    await soon(() => row('stature').locator('p').innerText()).toMatch(/Left out\./);
-    expect(await row('weight').locator('p').innerText()).toMatch(/Left out\. Were they pounds\?$/);
+    await soon(() => row('stature').getByRole('paragraph').innerText()).toMatch(/Left out\./);
+    expect(await row('weight').getByRole('paragraph').innerText()).toMatch(/Left out\. Were they pounds\?$/);
     expect(all).toEqual([]);
   });
 
@@ -82,7 +81,7 @@ inBrowser('what cannot be right', () => {
     await choose(page, 'body', 'a man');
     await write(page, 'body', { Weight: '4' });
     await field(page, 'body', 'Hip').focus();
-    await soon(() => row('weight').locator('p').innerText()).toBe(
+    await soon(() => row('weight').getByRole('paragraph').innerText()).toBe(
       'Weight: read 4 kg; a man’s lies between 25 and 350 kg. Left out.',
     );
   });
@@ -116,7 +115,7 @@ inBrowser('what cannot be right', () => {
 
   it('stitches are read in halves, and none are no gauge', async () => {
     await write(page, 'yarn', { 'Stitches in 10 cm (4 in)': '18 1/2' });
-    await soon(() => page.locator('#yarn .taken').innerText()).toContain('Reckoned with');
+    await soon(() => page.locator('#yarn').getByRole('status').last().innerText()).toContain('Reckoned with');
     await write(page, 'yarn', { 'Stitches in 10 cm (4 in)': '0' });
     await field(page, 'yarn', 'Yarn or swatch').focus();
     expect(await beneath('Stitches in 10 cm (4 in)').innerText()).toBe('Write a number above 0.');
@@ -126,7 +125,7 @@ inBrowser('what cannot be right', () => {
   });
 
   it('metres are there, and only the fibre is lacking', async () => {
-    const taken = () => page.locator('#yarn .taken').innerText();
+    const taken = () => page.locator('#yarn').getByRole('status').last().innerText();
     await write(page, 'yarn', { 'Metres in 100 g': '200' });
     await soon(taken).toBe('Not known yet. Beside the metres, choose what it is mostly of.');
     await page.locator('#yarn').getByLabel('Mostly').selectOption('wool');
@@ -153,8 +152,8 @@ inBrowser('what cannot be right', () => {
       const all = refused();
       await write(page, 'garment', { 'A Chest, across': text, 'C Shoulder to hem': '60' });
       await field(page, 'garment', 'What you call it').focus();
-      const below = page.locator('#flat-chest-width-below .question');
-      await soon(() => below.locator('p').innerText()).toBe('No sweater measures that here. Left out.');
+      const below = page.locator('#flat-chest-width-below');
+      await soon(() => below.getByRole('paragraph').innerText()).toBe('No sweater measures that here. Left out.');
       expect(await below.getByRole('button').allInnerTexts()).toEqual(repairs);
       await stored(page, 'garment');
       const { body } = await served.app.http.get('/v1/garments').expect(200);
@@ -169,7 +168,9 @@ inBrowser('what cannot be right', () => {
     await write(page, 'body', { Chest: '94' });
     await write(page, 'garment', { 'A Chest, across': '500', 'B Hem, across': '101' });
     await field(page, 'garment', 'What you call it').focus();
-    await soon(() => page.locator('#flat-hem-width-below .question p').innerText()).toBe('Large. Measured all round?');
+    await soon(() => page.locator('#flat-hem-width-below').getByRole('paragraph').innerText()).toBe(
+      'Large. Measured all round?',
+    );
   });
 
   it('a fabric that is far too thick is told of and left out, beneath it too', async () => {

@@ -3,14 +3,14 @@ import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
 import { eachVisit, type Served } from './support/open-page.ts';
-import { choose, field, stored, strip, toSheet, turnTo, write } from './support/write.ts';
+import { choose, field, storageStatus, stored, strip, toSheet, turnTo, write } from './support/write.ts';
 
 inBrowser('what is written is kept', () => {
   let served: Served;
   let page: Page;
   eachVisit((...at) => void ([page, served] = at));
 
-  const where = (part: string) => page.locator(`#${part} .whereabouts`).innerText();
+  const where = (part: string) => storageStatus(page, part).innerText();
   const bodies = async () => (await served.app.http.get('/v1/bodies').expect(200)).body.items;
 
   it('survives a reload, character for character, what cannot be read too', async () => {

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
-import { choose, turnTo, write } from './support/write.ts';
+import { choose, keptSheets, turnTo, write } from './support/write.ts';
 
 const NAME = 'Cropped sweater in bulky wool, crocheted';
 const DAY_AND_TIME = /of \d\d?\/\d\d?\/\d{4}, \d\d?:\d\d/;
@@ -19,7 +19,7 @@ inBrowser('kept sheets', () => {
   });
   afterAll(() => served.stop());
 
-  const kept = () => page.locator('#keep .kept > li');
+  const kept = () => keptSheets(page);
   const keep = async () => {
     await turnTo(page, 'keep');
     const before = await kept().count();
@@ -27,7 +27,7 @@ inBrowser('kept sheets', () => {
     await soon(() => kept().count()).toBe(before + 1);
     await kept().first().getByText('Stored.').waitFor();
   };
-  const side = () => page.locator('.side-by-side');
+  const side = () => page.getByRole('region', { name: 'Side by side' });
   const options = async () =>
     (await side().getByRole('combobox', { name: 'and that' }).locator('option').allTextContents()).slice(1);
 

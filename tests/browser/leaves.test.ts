@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
 import { eachVisit, type Served } from './support/open-page.ts';
-import { choose, field, HER, strip, toSheet, turnTo, wayTo, write } from './support/write.ts';
+import { HER, checks, choose, field, strip, toSheet, turnTo, wayTo, write } from './support/write.ts';
 
 const PARTS = ['body', 'garment', 'yarn', 'design', 'sheet', 'keep', 'send', 'made'];
 
@@ -65,7 +65,7 @@ inBrowser('the leaves of the notebook', () => {
 
   it('are each followed by a way to the next', async () => {
     for (const parts of ['garment', 'yarn', 'design sheet', 'keep send', 'made']) {
-      await page.locator('.onward a').filter({ visible: true }).click();
+      await page.getByRole('link', { name: /^Next: / }).click();
       expect(await open()).toBe(parts);
     }
   });
@@ -75,7 +75,7 @@ inBrowser('the leaves of the notebook', () => {
     await write(page, 'body', rest);
     await choose(page, 'body', 'stays open');
     await toSheet(page);
-    const asks = page.locator('.check').getByRole('link', { name: 'Measure: Hand' }).first();
+    const asks = checks(page).getByRole('link', { name: 'Measure: Hand' }).first();
     await asks.click();
     expect(await open()).toBe('body');
     await soon(active).toBe('measure-hand-girth');
@@ -104,7 +104,7 @@ inBrowser('the leaves of the notebook', () => {
       Object.assign(window, { count });
       const watch = new MutationObserver((records) => (count.changes += records.length));
       const all = { subtree: true, childList: true, characterData: true, attributes: true };
-      for (const leaf of document.querySelectorAll('.leaf[hidden]')) watch.observe(leaf, all);
+      for (const leaf of document.querySelectorAll('main > [hidden]')) watch.observe(leaf, all);
     });
     const before = await strip(page).innerText();
     await field(page, 'body', 'Chest').fill('41 in');
@@ -112,7 +112,7 @@ inBrowser('the leaves of the notebook', () => {
     expect(await page.evaluate(() => (window as unknown as { count: { changes: number } }).count.changes)).toBe(0);
     await wayTo(page, 'design').click();
     const width = /Chest, flat\n(.*)/.exec(await strip(page).innerText())?.[1];
-    const told = page.locator('#sheet .group summary', { hasText: 'Chest width' }).first().locator('.value');
+    const told = page.locator('#sheet summary', { hasText: 'Chest width' }).first().locator('span').nth(1);
     await soon(() => told.textContent()).toBe(width);
   });
 
@@ -121,10 +121,8 @@ inBrowser('the leaves of the notebook', () => {
     await turnTo(page, 'design');
     await soon(() => strip(page).innerText()).toMatch(/\d cm/);
     const [before, after] = await page.evaluate(() => {
-      const said = (): string => document.querySelector('.strip .headline')?.textContent ?? '';
-      const loose = [...document.querySelectorAll<HTMLElement>('#design .option')].find(
-        (it) => it.innerText === 'Loose',
-      );
+      const said = (): string => document.querySelector('main ~ aside dl')?.textContent ?? '';
+      const loose = [...document.querySelectorAll<HTMLElement>('#design label')].find((it) => it.innerText === 'Loose');
       const before = said();
       loose?.click();
       return [before, said()];
@@ -136,8 +134,8 @@ inBrowser('the leaves of the notebook', () => {
     await write(page, 'body', HER);
     await page.setViewportSize({ width: 1280, height: 800 });
     await toSheet(page);
-    const glance = page.locator('.glance');
-    const lengths = glance.locator('.headline');
+    const glance = page.getByRole('complementary', { name: 'The sweater on the body' });
+    const lengths = glance.locator('dl');
     const before = await lengths.boundingBox();
     await glance.locator('summary').click();
     await glance.locator('table').waitFor();
@@ -150,7 +148,7 @@ inBrowser('the leaves of the notebook', () => {
     ] as const) {
       await page.setViewportSize({ width, height });
       // A quarter of the screen: room enough to read in.
-      const room = await page.locator('.result > .leaf').evaluate((it) => it.clientHeight);
+      const room = await page.locator('div:has(> #sheet)').evaluate((it) => it.clientHeight);
       expect(room).toBeGreaterThan(height / 4);
       await checks.evaluate((it) => it.scrollIntoView());
       const [top, card] = [(await checks.boundingBox())?.y ?? 0, await glance.boundingBox()];

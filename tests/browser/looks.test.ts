@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { axeFindings } from './support/axe.ts';
 import { inBrowser } from './support/chromium.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
-import { choose, field, HER, toSheet, turnTo, write } from './support/write.ts';
+import { HER, checks, choose, field, keptSheets, pieces, toSheet, turnTo, write } from './support/write.ts';
 
 const WIDTHS = [360, 768, 1280];
 
@@ -16,7 +16,7 @@ const STATES: readonly (readonly [name: string, to: (page: Page) => Promise<void
       await write(page, 'body', { ...HER, Hip: '100 1/2', Waist: 'abc' });
       await write(page, 'yarn', { 'Four layers, how high': '1 1/8' });
       await turnTo(page, 'body');
-      await page.locator('#body .question').first().waitFor();
+      await page.locator('#body').getByRole('button', { name: 'It is right' }).first().waitFor();
     },
   ],
   [
@@ -28,11 +28,11 @@ const STATES: readonly (readonly [name: string, to: (page: Page) => Promise<void
       await page.locator('#design summary', { hasText: 'Finer wishes' }).click();
       await write(page, 'design', { 'Neck, across': '4' });
       await toSheet(page);
-      await page.locator('.check.fails').first().waitFor();
+      await checks(page).filter({ hasText: 'Does not work' }).first().waitFor();
       await page
         .locator('details:not([open]) > summary')
         .evaluateAll((all) => all.forEach((it) => (it as HTMLElement).click()));
-      await page.locator('.rule-list').waitFor();
+      await page.getByRole('textbox', { name: /^Fabric thickness for which/ }).waitFor();
     },
   ],
   [
@@ -42,9 +42,9 @@ const STATES: readonly (readonly [name: string, to: (page: Page) => Promise<void
       await field(page, 'made', 'Width').first().fill('22');
       await turnTo(page, 'keep');
       await page.getByRole('button', { name: 'Keep this sheet' }).click();
-      await page.locator('.side-by-side table').waitFor();
-      await page.locator('#keep li').getByRole('button', { name: 'Remove' }).click();
-      await page.locator('.undo').getByRole('button', { name: 'Undo', exact: true }).waitFor();
+      await page.getByRole('region', { name: 'Side by side' }).getByRole('table').waitFor();
+      await keptSheets(page).getByRole('button', { name: 'Remove' }).click();
+      await page.getByRole('status').getByRole('button', { name: 'Undo', exact: true }).waitFor();
     },
   ],
 ];
@@ -54,9 +54,9 @@ const LEAVES = ['body', 'garment', 'yarn', 'design', 'keep', 'made'];
 /** The page, and what clips what it holds, where it holds more than it is wide. */
 const tooWide = (page: Page): Promise<readonly string[]> =>
   page.evaluate(() =>
-    [...document.querySelectorAll('html, .leaf:not([hidden]), .measure, .group, .pieces')]
+    [...document.querySelectorAll('html, main > :not([hidden]), #body li, #sheet section, #sheet section > div')]
       .filter((it) => it.checkVisibility() && it.scrollWidth > it.clientWidth)
-      .map((it) => `${it.className} ${it.textContent?.slice(0, 40)}`),
+      .map((it) => `${it.tagName} ${it.textContent?.slice(0, 40)}`),
   );
 
 inBrowser('the look of the page', () => {
@@ -92,7 +92,7 @@ inBrowser('the look of the page', () => {
     for (const leaf of LEAVES) {
       await turnTo(page, leaf);
       const small = await page.evaluate(() =>
-        [...document.querySelectorAll('button, summary, select, input[type=text], .option, nav a')]
+        [...document.querySelectorAll('button, summary, select, input[type=text], label:has(input), nav a')]
           .filter((it) => it.checkVisibility())
           .map((it) => ({ it, box: it.getBoundingClientRect() }))
           .filter(({ box }) => box.width < 24 || box.height < 24)
@@ -107,11 +107,11 @@ inBrowser('the look of the page', () => {
     await write(page, 'body', { ...HER });
     await toSheet(page);
     await page
-      .locator('details.numbers > summary')
+      .locator('summary', { hasText: 'The same in numbers' })
       .evaluateAll((all) => all.forEach((it) => (it as HTMLElement).click()));
-    await page.locator('.piece table').first().waitFor();
+    await pieces(page).getByRole('table').first().waitFor();
     const lacking = await page.evaluate(() => {
-      const drawings = [...document.querySelectorAll('figure.drawing')];
+      const drawings = [...document.querySelectorAll('figure')];
       const named = drawings.filter(
         (it) => it.querySelector('title')?.textContent && it.querySelector('desc')?.textContent,
       );

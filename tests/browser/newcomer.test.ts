@@ -6,7 +6,19 @@ import type { TargetSheet } from '#target-sheet';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
-import { choose, field, HER, stored, strip, toSheet, turnTo, write } from './support/write.ts';
+import {
+  HER,
+  checks,
+  choose,
+  field,
+  keptSheets,
+  pieces,
+  stored,
+  strip,
+  toSheet,
+  turnTo,
+  write,
+} from './support/write.ts';
 
 inBrowser('a newcomer’s whole road', () => {
   let served: Served;
@@ -25,9 +37,9 @@ inBrowser('a newcomer’s whole road', () => {
 
   it('takes her measures in fractions and shows what she skipped in pencil', async () => {
     await write(page, 'body', { Name: 'Me', ...HER });
-    await page.locator('#body .pencilled').first().waitFor();
+    await page.locator('#body').getByRole('emphasis').first().waitFor();
     const weight = page.locator('#body li', { has: page.locator('#measure-weight') });
-    expect(await weight.locator('.pencilled').textContent()).toMatch(/^about \d+, \d+ to \d+ lb$/);
+    expect(await weight.getByRole('emphasis').textContent()).toMatch(/^about \d+, \d+ to \d+ lb$/);
     expect(await field(page, 'body', 'Chest').inputValue()).toBe('37 1/2');
     await stored(page, 'body');
   });
@@ -43,7 +55,7 @@ inBrowser('a newcomer’s whole road', () => {
     await stored(page, 'garment');
     await choose(page, 'yarn', 'crochet');
     await page.locator('#yarn').getByLabel('Weight on the label').selectOption('5 bulky');
-    await soon(() => page.locator('#yarn .taken').innerText()).toContain('Reckoned with');
+    await soon(() => page.locator('#yarn').getByRole('status').last().innerText()).toContain('Reckoned with');
     await stored(page, 'yarn');
   });
 
@@ -53,7 +65,7 @@ inBrowser('a newcomer’s whole road', () => {
     await choose(page, 'design', 'Loose');
     await soon(() => strip(page).innerText()).not.toBe(before);
     await toSheet(page);
-    await soon(() => page.locator('.piece figcaption strong').allTextContents()).toEqual([
+    await soon(() => pieces(page).getByRole('strong').allTextContents()).toEqual([
       'Back, make one',
       'Front, make one',
       'Sleeve, make 2',
@@ -64,7 +76,7 @@ inBrowser('a newcomer’s whole road', () => {
   it('says that a neck of her own will not pass the head, and mends it with one tap', async () => {
     await page.locator('#design summary', { hasText: 'Finer wishes' }).click();
     await write(page, 'design', { 'Neck, across': '5', 'Front neck, down': '1 1/2' });
-    const failing = page.locator('.check.fails', { hasText: 'Head through the neck' });
+    const failing = checks(page).filter({ hasText: 'Does not work' }).filter({ hasText: 'Head through the neck' });
     await failing.waitFor();
     await failing.getByRole('button', { name: /^Make the front neck .* deeper$/ }).click();
     await failing.waitFor({ state: 'detached' });
@@ -76,7 +88,7 @@ inBrowser('a newcomer’s whole road', () => {
     await write(page, 'design', { 'What you call it': 'Cropped, in bulky' });
     await turnTo(page, 'keep');
     await page.getByRole('button', { name: 'Keep this sheet' }).click();
-    const kept = page.locator('#keep .kept li', { hasText: 'Cropped, in bulky' });
+    const kept = keptSheets(page).filter({ hasText: 'Cropped, in bulky' });
     await kept.getByText('Stored.', { exact: true }).waitFor();
     const { body } = await served.app.http.get('/v1/target-sheets').expect(200);
     expect(body.items.map(({ title }: { title: string }) => title)).toEqual(['Cropped, in bulky']);
@@ -93,7 +105,7 @@ inBrowser('a newcomer’s whole road', () => {
     await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
     expect(await page.getByRole('heading', { level: 1, name: 'Cropped, in bulky' }).isVisible()).toBe(true);
     expect(await page.locator('#body').isVisible()).toBe(false);
-    expect(await page.locator('.piece svg').first().isVisible()).toBe(true);
+    expect(await pieces(page).getByRole('img').first().isVisible()).toBe(true);
     await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
     await page.emulateMedia({ media: 'screen' });
     expect(await page.locator('#body').isVisible()).toBe(true);
@@ -105,9 +117,9 @@ inBrowser('a newcomer’s whole road', () => {
     await again.emulateMedia({ media: 'print' });
     await soon(async () => {
       await again.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
-      const pieces = await again.locator('.piece svg').count();
+      const count = await pieces(again).getByRole('img').count();
       await again.evaluate(() => window.dispatchEvent(new Event('afterprint')));
-      return pieces;
+      return count;
     }).toBe(4);
     await again.close();
   });

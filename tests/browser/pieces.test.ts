@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
-import { choose, toSheet } from './support/write.ts';
+import { choose, pieces, toSheet } from './support/write.ts';
 
 inBrowser('the pieces drawn', () => {
   let served: Served;
@@ -19,8 +19,8 @@ inBrowser('the pieces drawn', () => {
 
   /** Of every piece: the numbers on its lines, and those in its table. */
   const numbers = () =>
-    page.locator('.piece').evaluateAll((pieces) =>
-      pieces.map((piece) => ({
+    pieces(page).evaluateAll((figures) =>
+      figures.map((piece) => ({
         drawn: [...piece.querySelectorAll('svg text')].map((it) => it.textContent?.split(' ').at(-1) ?? ''),
         told: [...piece.querySelectorAll('tbody td')].map((it) => it.textContent?.replace(/ (cm|in)$/, '') ?? ''),
       })),
@@ -29,8 +29,8 @@ inBrowser('the pieces drawn', () => {
   for (const tape of ['centimetres', 'inches'])
     it(`say the same on their lines and in their tables, in ${tape}`, async () => {
       await page.getByRole('radio', { name: tape }).check();
-      await page
-        .locator('.piece details:not([open]) > summary')
+      await pieces(page)
+        .locator('details:not([open]) > summary')
         .evaluateAll((all) => all.forEach((it) => (it as HTMLElement).click()));
       await soon(async () => (await numbers()).every(({ told }) => told.length > 0)).toBe(true);
       const all = await numbers();

@@ -44,7 +44,7 @@ inBrowser('a sheet is sent on', () => {
   };
   const name = async (index: number, ours: string, theirs: string, required = false) => {
     await button('Name one more thing').click();
-    const row = part().locator('.their-names li').nth(index);
+    const row = part().getByRole('group', { name: 'What it calls things' }).getByRole('listitem').nth(index);
     await row.getByRole('combobox', { name: 'In the sheet' }).selectOption({ label: ours });
     await row.getByRole('textbox', { name: 'Its field' }).fill(theirs);
     if (required) await row.getByRole('checkbox', { name: 'cannot do without' }).check();
@@ -123,7 +123,12 @@ inBrowser('a sheet is sent on', () => {
     await open();
     await setUp();
     await fill('Its address', 'http://planner.example/');
-    await part().locator('.their-names li').first().getByRole('textbox').fill('no slash');
+    await part()
+      .getByRole('group', { name: 'What it calls things' })
+      .getByRole('listitem')
+      .first()
+      .getByRole('textbox')
+      .fill('no slash');
     await button('Set it up').click();
     await part().getByText('The address must start with https://').waitFor();
     await part()

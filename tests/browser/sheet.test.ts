@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
-import { choose, field, strip, toSheet, turnTo, write } from './support/write.ts';
+import { choose, field, keptSheets, strip, toSheet, turnTo, write } from './support/write.ts';
 
 inBrowser('the sheet and what is done with it', () => {
   let served: Served;
@@ -18,13 +18,13 @@ inBrowser('the sheet and what is done with it', () => {
   });
   afterAll(() => served.stop());
 
-  const measures = (title: string) =>
-    page.locator('#sheet .group', { has: page.getByRole('heading', { name: title }) });
+  const measures = (title: string) => page.getByRole('heading', { name: title }).locator('..');
   const valueOf = async (title: string, name: string): Promise<string> =>
     (await measures(title)
       .locator('summary')
-      .filter({ has: page.locator('.name', { hasText: new RegExp(`^${name}$`) }) })
-      .locator('.value')
+      .filter({ has: page.getByText(name, { exact: true }) })
+      .locator('span')
+      .nth(1)
       .textContent()) ?? '';
   const save = async (button: string): Promise<string> => {
     await turnTo(page, 'keep');
@@ -39,7 +39,7 @@ inBrowser('the sheet and what is done with it', () => {
     await choose(page, 'design', 'Set-in');
     await turnTo(page, 'keep');
     await page.getByRole('button', { name: 'Keep this sheet' }).click();
-    const kept = page.locator('#keep .kept li').first();
+    const kept = keptSheets(page).first();
     const before = JSON.parse(await save('Download JSON'));
     await kept.getByText('Stored.', { exact: true }).waitFor();
     const { body } = await served.app.http.get('/v1/target-sheets').expect(200);
@@ -81,7 +81,11 @@ inBrowser('the sheet and what is done with it', () => {
   it('takes a finished back as it is and says what the rest should be now', async () => {
     await choose(page, 'design', 'Drop shoulder');
     await turnTo(page, 'made');
-    const planned = await page.locator('#made fieldset', { hasText: 'Back' }).locator('.below').first().innerText();
+    const planned = await page
+      .locator('#made fieldset', { hasText: 'Back' })
+      .locator('[id$="-below"]')
+      .first()
+      .innerText();
     const width = Number(/[\d.]+/.exec(planned)?.[0]);
     await page
       .locator('#made fieldset')
@@ -103,7 +107,7 @@ inBrowser('the sheet and what is done with it', () => {
   it('shows two sheets side by side', async () => {
     await choose(page, 'design', 'Long');
     await turnTo(page, 'keep');
-    const table = page.locator('.side-by-side table');
+    const table = page.getByRole('region', { name: 'Side by side' }).getByRole('table');
     await table.waitFor();
     await soon(() => table.innerText()).toMatch(/Length\s+Long\s+Cropped/);
     const text = await table.innerText();
@@ -143,12 +147,10 @@ inBrowser('the sheet and what is done with it', () => {
     await turnTo(page, 'design');
     const before = await strip(page).innerText();
     await page.locator('#design summary', { hasText: 'The rules behind the numbers' }).click();
-    const rule = page
-      .locator('.rule-list')
-      .getByRole('textbox', { name: /^Fabric thickness for which an ease is said/ });
+    const rule = page.getByRole('textbox', { name: /^Fabric thickness for which an ease is said/ });
     await rule.fill('7');
     await soon(() => strip(page).innerText()).not.toBe(before);
-    await page.locator('.rules').getByText('ordinary thickness: 7').waitFor();
+    await page.getByRole('listitem').getByText('ordinary thickness: 7').waitFor();
     await rule.fill('900');
     expect(await rule.getAttribute('aria-invalid')).toBe('true');
     await soon(() => strip(page).innerText()).toBe(before);
@@ -159,7 +161,7 @@ inBrowser('the sheet and what is done with it', () => {
     await turnTo(page, 'body');
     await page.locator('#body').getByLabel('Which one').selectOption('The niece');
     await turnTo(page, 'sheet');
-    await soon(() => page.locator('.cautions').innerText()).toMatch(/cord/i);
+    await soon(() => page.getByRole('heading', { name: 'Take care' }).locator('..').innerText()).toMatch(/cord/i);
     quiet(served);
   });
 

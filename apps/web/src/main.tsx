@@ -2,10 +2,6 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import './tokens.css';
 import './base.css';
-import './fields.css';
-import './drawings.css';
-import './sections.css';
-import './advice.css';
 import './print.css';
 import { Page } from './page/Page.tsx';
 

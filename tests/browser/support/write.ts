@@ -28,10 +28,25 @@ export async function choose(page: Page, part: string, label: string): Promise<v
   await page.locator(`#${part}`).getByRole('radio', { name: label, exact: true }).check();
 }
 
-/** Waits until what is written in a part lies at the store. */
+/** Where the open body, garment or yarn is stored, in words. */
+export const storageStatus = (page: Page, part: string): Locator =>
+  page.locator(`#${part}`).getByRole('status').first();
+
+/** The drawn pieces of the sheet. */
+export const pieces = (page: Page): Locator =>
+  page.getByRole('region', { name: 'The pieces, to scale' }).getByRole('figure');
+
+/** The checks of the sheet, each an item of a list. */
+export const checks = (page: Page): Locator => page.locator('#checks').getByRole('listitem');
+
+/** The kept sheets, each an item of a list. */
+export const keptSheets = (page: Page): Locator =>
+  page.getByRole('list', { name: 'Kept sheets' }).getByRole('listitem');
+
+/** Waits until what is entered in a part is stored. */
 export async function stored(page: Page, part: string): Promise<void> {
   await turnTo(page, part);
-  await page.locator(`#${part} .whereabouts`).getByText('Stored.', { exact: true }).waitFor();
+  await storageStatus(page, part).getByText('Stored.', { exact: true }).waitFor();
 }
 
 /** A grown woman, measured by herself, in inches with fractions; invented. */
@@ -51,11 +66,11 @@ export const HER = {
   'Across the back': '15 3/4',
 };
 
-export const strip = (page: Page): Locator => page.locator('.glance dl, .strip dl').filter({ visible: true });
+export const strip = (page: Page): Locator => page.getByRole('complementary').locator('dl').filter({ visible: true });
 
 /** Turns to the sheet and goes down to its pieces: it is fetched when it is first wanted. */
 export async function toSheet(page: Page): Promise<void> {
   await turnTo(page, 'sheet');
-  await page.locator('.pieces').scrollIntoViewIfNeeded();
-  await page.locator('.piece').first().waitFor();
+  await page.locator('#pieces-title').scrollIntoViewIfNeeded();
+  await pieces(page).first().waitFor();
 }

@@ -14,6 +14,8 @@ import { NextMeasure } from './NextMeasure.tsx';
 import { measureGroups, seldomNeeded } from './order.ts';
 import { pencilled } from '../reading/shown-value.ts';
 import { ModelFigure } from './TapeDrawing.tsx';
+import textStyles from '../ui/text.module.css';
+import styles from './BodySection.module.css';
 
 /** The body the sweater is for: every measure with where the tape runs; what was skipped in pencil. */
 export const BodySection = memo(function BodySection({
@@ -51,7 +53,7 @@ export const BodySection = memo(function BodySection({
   );
   return (
     <>
-      <p className="lead">{words.lead}</p>
+      <p className={textStyles.lead}>{words.lead}</p>
       <ModelFigure figure={notes.figure} />
       <CollectionBar kind="bodies" collection={collection} nameLabel={words.name} />
       <AboutBody
@@ -63,12 +65,12 @@ export const BodySection = memo(function BodySection({
       />
       <NextMeasure openQuestions={openQuestions} tape={tape} />
       {groups.map(({ title, dimensions }) => (
-        <section key={title} className="measures">
+        <section key={title} className={styles.measures}>
           <h3>{title}</h3>
           <ul>{dimensions.map(row)}</ul>
         </section>
       ))}
-      <details className="measures">
+      <details className={styles.measures}>
         <summary>{words.more}</summary>
         <ul>{seldomNeeded(notes.figure).map(row)}</ul>
       </details>

@@ -7,6 +7,7 @@ import type { BodyNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { Folded } from '../ui/Folded.tsx';
 import { shownValue } from '../reading/shown-value.ts';
+import styles from './BodyTable.module.css';
 
 /** Every body measure in one table: what was written, what is reckoned with, and how it was come by; what a guess is from stands beneath. */
 export function BodyTable({
@@ -20,7 +21,7 @@ export function BodyTable({
 }) {
   const { column, how, tableTitle } = say.body;
   return (
-    <Folded className="numbers" summary={tableTitle}>
+    <Folded summary={tableTitle}>
       {() => (
         <>
           <NumberTable
@@ -50,7 +51,7 @@ function Sources({ profile, tape }: { readonly profile: BodyProfile | null; read
     bySource.set(from, [...(bySource.get(from) ?? []), name]);
   }
   return (
-    <ul className="sources">
+    <ul className={styles.sources}>
       {[...bySource].map(([from, names]) => (
         <li key={from}>
           {bySource.size === 1 ? say.body.guessedAre : names.map((name) => say.dimension[name]).join(', ')}: {from}.

@@ -10,6 +10,8 @@ import type { ValueQuestion } from '../compute/value-question.ts';
 import { fieldId } from '../notebook/field-id.ts';
 import { TapeDrawing } from './TapeDrawing.tsx';
 import { confirmMeasure, repairMeasures, writeMeasure } from './write-body.ts';
+import textStyles from '../ui/text.module.css';
+import styles from './MeasureRow.module.css';
 
 /** One measure: where the tape runs, the line to write on, and beneath it how, or a question. Both have the same place, so nothing moves. */
 export const MeasureRow = memo(function MeasureRow({
@@ -35,7 +37,7 @@ export const MeasureRow = memo(function MeasureRow({
   const why = reading.is === 'wrong' && !writing ? reading.why : null;
   const whyId = `${fieldId(dimension)}-why`;
   return (
-    <li className="measure">
+    <li className={styles.measure}>
       <TapeDrawing dimension={dimension} figure={figure} how={how} />
       <div onFocus={() => setWriting(true)} onBlur={() => setWriting(false)}>
         <LengthField
@@ -50,9 +52,9 @@ export const MeasureRow = memo(function MeasureRow({
           describedBy={whyId}
         />
       </div>
-      <div className="beside" id={whyId}>
+      <div className={styles.beside} id={whyId}>
         {why !== null ? (
-          <p className="wrong">{why}</p>
+          <p className={textStyles.wrong}>{why}</p>
         ) : question === null || writing ? (
           <p>{how}</p>
         ) : (
@@ -75,5 +77,5 @@ export const MeasureRow = memo(function MeasureRow({
 
 function beneath(pencilled: string | null): ReactNode {
   if (pencilled === '') return ' ';
-  return pencilled === null ? say.body.noEstimate : <em className="pencilled">{pencilled}</em>;
+  return pencilled === null ? say.body.noEstimate : <em className={styles.estimate}>{pencilled}</em>;
 }

@@ -5,6 +5,7 @@ import { useLater } from '../ui/use-later.ts';
 import { showLength } from '../reading/numbers.ts';
 import type { OpenQuestions } from '../compute/computation.ts';
 import { fieldId } from '../notebook/field-id.ts';
+import calloutStyles from '../ui/callout.module.css';
 
 /** The one measure that would help most, asked for once everything else is on the screen. Its place is kept when there is none. */
 export const NextMeasure = memo(function NextMeasure({
@@ -18,7 +19,7 @@ export const NextMeasure = memo(function NextMeasure({
   const later = useLater(openQuestions);
   const next = useMemo(() => later.next(), [later]);
   return (
-    <aside className="next" aria-label={words.title}>
+    <aside className={calloutStyles.callout} aria-label={words.title}>
       {next.is === 'take' || next.is === 'surer' ? (
         <p>
           {words.title}: <a href={`#${fieldId(next.name)}`}>{say.dimension[next.name]}</a>.{' '}

@@ -4,6 +4,8 @@ import { figureShape, landmarks } from '../drawing/figure.ts';
 import { Drawing } from '../drawing/Drawing.tsx';
 import { tapeRun } from '../drawing/tapes.ts';
 import { say } from '../messages.ts';
+import shapes from '../drawing/shapes.module.css';
+import styles from './TapeDrawing.module.css';
 
 const FIGURE = 'model-figure';
 
@@ -12,14 +14,14 @@ export const ModelFigure = memo(function ModelFigure({ figure }: { readonly figu
   const shape = figureShape(landmarks(figure, {}));
   const parts = [shape.torso, ...shape.arms, shape.head];
   return (
-    <svg className="nowhere" aria-hidden="true">
+    <svg className={styles.hidden} aria-hidden="true">
       <defs>
         <g id={FIGURE}>
           {parts.map((path) => (
-            <path key={path} d={path} className="figure-edge" />
+            <path key={path} d={path} className={shapes.figureEdge} />
           ))}
           {parts.map((path) => (
-            <path key={path} d={path} className="figure-fill" />
+            <path key={path} d={path} className={shapes.figureFill} />
           ))}
         </g>
       </defs>
@@ -42,20 +44,21 @@ export const TapeDrawing = memo(function TapeDrawing({
   const [x, y, side] = run.frame;
   return (
     <Drawing
-      className="tape-drawing"
       title={say.body.drawing(say.dimension[dimension])}
       description={how}
       viewBox={[x - side / 2, y - side / 2, side, side].map(Math.round).join(' ')}
     >
       <use href={`#${FIGURE}`} />
-      {run.view === 'back' && <path className="spine" d={`M0 ${Math.round(at.nape)}V${Math.round(at.hip[1])}`} />}
+      {run.view === 'back' && (
+        <path className={shapes.midLine} d={`M0 ${Math.round(at.nape)}V${Math.round(at.hip[1])}`} />
+      )}
       {run.behind.map((path) => (
-        <path key={path} d={path} className="tape-behind" />
+        <path key={path} d={path} className={styles.behind} />
       ))}
       {run.seen.map((path) => (
         <g key={path}>
-          <path d={path} className="tape-edge" />
-          <path d={path} className="tape" />
+          <path d={path} className={styles.tapeEdge} />
+          <path d={path} className={styles.tape} />
         </g>
       ))}
     </Drawing>

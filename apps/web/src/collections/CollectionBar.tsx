@@ -7,6 +7,9 @@ import { openEntry, withEntry, withNotes, type Entry, type Collection } from '..
 import { updateNotebook } from '../state/notebook.ts';
 import { changeWithUndo } from '../state/undo.ts';
 import { usePage } from '../state/page-store.ts';
+import buttonStyles from '../ui/buttons.module.css';
+import fieldRow from '../ui/field-row.module.css';
+import styles from './CollectionBar.module.css';
 
 /** Which body, garment or yarn is open; its name; where it is kept. */
 export function CollectionBar<K extends Kind>({
@@ -24,8 +27,8 @@ export function CollectionBar<K extends Kind>({
   const remove = (): void =>
     changeWithUndo(say.shelf.removed(nameOf(open)), (notebook) => removed(notebook, kind, open.key));
   return (
-    <div className="shelf">
-      <div className="shelf-line">
+    <div className={styles.bar}>
+      <div className={fieldRow.row}>
         {collection.entries.length > 1 && (
           <Select
             label={say.shelf.which}
@@ -45,10 +48,14 @@ export function CollectionBar<K extends Kind>({
             )
           }
         />
-        <button type="button" className="quiet" onClick={() => updateNotebook((notebook) => added(notebook, kind))}>
+        <button
+          type="button"
+          className={buttonStyles.quiet}
+          onClick={() => updateNotebook((notebook) => added(notebook, kind))}
+        >
           {say.shelf.add}
         </button>
-        <button type="button" className="quiet" onClick={remove}>
+        <button type="button" className={buttonStyles.quiet} onClick={remove}>
           {say.shelf.remove}
         </button>
       </div>
@@ -76,7 +83,7 @@ function StorageStatus<K extends Kind>({ kind, entry }: { readonly kind: K; read
             ? states.unreachable
             : states.here;
   return (
-    <div className="whereabouts">
+    <div className={styles.status}>
       <p role="status">{words}</p>
       {conflict && <ConflictChoice kind={kind} entry={entry} conflict={conflict} />}
     </div>

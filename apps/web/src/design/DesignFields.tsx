@@ -9,6 +9,7 @@ import { EaseFields } from './EaseFields.tsx';
 import { FinerFields } from './FinerFields.tsx';
 import { AllRules, RulesChanged } from './Rules.tsx';
 import { writeDesign } from './write-design.ts';
+import textStyles from '../ui/text.module.css';
 
 /** Everything she wishes of the sweater. */
 export const DesignFields = memo(function DesignFields({
@@ -26,7 +27,7 @@ export const DesignFields = memo(function DesignFields({
   const words = say.design;
   return (
     <>
-      <p className="lead">{words.lead}</p>
+      <p className={textStyles.lead}>{words.lead}</p>
       <DesignChoices
         title={notes.title}
         silhouette={notes.silhouette}
@@ -38,7 +39,7 @@ export const DesignFields = memo(function DesignFields({
         basis={notes.basis}
         tape={tape}
       />
-      <p className="hint">{notes.basis !== 'body' && !hasGarment ? words.noGarment : words.basisHint}</p>
+      <p className={textStyles.hint}>{notes.basis !== 'body' && !hasGarment ? words.noGarment : words.basisHint}</p>
       <EaseFields notes={notes} tape={tape} outcome={outcome} categories={EASE_CATEGORIES} />
       <LayerFields
         legend={words.beneath}

@@ -6,6 +6,9 @@ import { say } from '../messages.ts';
 import type { DesignNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { writeDesign } from './write-design.ts';
+import textStyles from '../ui/text.module.css';
+import fieldStyles from '../field/Field.module.css';
+import styles from './EaseFields.module.css';
 
 /** How close it is to be: a band and a place in it, or a number; and how it comes out. Every part keeps its place. */
 export function EaseFields({
@@ -33,14 +36,14 @@ export function EaseFields({
       />
     );
   return (
-    <div className="ease">
+    <div>
       <Choice
         legend={words.ease.legend}
         value={notes.ease}
         options={[...categories, 'own' as const].map((value) => ({ value, label: words.ease[value] }))}
         onValue={(ease) => writeDesign((it) => ({ ...it, ease }))}
       />
-      <div className="ease-place">
+      <div className={styles.place}>
         {notes.ease === 'own' ? (
           <LengthField
             label={words.ownEase}
@@ -51,7 +54,7 @@ export function EaseFields({
             onTyped={(ownEase) => writeDesign((it) => ({ ...it, ownEase }))}
           />
         ) : (
-          <div className="field">
+          <div className={fieldStyles.field}>
             <label htmlFor={place}>{words.place}</label>
             <input
               id={place}
@@ -65,7 +68,7 @@ export function EaseFields({
           </div>
         )}
       </div>
-      <p className="hint outcome">{outcome}</p>
+      <p className={`${textStyles.hint} ${styles.outcome}`}>{outcome}</p>
     </div>
   );
 }

@@ -3,6 +3,7 @@ import { say } from '../messages.ts';
 import { DESIGN_LENGTHS, type DesignLength, type DesignNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { DesignLengthField } from './DesignLengthField.tsx';
+import fieldGrid from '../ui/field-grid.module.css';
 
 const FOR_CARDIGANS: readonly DesignLength[] = ['frontBand', 'overlap'];
 
@@ -20,7 +21,7 @@ export const FinerFields = memo(function FinerFields({
     <details>
       <summary>{words.finer}</summary>
       <p>{words.finerLead}</p>
-      <div className="few">
+      <div className={fieldGrid.grid}>
         {finer.map((name) => (
           <DesignLengthField
             key={name}

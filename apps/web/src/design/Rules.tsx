@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { say } from '../messages.ts';
 import { lazyModule } from '../ui/lazy-module.ts';
 import { changeWithUndo } from '../state/undo.ts';
+import buttonStyles from '../ui/buttons.module.css';
 
 const useTable = lazyModule(() => import('./RulesTable.tsx'));
 
@@ -31,13 +32,13 @@ export function RulesChanged({ rules }: { readonly rules: Readonly<Record<string
     });
   };
   return (
-    <div className="rules">
+    <div>
       <h3>{say.design.rules}</h3>
       <ul>
         {names.map((name) => (
           <li key={name}>
             {name.replaceAll('-', ' ')}: {rules[name]}{' '}
-            <button type="button" className="quiet" onClick={() => without(name)}>
+            <button type="button" className={buttonStyles.quiet} onClick={() => without(name)}>
               {say.design.ruleBack}
             </button>
           </li>

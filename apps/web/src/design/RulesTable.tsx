@@ -4,11 +4,13 @@ import { TextField } from '../field/TextField.tsx';
 import { say } from '../messages.ts';
 import { showNumber } from '../reading/numbers.ts';
 import { writeDesign } from './write-design.ts';
+import textStyles from '../ui/text.module.css';
+import styles from './RulesTable.module.css';
 
 /** Every rule behind the numbers, with its source; she may write another number in its place. */
 export function RulesTable({ rules }: { readonly rules: Readonly<Record<string, number>> }) {
   return (
-    <ul className="rule-list">
+    <ul className={styles.rules}>
       {RULES.map((rule) => (
         <li key={rule.name}>
           <OneRule rule={rule} overruled={rules[rule.name]} />
@@ -40,7 +42,7 @@ function OneRule({ rule, overruled }: { readonly rule: Rule; readonly overruled:
       unit={unit === 'mm' ? 'mm' : ''}
       onValue={write}
       wrong={wrong}
-      below={wrong ? <span className="wrong">{range}</span> : words.rule(show(value), source)}
+      below={wrong ? <span className={textStyles.wrong}>{range}</span> : words.rule(show(value), source)}
     />
   );
 }

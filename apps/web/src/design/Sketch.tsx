@@ -2,6 +2,8 @@ import { memo } from 'react';
 import type { Neckline, Silhouette } from '#fit';
 import type { Construction } from '#garment';
 import { flatCorners, flatShape } from '../drawing/flat-garment.ts';
+import shapes from '../drawing/shapes.module.css';
+import styles from './Sketch.module.css';
 
 /** A thumbnail of a choice. It repeats its label, so it is not read out. */
 export const Sketch = memo(function Sketch({
@@ -24,11 +26,11 @@ export const Sketch = memo(function Sketch({
   });
   const shape = flatShape(construction, at, neckline, silhouette !== 'vest');
   return (
-    <svg className="sketch" viewBox="-650 -40 1300 680" aria-hidden="true">
+    <svg className={styles.sketch} viewBox="-650 -40 1300 680" aria-hidden="true">
       {[...shape.sleeves, shape.body].map((path) => (
-        <path key={path} d={path} className="garment-fill" />
+        <path key={path} d={path} className={shapes.garmentFill} />
       ))}
-      {silhouette === 'cardigan' && <path d={`M0 ${at.frontNeck[1]}V${at.hem[1]}`} className="garment-line" />}
+      {silhouette === 'cardigan' && <path d={`M0 ${at.frontNeck[1]}V${at.hem[1]}`} className={shapes.garmentLine} />}
     </svg>
   );
 });

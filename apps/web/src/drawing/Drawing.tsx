@@ -2,6 +2,7 @@ import { useId, type ReactNode } from 'react';
 import { say } from '../messages.ts';
 import { Folded } from '../ui/Folded.tsx';
 import { Wide } from '../ui/Wide.tsx';
+import styles from './Drawing.module.css';
 
 /** A row of a drawing's table: a name and its values as shown. */
 export type NumberRow = readonly [name: string, ...values: string[]];
@@ -26,7 +27,7 @@ export function Drawing({
   readonly columns?: readonly string[];
   /** Asked for once the table is open. */
   readonly rows?: () => readonly NumberRow[];
-  readonly className?: string;
+  readonly className?: string | undefined;
   readonly caption?: ReactNode;
   /** In CSS pixels; without them it is as wide as its place. */
   readonly width?: number;
@@ -34,7 +35,7 @@ export function Drawing({
 }) {
   const id = useId();
   return (
-    <figure className={`drawing ${className}`}>
+    <figure className={`${styles.drawing} ${className}`}>
       <svg
         role="img"
         aria-labelledby={`${id}-title`}
@@ -49,7 +50,7 @@ export function Drawing({
       </svg>
       {caption !== undefined && <figcaption>{caption}</figcaption>}
       {rows !== undefined && columns !== undefined && (
-        <Folded className="numbers" summary={say.numbers}>
+        <Folded className={styles.numbers} summary={say.numbers}>
           {() => <NumberTable caption={title} columns={columns} rows={rows()} />}
         </Folded>
       )}

@@ -1,4 +1,7 @@
 import { useId, type ReactNode } from 'react';
+import textStyles from '../ui/text.module.css';
+import optionStyles from './option.module.css';
+import styles from './Choice.module.css';
 
 /** One of a few: native radios, each a large target. */
 export function Choice<T extends string>({
@@ -22,11 +25,11 @@ export function Choice<T extends string>({
 }) {
   const name = useId();
   return (
-    <fieldset className="choice">
-      <legend className={hidden ? 'listen' : ''}>{legend}</legend>
-      <div className="options">
+    <fieldset>
+      <legend className={hidden ? textStyles.visuallyHidden : undefined}>{legend}</legend>
+      <div className={styles.options}>
         {options.map((option) => (
-          <label key={option.value} className="option">
+          <label key={option.value} className={optionStyles.option}>
             <input type="radio" name={name} checked={option.value === value} onChange={() => onValue(option.value)} />
             {option.drawing}
             <span>{option.label}</span>

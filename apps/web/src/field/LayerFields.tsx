@@ -6,6 +6,7 @@ import { empty } from '../notebook/blank.ts';
 import type { LayerNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { isNoThickness } from '../compute/to-garment.ts';
+import styles from './LayerFields.module.css';
 
 /** What is worn beneath, beyond a shirt. */
 export function LayerFields({
@@ -20,7 +21,7 @@ export function LayerFields({
   readonly onLayer: (layer: LayerNotes | null) => void;
 }) {
   return (
-    <div className="layer">
+    <div className={styles.layer}>
       <Choice
         legend={legend}
         value={layer === null ? 'none' : 'some'}

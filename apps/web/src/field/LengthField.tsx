@@ -6,6 +6,7 @@ import { namesUnit, read, unitOf, type Quantity } from '../reading/read.ts';
 import { truncated } from './truncated.ts';
 import { TextField } from './TextField.tsx';
 import { FieldForm } from './FieldForm.tsx';
+import textStyles from '../ui/text.module.css';
 
 const other = (tape: Tape): Tape => (tape === 'cm' ? 'in' : 'cm');
 const POUND_GRAMS = 453.59237;
@@ -57,18 +58,18 @@ export function LengthField({
     reading.is === 'empty' ? (
       (whenEmpty ?? ' ')
     ) : out ? (
-      <span className="wrong">{leftOut}</span>
+      <span className={textStyles.wrong}>{leftOut}</span>
     ) : reading.is === 'value' ? (
       (ask ?? say.field.equals(onOtherTape(reading.value, quantity, reading.tape)))
     ) : writing ? (
       say.field.notYet
     ) : (
-      <span className="wrong">
+      <span className={textStyles.wrong}>
         {whyElsewhere ? say.field.cannotRead : say.field.wrong[reading.problem](truncated(typed?.text ?? ''))}
       </span>
     );
   return (
-    <FieldForm className="length" onFocus={() => setWriting(true)} onBlur={() => setWriting(false)}>
+    <FieldForm onFocus={() => setWriting(true)} onBlur={() => setWriting(false)}>
       <TextField
         label={label}
         value={typed?.text ?? ''}

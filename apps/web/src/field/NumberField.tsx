@@ -4,6 +4,7 @@ import { plainNumber } from '../reading/read.ts';
 import { truncated } from './truncated.ts';
 import { TextField } from './TextField.tsx';
 import { FieldForm } from './FieldForm.tsx';
+import textStyles from '../ui/text.module.css';
 
 /** A plain number (stitches, wraps, years): what cannot be read or believed is said beneath, once she has left it, and left out of the reckoning. */
 export function NumberField({
@@ -42,7 +43,7 @@ export function NumberField({
           : leftOut;
   const wrong = why !== null && !writing;
   return (
-    <FieldForm className="number" onFocus={() => setWriting(true)} onBlur={() => setWriting(false)}>
+    <FieldForm onFocus={() => setWriting(true)} onBlur={() => setWriting(false)}>
       <TextField
         label={label}
         value={value}
@@ -50,7 +51,7 @@ export function NumberField({
         numeric={numeric}
         wrong={wrong}
         keepsRoomFor={wrong ? hint : undefined}
-        below={wrong ? <span className="wrong">{why}</span> : hint}
+        below={wrong ? <span className={textStyles.wrong}>{why}</span> : hint}
         {...(unit === undefined ? {} : { unit })}
       />
     </FieldForm>

@@ -1,5 +1,7 @@
 import type { ValueQuestion } from '../compute/value-question.ts';
 import { say } from '../messages.ts';
+import buttonStyles from '../ui/buttons.module.css';
+import styles from './QuestionBox.module.css';
 
 /** Asks about an entered value: one button for each correction, and one to confirm the value. */
 export function QuestionBox<N extends string>({
@@ -12,7 +14,7 @@ export function QuestionBox<N extends string>({
   readonly onConfirm: () => void;
 }) {
   return (
-    <div className="question">
+    <div className={styles.question}>
       <p>{text}</p>
       {repairs.map(({ label, to }) => (
         <button key={label} type="button" onClick={() => onRepair(to)}>
@@ -20,7 +22,7 @@ export function QuestionBox<N extends string>({
         </button>
       ))}
       {mayBeRight && (
-        <button type="button" className="quiet" onClick={onConfirm}>
+        <button type="button" className={`${buttonStyles.quiet} ${styles.confirm}`} onClick={onConfirm}>
           {say.body.right}
         </button>
       )}

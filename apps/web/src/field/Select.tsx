@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import styles from './Field.module.css';
 
 /** One of many: the browser's own list. An empty value is its first line, "not said". */
 export function Select<T extends string>({
@@ -14,7 +15,7 @@ export function Select<T extends string>({
 }) {
   const id = useId();
   return (
-    <div className="field">
+    <div className={styles.field}>
       <label htmlFor={id}>{label}</label>
       <select id={id} value={value} onChange={(event) => onValue(event.target.value as T)}>
         {options.map((option) => (

@@ -1,4 +1,6 @@
 import { useId, type ReactNode } from 'react';
+import fieldStyles from './Field.module.css';
+import styles from './TextField.module.css';
 
 /** A ruled line to write on, its name above, and what was understood beneath. The line beneath keeps its place when it is empty. */
 export function TextField({
@@ -33,12 +35,12 @@ export function TextField({
   const own = useId();
   const field = id ?? own;
   return (
-    <div className="field">
+    <div className={fieldStyles.field}>
       <label htmlFor={field}>
-        {mark !== undefined && <span className="mark">{mark}</span>}
+        {mark !== undefined && <span className={styles.mark}>{mark}</span>}
         {label}
       </label>
-      <span className="ruled">
+      <span className={styles.ruled}>
         <input
           id={field}
           type="text"
@@ -52,10 +54,10 @@ export function TextField({
           aria-invalid={wrong || undefined}
           onChange={({ target, nativeEvent }) => onValue(target.value, isWhole(nativeEvent, target.value))}
         />
-        {unit !== undefined && <span className="unit">{unit}</span>}
+        {unit !== undefined && <span className={styles.unit}>{unit}</span>}
       </span>
       {below !== undefined && (
-        <div className="below" id={`${field}-below`}>
+        <div className={styles.below} id={`${field}-below`}>
           <div>{below}</div>
           {keepsRoomFor !== undefined && <div aria-hidden="true">{keepsRoomFor}</div>}
         </div>

@@ -1,3 +1,5 @@
+import option from './option.module.css';
+import styles from './Tick.module.css';
 /** Yes or no. */
 export function Tick({
   label,
@@ -9,7 +11,7 @@ export function Tick({
   readonly onValue: (value: boolean) => void;
 }) {
   return (
-    <label className="option tick">
+    <label className={`${option.option} ${styles.tick}`}>
       <input type="checkbox" checked={value} onChange={(event) => onValue(event.target.checked)} />
       <span>{label}</span>
     </label>

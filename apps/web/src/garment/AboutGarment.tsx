@@ -10,6 +10,7 @@ import type { Tape } from '../notebook/typed.ts';
 import { isNoThickness } from '../compute/to-garment.ts';
 import { LayerFields } from '../field/LayerFields.tsx';
 import { writeGarment } from './write-garment.ts';
+import styles from './AboutGarment.module.css';
 
 const REGIONS = ['chest', 'hip', 'upper-arm', 'length', 'sleeve'] as const;
 
@@ -57,7 +58,7 @@ export const AboutGarment = memo(function AboutGarment({
         value={wornStretched}
         onValue={(to) => writeGarment((it) => ({ ...it, wornStretched: to }))}
       />
-      <fieldset className="wears">
+      <fieldset className={styles.wears}>
         <legend>{words.wears.legend}</legend>
         {REGIONS.map((region) => (
           <Select

@@ -7,6 +7,8 @@ import { along, straight, type Point } from '../drawing/geometry.ts';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showLength } from '../reading/numbers.ts';
+import shapes from '../drawing/shapes.module.css';
+import styles from './FlatDrawing.module.css';
 
 /** A letter for each measure, in the order of the fields. */
 export const LETTERS: Readonly<Record<GarmentDimension, string>> = Object.fromEntries(
@@ -68,7 +70,7 @@ export const FlatDrawing = memo(function FlatDrawing({
   const letters = GARMENT_DIMENSIONS.map((name) => `${LETTERS[name]} ${say.garment.dimension[name]}`);
   return (
     <Drawing
-      className="flat-drawing"
+      className={styles.drawing}
       title={say.garment.drawing}
       description={say.garment.drawingText(letters.join('; '))}
       viewBox={[-half, top, half * 2, bottom - top].map(Math.round).join(' ')}
@@ -85,17 +87,20 @@ export const FlatDrawing = memo(function FlatDrawing({
       }
     >
       {[...shape.sleeves, shape.body].map((path) => (
-        <path key={path} d={path} className="garment-fill" />
+        <path key={path} d={path} className={shapes.garmentFill} />
       ))}
-      <path d={shape.backNeck} className="garment-line" />
+      <path d={shape.backNeck} className={shapes.garmentLine} />
       {GARMENT_DIMENSIONS.map((name) => {
         const { from, to, at: share = 0.5, aside = [0, 0] } = lines[name];
         const [x, y] = along(from, to, share);
         const known = measures[name] !== undefined;
         return (
-          <g key={name} className={name === active ? 'measured active' : known ? 'measured' : 'measured unknown'}>
-            <path d={straight([from, to])} className="tape-edge" />
-            <path d={straight([from, to])} className="tape" />
+          <g
+            key={name}
+            className={`${styles.measure} ${name === active ? styles.active : known ? '' : styles.unknown}`}
+          >
+            <path d={straight([from, to])} className={styles.line} />
+            <path d={straight([from, to])} className={styles.tape} />
             <circle cx={x + aside[0]} cy={y + aside[1]} r={40} />
             <text x={x + aside[0]} y={y + aside[1]} dy={20}>
               {LETTERS[name]}

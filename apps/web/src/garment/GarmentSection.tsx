@@ -12,6 +12,8 @@ import { AboutGarment } from './AboutGarment.tsx';
 import { FlatDrawing } from './FlatDrawing.tsx';
 import { FlatRow } from './FlatRow.tsx';
 import { writeGarment } from './write-garment.ts';
+import textStyles from '../ui/text.module.css';
+import styles from './GarmentSection.module.css';
 
 /** The favourite garment: a drawing of it laid flat, and a line to write on for each measure along it. */
 export const GarmentSection = memo(function GarmentSection({
@@ -31,7 +33,7 @@ export const GarmentSection = memo(function GarmentSection({
   const drawn = useDeferredValue(useMemo(() => flatMeasures({ measures }), [measures]));
   return (
     <>
-      <p className="lead">{say.garment.lead}</p>
+      <p className={textStyles.lead}>{say.garment.lead}</p>
       <CollectionBar kind="garments" collection={collection} nameLabel={say.garment.name} />
       <Choice
         legend={say.garment.construction}
@@ -39,9 +41,9 @@ export const GarmentSection = memo(function GarmentSection({
         options={CONSTRUCTIONS.map((value) => ({ value, label: say.construction[value] }))}
         onValue={(to) => writeGarment((it) => ({ ...it, construction: to }))}
       />
-      <div className="flat">
+      <div className={styles.flat}>
         <FlatDrawing construction={construction} measures={drawn} sleeveFrom={sleeveFrom} active={active} tape={tape} />
-        <ul className="flat-measures" onBlur={() => setActive(null)}>
+        <ul className={styles.measures} onBlur={() => setActive(null)}>
           {GARMENT_DIMENSIONS.map((name) => (
             <FlatRow
               key={name}

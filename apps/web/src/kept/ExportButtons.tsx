@@ -2,6 +2,8 @@ import { useEffect, useRef, useState } from 'react';
 import { inUnit, toCsv, toSvg, toText, type SheetUnit, type TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import { copyText, saveFile } from './export-text.ts';
+import buttonStyles from '../ui/buttons.module.css';
+import textStyles from '../ui/text.module.css';
 
 /** The sheet as a file or a text. `makeSheet` is asked when it is wanted: only then has it an id and a time. */
 export function ExportButtons({
@@ -23,7 +25,7 @@ export function ExportButtons({
   };
   return (
     <>
-      <div className="buttons">
+      <div className={buttonStyles.row}>
         <button
           type="button"
           onClick={() => saveFile(sheet(), 'json', 'application/json', JSON.stringify(sheet(), null, 2))}
@@ -39,7 +41,7 @@ export function ExportButtons({
         <button type="button" onClick={() => void copy()}>
           {words.copy}
         </button>
-        <span role="status" className="hint">
+        <span role="status" className={textStyles.hint}>
           {copied ? words.copied : byHand !== null ? words.notCopied : ''}
         </span>
       </div>

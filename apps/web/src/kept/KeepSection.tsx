@@ -12,6 +12,8 @@ import { SideBySide } from './SideBySide.tsx';
 import { ExportButtons } from './ExportButtons.tsx';
 import { updateKeptSheets } from '../state/kept-sheets.ts';
 import { usePage } from '../state/page-store.ts';
+import buttonStyles from '../ui/buttons.module.css';
+import textStyles from '../ui/text.module.css';
 
 /** Keep the sheet, print it, take it along, and see two of them side by side. */
 export const KeepSection = memo(function KeepSection({
@@ -52,14 +54,14 @@ export const KeepSection = memo(function KeepSection({
         <p>{words.nothing}</p>
       ) : (
         <>
-          <div className="buttons">
-            <button type="button" className="first" onClick={keep}>
+          <div className={buttonStyles.row}>
+            <button type="button" className={buttonStyles.primary} onClick={keep}>
               {words.keep}
             </button>
             <button type="button" onClick={() => window.print()}>
               {words.print}
             </button>
-            <span className="hint">{words.printHint}</span>
+            <span className={textStyles.hint}>{words.printHint}</span>
           </div>
           <ExportButtons makeSheet={now} unit={tape} />
         </>

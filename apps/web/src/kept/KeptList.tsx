@@ -7,6 +7,9 @@ import type { KeptSheet } from '../notebook/kept-sheet.ts';
 import { distinctNames, titleOf, type SheetName } from './distinct-names.ts';
 import { ExportButtons } from './ExportButtons.tsx';
 import { updateKeptSheets } from '../state/kept-sheets.ts';
+import buttonStyles from '../ui/buttons.module.css';
+import textStyles from '../ui/text.module.css';
+import styles from './KeptList.module.css';
 
 /** The id of the title above the list. */
 export const KEPT_TITLE = 'keep-kept';
@@ -16,7 +19,7 @@ export function KeptList({ sheets, tape }: { readonly sheets: readonly KeptSheet
   if (sheets.length === 0) return <p>{say.keep.none}</p>;
   const names = distinctNames(sheets, tape);
   return (
-    <ul className="kept">
+    <ul className={styles.list} aria-labelledby={KEPT_TITLE}>
       {sheets.map((sheet, i) => (
         <KeptOne key={sheet.key} kept={sheet} name={names[i]} tape={tape} />
       ))}
@@ -50,18 +53,18 @@ function KeptOne({
   return (
     <li>
       <h4>
-        {name?.title} <span className="hint">{words.on(name?.when ?? '', name?.choice ?? '')}</span>
+        {name?.title} <span className={textStyles.hint}>{words.on(name?.when ?? '', name?.choice ?? '')}</span>
       </h4>
-      <p className="hint" role="status">
+      <p className={textStyles.hint} role="status">
         {state} {changed.length > 0 && words.changed(changed.join(', '))}
       </p>
-      <div className="buttons">
+      <div className={buttonStyles.row}>
         {chosen !== null && (
-          <button type="button" className="quiet" onClick={takeUp}>
+          <button type="button" className={buttonStyles.quiet} onClick={takeUp}>
             {words.takeUp}
           </button>
         )}
-        <button type="button" className="quiet" onClick={() => remove(kept)}>
+        <button type="button" className={buttonStyles.quiet} onClick={() => remove(kept)}>
           {words.remove}
         </button>
       </div>

@@ -12,6 +12,7 @@ import { choicesOf } from './choices.ts';
 import { fetchInto } from './KeptList.tsx';
 import type { KeptSheet } from '../notebook/kept-sheet.ts';
 import { distinctNames } from './distinct-names.ts';
+import styles from './SideBySide.module.css';
 
 const NOW = '';
 
@@ -45,9 +46,9 @@ export function SideBySide({
   const [left, right] = [sheetOf(one), sheetOf(other)];
   const titles = [one, other].map((key) => options.find(({ value }) => value === key)?.label ?? '');
   return (
-    <section className="side-by-side" aria-labelledby="side-title">
+    <section aria-labelledby="side-title">
       <h3 id="side-title">{words.title}</h3>
-      <div className="few">
+      <div className={styles.sheets}>
         <Select label={words.one} options={options} value={one} onValue={pick(setOne)} />
         <Select label={words.other} options={options} value={other} onValue={pick(setOther)} />
       </div>

@@ -13,6 +13,9 @@ import { Folded } from '../ui/Folded.tsx';
 import { showDifference, showLength } from '../reading/numbers.ts';
 import { madeKey, toMade } from '../compute/to-made.ts';
 import { plannedSheet } from '../compute/compute.ts';
+import textStyles from '../ui/text.module.css';
+import buttonStyles from '../ui/buttons.module.css';
+import fieldGrid from '../ui/field-grid.module.css';
 
 /** Finished pieces: what came out, and what the rest should be now. */
 export const MadeSection = memo(function MadeSection({
@@ -38,7 +41,7 @@ export const MadeSection = memo(function MadeSection({
   };
   return (
     <>
-      <p className="lead">{words.lead}</p>
+      <p className={textStyles.lead}>{words.lead}</p>
       {planned.pieces
         .map((piece) => ({
           piece: piece.piece,
@@ -48,7 +51,7 @@ export const MadeSection = memo(function MadeSection({
         .map(({ piece, dimensions }) => (
           <fieldset key={piece}>
             <legend>{say.sheet.pieces.piece[piece]}</legend>
-            <div className="few">
+            <div className={fieldGrid.grid}>
               {dimensions.map(({ name, value }: PieceDimension) => (
                 <LengthField
                   key={name}
@@ -64,7 +67,7 @@ export const MadeSection = memo(function MadeSection({
             </div>
           </fieldset>
         ))}
-      <button type="button" className="quiet" disabled={!anyMade} onClick={clear}>
+      <button type="button" className={buttonStyles.quiet} disabled={!anyMade} onClick={clear}>
         {words.clear}
       </button>
       <Moved planned={planned} now={sheet ?? planned} tape={tape} />

@@ -4,6 +4,7 @@ import { hasExample } from '../notebook/example-key.ts';
 import type { Notebook } from '../notebook/notebook.ts';
 import { currentNotebook } from '../state/notebook.ts';
 import { changeWithUndo } from '../state/undo.ts';
+import styles from './ExampleOffer.module.css';
 
 /** For one who came to an empty page: offers an example, beside what she may have written meanwhile; once it is there, its sheet. */
 export function ExampleOffer({ notebook }: { readonly notebook: Notebook }) {
@@ -18,7 +19,7 @@ export function ExampleOffer({ notebook }: { readonly notebook: Notebook }) {
     changeWithUndo(say.demo.loaded, withExample);
   };
   return (
-    <div ref={box} className="beginning">
+    <div ref={box} className={styles.offer}>
       <p ref={words} tabIndex={-1}>
         {filled ? say.demo.filled : say.demo.text}
       </p>

@@ -1,6 +1,7 @@
 import { memo, useDeferredValue, useEffect, useLayoutEffect, useRef, type ReactNode } from 'react';
 import type { LeafName } from '../state/leaves.ts';
 import { openFoundLeaf } from '../state/open-leaf.ts';
+import styles from './Leaf.module.css';
 
 /**
  * One leaf of the notebook. A closed one costs nothing: it is not drawn anew, has no style and no layout. The browser's own
@@ -29,7 +30,7 @@ export const Leaf = memo(
       return () => element?.removeEventListener('beforematch', found);
     }, [name]);
     return (
-      <div ref={place} className="leaf">
+      <div ref={place} className={styles.leaf}>
         {(drawn || open) && children}
       </div>
     );

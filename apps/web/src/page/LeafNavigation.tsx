@@ -1,11 +1,12 @@
 import { memo } from 'react';
 import { say } from '../messages.ts';
 import { LEAVES, type LeafName } from '../state/leaves.ts';
+import styles from './LeafNavigation.module.css';
 
 /** The way to each leaf; it stays in reach. */
 export const LeafNavigation = memo(function LeafNavigation({ open }: { readonly open: LeafName }) {
   return (
-    <nav className="contents" aria-label={say.leaves.title}>
+    <nav className={styles.navigation} aria-label={say.leaves.title}>
       <ol>
         {LEAVES.map((leaf) => (
           <li key={leaf}>

@@ -9,6 +9,7 @@ import { PageHeader } from './PageHeader.tsx';
 import { UndoNotice } from './UndoNotice.tsx';
 import { InputLeaves } from './InputLeaves.tsx';
 import { usePage } from '../state/page-store.ts';
+import styles from './Page.module.css';
 
 /** The notebook, one leaf open, from the body to the pieces made; what is written is reckoned with at once. */
 export function Page() {
@@ -19,12 +20,12 @@ export function Page() {
   const { computation, openQuestions, model } = useComputation(notebook, !empty);
   return (
     <>
-      <a className="skip" href="#sheet">
+      <a className={styles.skip} href="#sheet">
         {say.skip}
       </a>
       <PageHeader tape={tape} />
       <LeafNavigation open={open} />
-      <main className="page" data-leaf={open}>
+      <main className={styles.leaves} data-leaf={open}>
         <InputLeaves
           open={open}
           notebook={notebook}
@@ -35,7 +36,7 @@ export function Page() {
         <ResultPane open={open} notebook={notebook} computation={computation} />
         <KeepAndMadeLeaves open={open} notebook={notebook} computation={computation} model={model} />
       </main>
-      <aside className="strip" aria-label={say.sheet.inShort}>
+      <aside className={styles.strip} aria-label={say.sheet.inShort}>
         <Headline sheet={computation?.sheet ?? null} tape={tape} />
       </aside>
       <UndoNotice />

@@ -4,12 +4,14 @@ import { say } from '../messages.ts';
 import { TAPES, type Tape } from '../notebook/typed.ts';
 import { updateNotebook } from '../state/notebook.ts';
 import { usePage } from '../state/page-store.ts';
+import textStyles from '../ui/text.module.css';
+import styles from './PageHeader.module.css';
 
 /** The name, and the tape in her hand. */
 export const PageHeader = memo(function PageHeader({ tape }: { readonly tape: Tape }) {
   const browserSaves = usePage((state) => state.browserSaves);
   return (
-    <header className="top">
+    <header className={styles.header}>
       <h1>{say.name}</h1>
       <p>{say.motto}</p>
       <Choice
@@ -18,7 +20,7 @@ export const PageHeader = memo(function PageHeader({ tape }: { readonly tape: Ta
         options={TAPES.map((value) => ({ value, label: say.tape[value] }))}
         onValue={(value) => updateNotebook((it) => ({ ...it, tape: value }))}
       />
-      {!browserSaves && <p className="wrong">{say.shelf.state.browserFull}</p>}
+      {!browserSaves && <p className={textStyles.wrong}>{say.shelf.state.browserFull}</p>}
     </header>
   );
 });

@@ -12,6 +12,7 @@ import { NextLeafLink } from './NextLeafLink.tsx';
 import { Section } from './Section.tsx';
 import { useSheetSections } from './use-sheet-sections.ts';
 import { usePrinting } from '../state/printing.ts';
+import styles from './ResultPane.module.css';
 
 /** With a sheet to show, what shows it is fetched after so long, whichever leaf lies open: the browser's own Print must find it. */
 const REST_MS = 4000;
@@ -44,8 +45,8 @@ export function ResultPane({
   const rested = useWhileAfter(sheet !== null);
   const outcome = useSheetSections(open === 'design' || rested);
   return (
-    <div className="result">
-      <aside className="glance" aria-label={say.sheet.onBody.title}>
+    <div className={styles.result}>
+      <aside className={styles.glance} aria-label={say.sheet.onBody.title}>
         <OnBody
           figure={body.figure}
           profile={computation?.profile ?? null}

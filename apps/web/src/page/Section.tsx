@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import styles from './Section.module.css';
 
 /** One part of the page, with its mark on the tape. */
 export function Section({
@@ -11,7 +12,7 @@ export function Section({
   readonly children: ReactNode;
 }) {
   return (
-    <section id={id} className="part" aria-labelledby={`${id}-title`}>
+    <section id={id} className={styles.section} aria-labelledby={`${id}-title`}>
       <h2 id={`${id}-title`} tabIndex={-1}>
         {title}
       </h2>

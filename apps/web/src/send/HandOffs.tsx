@@ -4,6 +4,8 @@ import { say } from '../messages.ts';
 import { handOffsTo, sendAgain, type HandOffWithAttempts, type Planner } from '../api/planner-repository.ts';
 import { ErrorList } from './ErrorList.tsx';
 import { useRequest } from './use-request.ts';
+import textStyles from '../ui/text.module.css';
+import list from '../kept/KeptList.module.css';
 
 /** How often it is looked at what is on its way. */
 const LOOK_MS = 2000;
@@ -25,13 +27,13 @@ export function HandOffs({
   return (
     <section aria-labelledby="sent-title">
       <h3 id="sent-title">{words.title}</h3>
-      <ul className="kept">
+      <ul className={list.list}>
         {handOffs.map((handOff) => (
           <li key={handOff.id}>
             <p role="status">
               {timeOf(handOff.createdAt)}: <strong>{words.state[handOff.state]}</strong>{' '}
               {handOff.state === 'waiting' && handOff.tries > 0 && handOff.nextTryAt !== null && (
-                <span className="hint">{words.next(timeOf(handOff.nextTryAt))}</span>
+                <span className={textStyles.hint}>{words.next(timeOf(handOff.nextTryAt))}</span>
               )}
             </p>
             {handOff.state === 'dead' && (
@@ -64,7 +66,7 @@ function Attempts({ handOff }: { readonly handOff: HandOffWithAttempts }) {
       <summary>{words.tries(handOff.attempts.length)}</summary>
       <Wide label={words.table}>
         <table>
-          <caption className="listen">{words.table}</caption>
+          <caption className={textStyles.visuallyHidden}>{words.table}</caption>
           <thead>
             <tr>
               {[words.column.at, words.column.outcome, words.column.answer].map((name) => (

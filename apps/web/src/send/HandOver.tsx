@@ -10,6 +10,8 @@ import { handOn, previewFor, Refused, type Planner, type Preview } from '../api/
 import { ErrorList } from './ErrorList.tsx';
 import { useRequest } from './use-request.ts';
 import { usePage } from '../state/page-store.ts';
+import buttonStyles from '../ui/buttons.module.css';
+import styles from './HandOver.module.css';
 
 type Looked =
   { readonly is: 'preview'; readonly preview: Preview } | { readonly is: 'not'; readonly reasons: readonly string[] };
@@ -60,17 +62,17 @@ export function HandOver({
         </>
       )}
       {looked?.is === 'preview' && <Leaving preview={looked.preview} />}
-      <div className="buttons">
+      <div className={buttonStyles.row}>
         {planner.address == null ? (
           looked?.is === 'preview' && (
-            <button type="button" className="first" onClick={() => download(looked.preview)}>
+            <button type="button" className={buttonStyles.primary} onClick={() => download(looked.preview)}>
               {words.download}
             </button>
           )
         ) : (
           <button
             type="button"
-            className="first"
+            className={buttonStyles.primary}
             disabled={busy || looked?.is !== 'preview' || planner.state === 'stopped'}
             onClick={send}
           >
@@ -88,7 +90,7 @@ function Leaving({ preview: { contentType, body, warnings } }: { readonly previe
   const words = say.send.over;
   return (
     <>
-      <label className="leaving">
+      <label className={styles.payload}>
         {words.leaving(contentType.split(';')[0] ?? '')}
         <textarea readOnly rows={6} value={body} />
       </label>

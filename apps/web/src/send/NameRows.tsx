@@ -4,6 +4,9 @@ import { Tick } from '../field/Tick.tsx';
 import { say } from '../messages.ts';
 import { nameOf } from './name-of.ts';
 import { OURS, type NamedThing } from './planner-notes.ts';
+import buttonStyles from '../ui/buttons.module.css';
+import textStyles from '../ui/text.module.css';
+import styles from './NameRows.module.css';
 
 /** What the planner calls the things of a sheet, one line a thing. */
 export function NameRows({
@@ -24,9 +27,9 @@ export function NameRows({
     if (ours !== undefined) onNames([...names, { ours, theirs: '', required: false }]);
   };
   return (
-    <fieldset className="their-names">
+    <fieldset className={styles.names}>
       <legend>{words.legend}</legend>
-      <p className="hint">{csv ? words.csv : words.flat}</p>
+      <p className={textStyles.hint}>{csv ? words.csv : words.flat}</p>
       <ul>
         {names.map((name, index) => (
           <li key={index}>
@@ -44,7 +47,7 @@ export function NameRows({
             <Tick label={words.required} value={name.required} onValue={(required) => change(index, { required })} />
             <button
               type="button"
-              className="quiet"
+              className={buttonStyles.quiet}
               aria-label={words.removeOne(nameOf(name.ours))}
               onClick={() => onNames(names.filter((_, at) => at !== index))}
             >

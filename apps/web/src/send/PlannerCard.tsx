@@ -11,6 +11,9 @@ import {
 import { Secret } from './Secret.tsx';
 import { ErrorList } from './ErrorList.tsx';
 import { useRequest } from './use-request.ts';
+import buttonStyles from '../ui/buttons.module.css';
+import textStyles from '../ui/text.module.css';
+import styles from './PlannerCard.module.css';
 
 /** A planner that is set up, and what can be done with it. */
 export function PlannerCard({
@@ -47,35 +50,35 @@ export function PlannerCard({
   });
   const running = planner.state === 'active';
   return (
-    <div className="planner">
+    <div className={styles.planner}>
       <p>
-        {planner.address ?? words.byHand} <span className="hint">{words.state[planner.state]}</span>
+        {planner.address ?? words.byHand} <span className={textStyles.hint}>{words.state[planner.state]}</span>
       </p>
-      <div className="buttons">
-        <button type="button" className="quiet" onClick={onEdit}>
+      <div className={buttonStyles.row}>
+        <button type="button" className={buttonStyles.quiet} onClick={onEdit}>
           {words.edit}
         </button>
         {planner.address != null && (
           <>
-            <button type="button" className="quiet" disabled={busy} onClick={test}>
+            <button type="button" className={buttonStyles.quiet} disabled={busy} onClick={test}>
               {words.test}
             </button>
             <button
               type="button"
-              className="quiet"
+              className={buttonStyles.quiet}
               disabled={busy}
               onClick={doing(async () => onPlanner(await (running ? pausePlanner : resumePlanner)(planner)))}
             >
               {running ? words.pause : words.resume}
             </button>
-            <button type="button" className="quiet" disabled={busy} onClick={newSecret}>
+            <button type="button" className={buttonStyles.quiet} disabled={busy} onClick={newSecret}>
               {words.newSecret}
             </button>
           </>
         )}
         <button
           type="button"
-          className="quiet"
+          className={buttonStyles.quiet}
           disabled={busy}
           onClick={doing(async () => {
             await removePlanner(planner);
@@ -84,7 +87,7 @@ export function PlannerCard({
         >
           {words.remove}
         </button>
-        <span role="status" className="hint">
+        <span role="status" className={textStyles.hint}>
           {told}
         </span>
       </div>

@@ -8,6 +8,9 @@ import { plainNumber } from '../reading/read.ts';
 import type { PlannerDto } from '../api/planner-repository.ts';
 import { ErrorList } from './ErrorList.tsx';
 import { useRequest } from './use-request.ts';
+import buttonStyles from '../ui/buttons.module.css';
+import fieldGrid from '../ui/field-grid.module.css';
+import styles from './PlannerForm.module.css';
 
 const UNITS: readonly Unit[] = ['cm', 'mm', 'in'];
 const FORMATS: readonly Format[] = ['flat', 'csv', 'sheet'];
@@ -37,13 +40,13 @@ export function PlannerForm({
   const stepWrong = notes.step.trim() !== '' && plainNumber(notes.step) === null;
   return (
     <form
-      className="planner-form"
+      className={styles.form}
       onSubmit={(event) => {
         event.preventDefault();
         run(() => onSave(toPlannerDto(notes)));
       }}
     >
-      <div className="few">
+      <div className={`${fieldGrid.grid} ${styles.wide}`}>
         <TextField label={words.title} value={notes.title} onValue={(title) => write({ title })} />
         <TextField
           label={words.address}
@@ -78,8 +81,8 @@ export function PlannerForm({
         </>
       )}
       <ErrorList lines={errors} />
-      <div className="buttons">
-        <button type="submit" className="first" disabled={busy}>
+      <div className={buttonStyles.row}>
+        <button type="submit" className={buttonStyles.primary} disabled={busy}>
           {keep}
         </button>
         <button type="button" onClick={onLeave}>

@@ -1,5 +1,4 @@
 import { memo, useState } from 'react';
-import './send.css';
 import { Select } from '../field/Select.tsx';
 import { say } from '../messages.ts';
 import { readDraft, writeDraft } from './draft.ts';
@@ -11,6 +10,7 @@ import { fromPlanner } from './planner-notes.ts';
 import { addPlanner, changePlanner, type NewSecret, type Planner } from '../api/planner-repository.ts';
 import { usePlanners } from './use-planners.ts';
 import { usePage } from '../state/page-store.ts';
+import fieldRow from '../ui/field-row.module.css';
 
 /** What is being done: a planner looked at, a new one written down, or one changed. */
 type Doing = 'looking' | 'adding' | 'changing';
@@ -63,7 +63,7 @@ export const SendSection = memo(function SendSection() {
   return (
     <>
       {planner === null && <p>{words.lead}</p>}
-      <div className="shelf-line">
+      <div className={fieldRow.row}>
         {planner !== null && (
           <Select
             label={words.to}

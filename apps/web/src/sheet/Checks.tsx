@@ -9,6 +9,8 @@ import { changeWithUndo } from '../state/undo.ts';
 import { Folded } from '../ui/Folded.tsx';
 import { showLength, showPercent } from '../reading/numbers.ts';
 import { applyRemedy } from '../compute/apply-remedy.ts';
+import textStyles from '../ui/text.module.css';
+import styles from './Checks.module.css';
 
 const ORDER = ['fails', 'unknown', 'tight'] as const;
 
@@ -28,7 +30,7 @@ export const Checks = memo(function Checks({
       <h3 id="checks-title" tabIndex={-1}>
         {words.title}
       </h3>
-      <ul className="checks">
+      <ul className={styles.checks}>
         {open.map((check) => (
           <OpenCheck key={check.check} check={check} tape={tape} />
         ))}
@@ -36,9 +38,9 @@ export const Checks = memo(function Checks({
       {fine.length > 0 && (
         <Folded summary={words.fine(fine.length)}>
           {() => (
-            <ul className="checks">
+            <ul className={styles.checks}>
               {fine.map((check) => (
-                <li key={check.check} className="check fine">
+                <li key={check.check} className={`${styles.check} ${styles.fine}`}>
                   <Verdict check={check} />
                   <p>{check.advice}</p>
                 </li>
@@ -47,7 +49,7 @@ export const Checks = memo(function Checks({
           )}
         </Folded>
       )}
-      <Folded className="numbers" summary={words.all}>
+      <Folded className={styles.table} summary={words.all}>
         {() => <CheckTable checks={checks} tape={tape} />}
       </Folded>
     </section>
@@ -57,7 +59,7 @@ export const Checks = memo(function Checks({
 function Verdict({ check }: { readonly check: Check }) {
   const words = say.sheet.checks;
   return (
-    <p className="verdict">
+    <p className={styles.verdict}>
       <strong>{words.verdict[check.verdict]}</strong> {words.name[check.check]}
     </p>
   );
@@ -68,15 +70,15 @@ function OpenCheck({ check, tape }: { readonly check: Check; readonly tape: Tape
   const { chanceOfFailing: chance } = check;
   const numbers = compared(check, tape);
   return (
-    <li className={`check ${check.verdict}`}>
+    <li className={`${styles.check} ${styles[check.verdict]}`}>
       <Verdict check={check} />
       <p>{check.advice}</p>
       {numbers !== '' && (
-        <p className="hint">
+        <p className={textStyles.hint}>
           {numbers} {chance !== undefined && chance >= 0.005 && words.chance(showPercent(chance))}
         </p>
       )}
-      <div className="remedies">
+      <div className={styles.remedies}>
         {check.remedies?.map(({ text, change }) => (
           <button key={text} type="button" onClick={() => applyCheckRemedy(text, change, tape)}>
             {text}

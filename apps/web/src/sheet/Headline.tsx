@@ -4,6 +4,8 @@ import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showLength } from '../reading/numbers.ts';
 import { finishedDimension } from '../compute/finished-dimension.ts';
+import textStyles from '../ui/text.module.css';
+import styles from './Headline.module.css';
 
 /** Checks that ask to be looked at. */
 export const openCheckCount = (sheet: TargetSheet): number =>
@@ -25,7 +27,7 @@ export const Headline = memo(function Headline({
   const [width = null, length = null, sleeve = null] = numbers;
   const look = sheet === null ? null : openCheckCount(sheet);
   return (
-    <dl className="headline">
+    <dl className={styles.headline}>
       {(
         [
           [words.headline.width, width],
@@ -38,8 +40,8 @@ export const Headline = memo(function Headline({
           <dd>{show(value)}</dd>
         </div>
       ))}
-      <div className="look">
-        <dt className="listen">{words.checks.title}</dt>
+      <div className={styles.checks}>
+        <dt className={textStyles.visuallyHidden}>{words.checks.title}</dt>
         <dd>{look === null ? words.notYet : look === 0 ? words.look(0) : <a href="#checks">{words.look(look)}</a>}</dd>
       </div>
     </dl>

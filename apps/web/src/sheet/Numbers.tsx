@@ -6,6 +6,8 @@ import type { Tape } from '../notebook/typed.ts';
 import { Folded } from '../ui/Folded.tsx';
 import { useWhileSeen } from '../ui/use-while-seen.ts';
 import { showExactly, showLength } from '../reading/numbers.ts';
+import textStyles from '../ui/text.module.css';
+import styles from './Numbers.module.css';
 
 /** Every measure of the sheet; each opens to the terms it is the sum of. */
 export const Numbers = memo(function Numbers({ sheet, tape }: { readonly sheet: TargetSheet; readonly tape: Tape }) {
@@ -13,7 +15,7 @@ export const Numbers = memo(function Numbers({ sheet, tape }: { readonly sheet: 
   return (
     <section aria-labelledby="numbers-title">
       <h3 id="numbers-title">{words.title}</h3>
-      <p className="lead">{words.lead}</p>
+      <p className={textStyles.lead}>{words.lead}</p>
       <Group title={words.assembled} dimensions={sheet.assembled} tape={tape} />
       {sheet.pieces.map((piece) => (
         <Group
@@ -38,7 +40,7 @@ function Group({
 }) {
   const place = useRef<HTMLElement>(null);
   return (
-    <section ref={place} className="group">
+    <section ref={place} className={styles.group}>
       <h4>{title}</h4>
       <Listed dimensions={useWhileSeen(place, dimensions)} tape={tape} />
     </section>
@@ -68,7 +70,7 @@ function One({ dimension, tape }: { readonly dimension: AnyDimension; readonly t
   const { name, value, low, high, because, noAdvice } = dimension;
   if (value === null)
     return (
-      <p className="not-given">
+      <p className={styles.notGiven}>
         {say.measure[name]}:{' '}
         {noAdvice && noAdvice.needs.length > 0
           ? words.needs(noAdvice.needs.map((need) => say.dimension[need]).join(', '))
@@ -81,12 +83,12 @@ function One({ dimension, tape }: { readonly dimension: AnyDimension; readonly t
       : null;
   return (
     <Folded
-      className="one"
+      className={styles.dimension}
       summary={
         <>
-          <span className="name">{say.measure[name]}</span>
-          <span className="value">{showLength(value, tape)}</span>
-          <span className="range">
+          <span>{say.measure[name]}</span>
+          <span className={styles.value}>{showLength(value, tape)}</span>
+          <span className={styles.range}>
             {low === undefined || high === undefined
               ? ''
               : `${showLength(low, tape)} ${say.to} ${showLength(high, tape)}`}
@@ -125,7 +127,7 @@ function Sum({
   const words = say.sheet.numbers;
   return (
     <Wide label={`${name} ${words.sum}`}>
-      <table className="sum">
+      <table className={styles.sum}>
         <caption>
           {name} {words.sum}
         </caption>

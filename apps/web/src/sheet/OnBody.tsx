@@ -10,6 +10,8 @@ import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showLength } from '../reading/numbers.ts';
 import { wornFromGarment, wornFromSheet } from '../drawing/worn-measures.ts';
+import shapes from '../drawing/shapes.module.css';
+import styles from './OnBody.module.css';
 
 /** Her own outline from her measures, the sweater over it, and the sweater that fits as a dashed line. One frame, whatever is in it. */
 export const OnBody = memo(function OnBody({
@@ -43,7 +45,7 @@ export const OnBody = memo(function OnBody({
   const side = at.floor * 0.5;
   return (
     <Drawing
-      className="on-body"
+      className={styles.onBody}
       title={words.title}
       description={favourite === null ? words.text : `${words.text} ${words.favourite}`}
       viewBox={[-side * 0.62, -at.floor * 0.01, side * 1.24, at.floor * 0.72].map(Math.round).join(' ')}
@@ -51,13 +53,13 @@ export const OnBody = memo(function OnBody({
       rows={() => rowsOf(inside, profile, worn, favourite, tape)}
     >
       {parts.map((path) => (
-        <path key={path} d={path} className="figure-edge" />
+        <path key={path} d={path} className={`${shapes.figureEdge} ${styles.edge}`} />
       ))}
       {parts.map((path) => (
-        <path key={path} d={path} className="figure-fill" />
+        <path key={path} d={path} className={shapes.figureFill} />
       ))}
       {shape && (
-        <g className="worn">
+        <g className={styles.sweater}>
           {[...shape.sleeves, shape.body].map((path) => (
             <path key={path} d={path} />
           ))}
@@ -65,7 +67,7 @@ export const OnBody = memo(function OnBody({
         </g>
       )}
       {dashed && (
-        <g className="favourite">
+        <g className={styles.favourite}>
           {[...dashed.sleeves, dashed.body].map((path) => (
             <path key={path} d={path} />
           ))}

@@ -3,6 +3,7 @@ import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showSigned, showSmall } from '../reading/numbers.ts';
+import styles from './PaperHead.module.css';
 
 /** What a printed sheet says of itself at its top. */
 export const PaperHead = memo(function PaperHead({
@@ -26,7 +27,7 @@ export const PaperHead = memo(function PaperHead({
     ...(bodyName === '' ? [] : [say.sheet.forWhom(bodyName)]),
   ];
   return (
-    <div className="on-paper">
+    <div className={styles.head}>
       <h1>{sheet.title || say.sheet.title}</h1>
       <p>{chosen.join(' · ')}</p>
       <p>

@@ -3,6 +3,8 @@ import { Drawing } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showLength, withoutUnit } from '../reading/numbers.ts';
+import shapes from '../drawing/shapes.module.css';
+import styles from './PieceDrawing.module.css';
 
 /** Room round a piece for the ends of its lines, drawing units. */
 const EDGE = 4;
@@ -34,7 +36,7 @@ export function PieceDrawing({
   };
   const title = `${words.piece[piece.piece]}, ${words.make(piece.make)}`;
   return (
-    <div className="piece">
+    <div className={styles.piece}>
       <Drawing
         title={title}
         description={words.text}
@@ -49,8 +51,10 @@ export function PieceDrawing({
         columns={[say.body.column.measure, say.body.column.value]}
         rows={() => piece.dimensions.map(({ name, value }) => [say.measure[name], show(value)])}
       >
-        {drawn.outline.length > 0 && <polygon className="garment-fill" points={drawn.outline.map(point).join(' ')} />}
-        <path className="rib" d={drawn.rib.map(([from, to]) => `M${point(from)}L${point(to)}`).join('')} />
+        {drawn.outline.length > 0 && (
+          <polygon className={shapes.garmentFill} points={drawn.outline.map(point).join(' ')} />
+        )}
+        <path className={styles.rib} d={drawn.rib.map(([from, to]) => `M${point(from)}L${point(to)}`).join('')} />
         {drawn.measures.map((measure) => (
           <MeasureLine key={measure.name} measure={measure} label={rounded(measure)} />
         ))}
@@ -74,12 +78,12 @@ function MeasureLine({
     standing ? `M${point([x - TICK, y])}L${point([x + TICK, y])}` : `M${point([x, y - TICK])}L${point([x, y + TICK])}`;
   return (
     <>
-      <path className="dimension" d={`M${point(from)}L${point(to)}${tick(from)}${tick(to)}`} />
+      <path className={styles.dimension} d={`M${point(from)}L${point(to)}${tick(from)}${tick(to)}`} />
       <text
         x={labelAt[0].toFixed(1)}
         y={labelAt[1].toFixed(1)}
         dy="0.35em"
-        className={anchor}
+        className={anchor === 'start' ? styles.start : undefined}
         {...(upright ? { transform: `rotate(-90 ${point(labelAt)})` } : {})}
       >
         {label}

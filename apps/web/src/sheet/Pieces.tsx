@@ -5,6 +5,8 @@ import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { useWhileSeen } from '../ui/use-while-seen.ts';
 import { PieceDrawing } from './PieceDrawing.tsx';
+import textStyles from '../ui/text.module.css';
+import styles from './Pieces.module.css';
 
 /** How much larger the pieces are shown than they were laid out: their words are to be read at arm's length. */
 const LARGER = 1.4;
@@ -17,10 +19,10 @@ export const Pieces = memo(function Pieces({ sheet, tape }: { readonly sheet: Ta
   return (
     <section aria-labelledby="pieces-title">
       <h3 id="pieces-title">{words.title}</h3>
-      <p className="lead">
+      <p className={textStyles.lead}>
         {words.text} {words.unit(say.tape[tape])}
       </p>
-      <div ref={place} className="pieces">
+      <div ref={place} className={styles.pieces}>
         <Drawn sheet={useWhileSeen(place, sheet)} tape={tape} width={width / LARGER} />
       </div>
     </section>

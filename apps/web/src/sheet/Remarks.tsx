@@ -1,6 +1,7 @@
 import { memo } from 'react';
 import { wishText, type TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
+import styles from './Remarks.module.css';
 
 /** Cautions, wishes that collide, and notes. */
 export const Remarks = memo(function Remarks({ sheet }: { readonly sheet: TargetSheet }) {
@@ -8,7 +9,7 @@ export const Remarks = memo(function Remarks({ sheet }: { readonly sheet: Target
   return (
     <>
       {sheet.cautions.length > 0 && (
-        <section className="cautions">
+        <section className={styles.cautions}>
           <h3>{words.cautions}</h3>
           <ul>
             {sheet.cautions.map(({ code, text }) => (
@@ -30,11 +31,11 @@ export const Remarks = memo(function Remarks({ sheet }: { readonly sheet: Target
         </section>
       )}
       {sheet.notes.length > 0 && (
-        <details className="notes">
+        <details className={styles.notes}>
           <summary>
             {words.notes} ({sheet.notes.length})
           </summary>
-          <ul className="remarks">
+          <ul>
             {sheet.notes.map(({ code, text, source }) => (
               <li key={`${code} ${text}`}>
                 {text} {source !== undefined && <small>{source}</small>}

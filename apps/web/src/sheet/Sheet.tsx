@@ -7,6 +7,7 @@ import { Numbers } from './Numbers.tsx';
 import { PaperHead } from './PaperHead.tsx';
 import { Pieces } from './Pieces.tsx';
 import { Remarks } from './Remarks.tsx';
+import textStyles from '../ui/text.module.css';
 
 /** The sheet in full: what must be looked at first, then the pieces, then every number. */
 export const Sheet = memo(function Sheet({
@@ -23,7 +24,7 @@ export const Sheet = memo(function Sheet({
   return (
     <>
       <PaperHead sheet={sheet} bodyName={bodyName} tape={tape} />
-      {!yarnKnown && <p className="hint">{say.sheet.noYarn}</p>}
+      {!yarnKnown && <p className={textStyles.hint}>{say.sheet.noYarn}</p>}
       <Checks checks={sheet.checks} tape={tape} />
       <Remarks sheet={sheet} />
       <Pieces sheet={sheet} tape={tape} />

@@ -3,11 +3,11 @@ import { useState, type ReactNode } from 'react';
 /** What lies folded away; it is drawn only while it is open. */
 export function Folded({
   summary,
-  className = '',
+  className,
   children,
 }: {
   readonly summary: ReactNode;
-  readonly className?: string;
+  readonly className?: string | undefined;
   readonly children: () => ReactNode;
 }) {
   const [open, setOpen] = useState(false);

@@ -4,6 +4,8 @@ import { Drawing } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showLength, showSmall } from '../reading/numbers.ts';
+import shapes from '../drawing/shapes.module.css';
+import styles from './RoomDrawing.module.css';
 
 const ORDINARY_MM = 3;
 
@@ -63,22 +65,22 @@ export const RoomDrawing = memo(function RoomDrawing({
   ];
   return (
     <Drawing
-      className="room-drawing"
+      className={styles.drawing}
       title={words.title}
       description={text(showLength(flatMm / 2, tape), said(ordinary), said(yours))}
       viewBox={[-reach, -reach, reach * 2, reach * 2.32].map(Math.round).join(' ')}
       columns={[words.row, words.thickness, words.inside, ...(bodyMm === null ? [] : [words.left])]}
       rows={() => [row(words.ordinary, ordinary), row(words.yours, yours)]}
     >
-      {bodyMm !== null && <circle r={bodyRadius} className="figure-fill" />}
-      <path d={halfRing(ordinary.innerRadius, ordinary.outerRadius, -1)} className="garment-plain" />
-      <path d={halfRing(yours.innerRadius, yours.outerRadius, 1)} className="garment-thick" />
-      <path d={`M0 ${-reach * 0.94}V${reach * 0.94}`} className="mid-line" />
+      {bodyMm !== null && <circle r={bodyRadius} className={shapes.figureFill} />}
+      <path d={halfRing(ordinary.innerRadius, ordinary.outerRadius, -1)} className={styles.ordinary} />
+      <path d={halfRing(yours.innerRadius, yours.outerRadius, 1)} className={styles.yours} />
+      <path d={`M0 ${-reach * 0.94}V${reach * 0.94}`} className={shapes.midLine} />
       {([-1, 1] as const).map((side) => {
         const it = side === 1 ? yours : ordinary;
         const x = side * (bodyRadius * 0.08 + reach * 0.4);
         return (
-          <g key={side} className="room-words">
+          <g key={side} className={styles.words}>
             <text x={x} y={-reach * 0.03}>
               {said(it)}
             </text>
@@ -91,7 +93,7 @@ export const RoomDrawing = memo(function RoomDrawing({
           </g>
         );
       })}
-      {bodyMm !== null && <circle r={bodyRadius} className="figure-edge" />}
+      {bodyMm !== null && <circle r={bodyRadius} className={shapes.figureEdge} />}
     </Drawing>
   );
 });

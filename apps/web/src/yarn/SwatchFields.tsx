@@ -5,6 +5,7 @@ import { say } from '../messages.ts';
 import type { Pair, YarnNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { writeYarn } from './write-yarn.ts';
+import styles from './SwatchFields.module.css';
 
 type PairName = 'washedAcross' | 'washedAlong' | 'pulledAcross' | 'pulledAlong' | 'pulledRib';
 
@@ -66,7 +67,7 @@ function PairFields({
   readonly onPair: (pair: Pair) => void;
 }) {
   return (
-    <fieldset className="pair">
+    <fieldset className={styles.pair}>
       <legend>{legend}</legend>
       <LengthField
         label={labels[0]}

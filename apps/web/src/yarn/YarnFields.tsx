@@ -9,6 +9,7 @@ import type { Tape } from '../notebook/typed.ts';
 import { showNumber } from '../reading/numbers.ts';
 import { metresOf, namesUnit } from '../reading/read.ts';
 import { writeYarn } from './write-yarn.ts';
+import fieldGrid from '../ui/field-grid.module.css';
 
 /** How thick it is, from a swatch; or what its label and the ball say. */
 export const YarnFields = memo(function YarnFields({
@@ -20,7 +21,7 @@ export const YarnFields = memo(function YarnFields({
 }) {
   const words = say.yarn;
   return (
-    <div className="yarn-fields">
+    <div>
       <h3>{words.swatch}</h3>
       <LengthField
         label={words.fourLayers}
@@ -31,7 +32,7 @@ export const YarnFields = memo(function YarnFields({
         onTyped={(fourLayers) => writeYarn((it) => ({ ...it, fourLayers }))}
       />
       <h3>{words.label}</h3>
-      <div className="few">
+      <div className={fieldGrid.grid}>
         <Select
           label={words.category}
           value={notes.category === null ? '' : String(notes.category)}

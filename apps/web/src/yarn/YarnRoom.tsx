@@ -6,6 +6,7 @@ import type { Tape } from '../notebook/typed.ts';
 import { showSmall } from '../reading/numbers.ts';
 import { toFabric } from '../compute/to-fabric.ts';
 import { RoomDrawing } from './RoomDrawing.tsx';
+import styles from './YarnRoom.module.css';
 
 /** The room that the thickness takes, and what thickness is reckoned with. */
 export const YarnRoom = memo(function YarnRoom({
@@ -23,14 +24,14 @@ export const YarnRoom = memo(function YarnRoom({
   const words = say.yarn;
   const { fabric, input, wrong, lacksFibre } = useMemo(() => toFabric(notes), [notes]);
   return (
-    <div className="yarn-room">
+    <div>
       <RoomDrawing
         flatMm={flatMm}
         bodyMm={bodyMm}
         thicknessMm={input.thicknessMm ?? fabric?.thicknessMm ?? 3}
         tape={tape}
       />
-      <p className="taken" role="status">
+      <p className={styles.thickness} role="status">
         {fabric && words.taken(showSmall(fabric.thicknessMm, tape), text('source', fabric.source, { tape }))}
         {!fabric && (wrong ? words.cannotBe(words.wrong[wrong]) : lacksFibre ? words.lacksFibre : words.unknown)}
       </p>

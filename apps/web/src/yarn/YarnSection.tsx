@@ -10,6 +10,8 @@ import { SwatchFields } from './SwatchFields.tsx';
 import { writeYarn } from './write-yarn.ts';
 import { YarnFields } from './YarnFields.tsx';
 import { YarnRoom } from './YarnRoom.tsx';
+import textStyles from '../ui/text.module.css';
+import styles from './YarnSection.module.css';
 
 /** The yarn, from a swatch or its label, and the room its thickness takes. */
 export const YarnSection = memo(function YarnSection({
@@ -29,7 +31,7 @@ export const YarnSection = memo(function YarnSection({
   const drawn = useDeferredValue(notes);
   return (
     <>
-      <p className="lead">{words.lead}</p>
+      <p className={textStyles.lead}>{words.lead}</p>
       <CollectionBar kind="yarns" collection={collection} nameLabel={words.name} />
       <Choice
         legend={words.craft.legend}
@@ -37,7 +39,7 @@ export const YarnSection = memo(function YarnSection({
         options={CRAFTS.map((value) => ({ value, label: words.craft[value] }))}
         onValue={(craft) => writeYarn((it) => ({ ...it, craft }))}
       />
-      <div className="yarn">
+      <div className={styles.yarn}>
         <YarnFields notes={notes} tape={tape} />
         <YarnRoom notes={drawn} tape={tape} flatMm={flatMm} bodyMm={bodyMm} />
       </div>
