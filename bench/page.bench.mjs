@@ -68,14 +68,15 @@ await page.locator('#measure-chest-girth').fill('94');
 await page.locator('#measure-hip-girth').fill('99');
 await page.locator('main > div > aside dd', { hasText: 'cm' }).first().waitFor({ state: 'attached' });
 await page.waitForTimeout(1000);
-console.log(`… with the reckoner and the body model, once there is something to reckon: ${kB(sum(scripts))}`);
+console.log(`… with the computation and the body model, once there is something to compute: ${kB(sum(scripts))}`);
 await turnTo(page, 'design');
 await page.locator('#sheet figure').first().waitFor({ state: 'attached' });
 console.log(`… with the sheet in full, once its leaf is opened: ${kB(sum(scripts))}`);
 await page.context().close();
 
 const at = (values, share) => values.sort((a, b) => a - b)[Math.floor(values.length * share)] ?? NaN;
-const said = (values) => `median ${at(values, 0.5).toFixed(1)} ms, 95th percentile ${at(values, 0.95).toFixed(1)} ms`;
+const summary = (values) =>
+  `median ${at(values, 0.5).toFixed(1)} ms, 95th percentile ${at(values, 0.95).toFixed(1)} ms`;
 
 /**
  * Keys as she presses them, in a field on the screen: from the key to the frame that shows it (the browser's own event timing,
@@ -99,7 +100,7 @@ async function typed(viewport, field, keys) {
   await page.evaluate(() => {
     window.keys = [];
     window.frames = [];
-    window.reckoned = [];
+    window.computed = [];
     const painted = (then) =>
       requestAnimationFrame(() => {
         const { port1, port2 } = new MessageChannel();
@@ -118,7 +119,7 @@ async function typed(viewport, field, keys) {
       window.frames.push(...list.getEntriesByName('keydown').map(({ duration }) => duration)),
     ).observe({ type: 'event', durationThreshold: 16 });
     new PerformanceObserver((list) =>
-      window.reckoned.push(...list.getEntriesByName('reckon').map(({ duration }) => duration)),
+      window.computed.push(...list.getEntriesByName('compute').map(({ duration }) => duration)),
     ).observe({ type: 'measure' });
   });
   const worked = async () => {
@@ -132,14 +133,14 @@ async function typed(viewport, field, keys) {
     }
   };
   await press(6);
-  await page.evaluate(() => [window.keys, window.frames, window.reckoned].forEach((list) => (list.length = 0)));
+  await page.evaluate(() => [window.keys, window.frames, window.computed].forEach((list) => (list.length = 0)));
   const before = await worked();
   await press(KEYS);
   const work = ((await worked()) - before) / KEYS;
-  const seen = await page.evaluate(() => ({ keys: window.keys, frames: window.frames, reckoned: window.reckoned }));
+  const seen = await page.evaluate(() => ({ keys: window.keys, frames: window.frames, computed: window.computed }));
   await page.context().close();
-  const told = (what) => seen.keys.map((key) => key[what]).filter((ms) => ms !== null);
-  return { frames: seen.frames, numbers: told('numbers'), sheet: told('sheet'), reckoned: seen.reckoned, work };
+  const timesOf = (what) => seen.keys.map((key) => key[what]).filter((ms) => ms !== null);
+  return { frames: seen.frames, numbers: timesOf('numbers'), sheet: timesOf('sheet'), computed: seen.computed, work };
 }
 
 const chest = async (page) => {
@@ -166,12 +167,12 @@ for (const [name, viewport, field, keys] of [
   ],
   ['a wish, the sheet on the screen (wide)', WIDE, ease, ['Backspace', '2', 'Backspace', '6', 'Backspace', '4']],
 ]) {
-  const { frames, numbers, sheet, reckoned, work } = await typed(viewport, field, keys);
+  const { frames, numbers, sheet, computed, work } = await typed(viewport, field, keys);
   console.log(`A key in ${name}, CPU slowed ${SLOWER}×`);
-  console.log(`  until the frame that shows it: ${said(frames)} (${frames.length} over 16 ms)`);
-  console.log(`  until the frame with other numbers of the sheet in short: ${said(numbers)}`);
-  if (sheet.length > 0) console.log(`  until the frame with other numbers of the sheet: ${said(sheet)}`);
-  console.log(`  of that the reckoning: ${said(reckoned)}`);
+  console.log(`  until the frame that shows it: ${summary(frames)} (${frames.length} over 16 ms)`);
+  console.log(`  until the frame with other numbers of the sheet in short: ${summary(numbers)}`);
+  if (sheet.length > 0) console.log(`  until the frame with other numbers of the sheet: ${summary(sheet)}`);
+  console.log(`  of that the computation: ${summary(computed)}`);
   console.log(`  all the work of the thread for it: ${work.toFixed(1)} ms`);
 }
 

@@ -1,5 +1,5 @@
 import createClient from 'openapi-fetch';
 import type { paths } from '../api.generated.ts';
 
-/** The store: the API this page was served from. */
+/** The client of the API that served this page. */
 export const client = createClient<paths>({ baseUrl: location.origin });

@@ -6,8 +6,8 @@ export type Planner = Schemas['KeptPlanner'];
 export type PlannerDto = Schemas['PlannerDto'];
 export type NewSecret = Schemas['PlannerWithSecret'];
 export type Preview = Schemas['PreviewDto'];
-export type Test = Schemas['TestDto'];
-export type HandOff = Schemas['HandOffDto'];
+type Test = Schemas['TestDto'];
+type HandOff = Schemas['HandOffDto'];
 export type HandOffWithAttempts = Schemas['HandOffWithAttemptsDto'];
 
 interface Problem {
@@ -20,7 +20,7 @@ interface Result<T> {
   readonly response: Response;
 }
 
-/** The store answered, and said why not: each reason by itself. */
+/** The API rejected a request; each of its reasons. */
 export class Refused extends Error {
   constructor(readonly reasons: readonly string[]) {
     super(reasons.join(' '));
@@ -36,7 +36,7 @@ function taken<T>({ data, error, response }: Result<T>): T {
 const at = (id: string) => ({ params: { path: { id } } });
 const seen = ({ version }: Planner): string => `"${version}"`;
 
-/** As many as the page shows. */
+/** The most that the page shows. */
 const MOST_PLANNERS = 100;
 const MOST_HAND_OFFS = 10;
 
@@ -72,7 +72,7 @@ export const testPlanner = async ({ id }: Planner): Promise<Test> =>
 export const previewFor = async ({ id }: Planner, targetSheet: string): Promise<Preview> =>
   taken(await client.GET('/v1/planners/{id}/preview', { params: { path: { id }, query: { targetSheet } } }));
 
-/** The same `key` hands on once, however often the request has to be made. */
+/** However often a request is repeated with the same `key`, the sheet is sent once. */
 export const handOn = async (sheet: string, plannerId: string, key: string): Promise<HandOff> =>
   taken(
     await client.POST('/v1/target-sheets/{id}/hand-offs', {
@@ -81,7 +81,7 @@ export const handOn = async (sheet: string, plannerId: string, key: string): Pro
     }),
   );
 
-/** The newest hand-offs to a planner, each with its tries. */
+/** The newest hand-offs to a planner, each with its attempts. */
 export async function handOffsTo({ id: planner }: Planner): Promise<readonly HandOffWithAttempts[]> {
   const query = { planner, limit: MOST_HAND_OFFS };
   const { items } = taken(await client.GET('/v1/hand-offs', { params: { query } }));

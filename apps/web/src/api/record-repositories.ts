@@ -9,19 +9,19 @@ import { client } from './client.ts';
 
 type Schemas = components['schemas'];
 
-/** An entry as the store holds it, read back into notes. */
+/** A stored entry, converted to notes. */
 export interface Kept<T> {
   readonly id: string;
   readonly etag: string;
   readonly notes: T;
 }
 
-/** What came of a request: the answer, or its status and the reason in words. */
+/** The result of a request: the stored entry, or the status and the reason of the rejection. */
 export type Answer<T> =
   { readonly is: 'kept'; readonly kept: T } | { readonly is: 'not'; readonly status: number; readonly why: string };
 
-/** One kind of entry at the store. Every call throws when the store cannot be reached. */
-export interface RecordRepository<T> {
+/** The requests for one kind of record. Every call throws when the server cannot be reached. */
+interface RecordRepository<T> {
   readonly list: () => Promise<readonly Kept<T>[]>;
   readonly one: (id: string) => Promise<Answer<Kept<T>>>;
   readonly add: (notes: T) => Promise<Answer<Kept<T>>>;
@@ -38,7 +38,7 @@ type Versioned = { readonly id: string; readonly version: number };
 
 const etagOf = ({ version }: Versioned): string => `"${version}"`;
 
-/** A server that fails is a store out of reach: nothing is wrong with what was written. */
+/** A server error is treated like a lost connection: nothing is wrong with the entry. */
 function throwIfUnavailable<R>({ response }: Result<R>): void {
   if (response.status >= 500) throw new Error(`The store answered ${response.status}.`);
 }

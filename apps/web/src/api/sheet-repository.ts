@@ -9,8 +9,8 @@ import { client } from './client.ts';
 import { toDesignRecord, toMadeRecord } from '../reading/design-record.ts';
 import type { Answer } from './record-repositories.ts';
 
-/** A kept sheet as the store lists it. */
-export interface ListedSheet {
+/** A kept sheet as the API lists it. */
+interface ListedSheet {
   readonly id: string;
   readonly title: string;
   readonly createdAt: string;
@@ -46,7 +46,7 @@ export async function deleteSheet(id: string): Promise<void> {
   reached(response);
 }
 
-/** True where everything the sheet is made from lies at the store just as it is here. */
+/** True where every input of the sheet is stored in its current version. */
 export function canStoreSheet(notebook: Notebook): boolean {
   const body = openEntry(notebook.bodies);
   const garment = openEntry(notebook.garments);

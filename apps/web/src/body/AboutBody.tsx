@@ -8,7 +8,7 @@ import { showNumber } from '../reading/numbers.ts';
 import { plainNumber } from '../reading/read.ts';
 import { writeBody } from './write-body.ts';
 
-/** Whose body it is, who measured it, and what becomes of what was not. */
+/** Whose body it is, who measured it, and what happens to missing measurements. */
 export const AboutBody = memo(function AboutBody({
   figure,
   age,

@@ -17,7 +17,7 @@ import { ModelFigure } from './TapeDrawing.tsx';
 import textStyles from '../ui/text.module.css';
 import styles from './BodySection.module.css';
 
-/** The body the sweater is for: every measure with where the tape runs; what was skipped in pencil. */
+/** The body that the sweater is for: every measurement with a drawing of the tape, and estimates of the missing ones. */
 export const BodySection = memo(function BodySection({
   collection,
   tape,
@@ -32,7 +32,7 @@ export const BodySection = memo(function BodySection({
   const words = say.body;
   const { notes } = openEntry(collection);
   const groups = useMemo(() => measureGroups(notes.figure), [notes.figure]);
-  // In the frame after her key: first what she wrote, and the sheet.
+  // These render in the frame after the key press: the entered text and the sheet come first.
   const said = useDeferredValue(profile);
   const ask = useDeferredValue(openQuestions);
   const questions = useMemo(() => ask.ofBody(), [ask]);

@@ -9,7 +9,7 @@ import { Folded } from '../ui/Folded.tsx';
 import { shownValue } from '../reading/shown-value.ts';
 import styles from './BodyTable.module.css';
 
-/** Every body measure in one table: what was written, what is reckoned with, and how it was come by; what a guess is from stands beneath. */
+/** Every body measurement in one table, with its range and how it was obtained; the sources of the estimates stand beneath. */
 export function BodyTable({
   notes,
   profile,
@@ -41,7 +41,7 @@ export function BodyTable({
   );
 }
 
-/** What the guesses are made from, each said once. */
+/** The sources of the estimates, each shown once. */
 function Sources({ profile, tape }: { readonly profile: BodyProfile | null; readonly tape: Tape }) {
   const bySource = new Map<string, BodyDimension[]>();
   for (const name of BODY_DIMENSIONS) {

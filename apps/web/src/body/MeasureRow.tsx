@@ -13,7 +13,7 @@ import { confirmMeasure, repairMeasures, writeMeasure } from './write-body.ts';
 import textStyles from '../ui/text.module.css';
 import styles from './MeasureRow.module.css';
 
-/** One measure: where the tape runs, the line to write on, and beneath it how, or a question. Both have the same place, so nothing moves. */
+/** One measurement: the drawing of the tape, the field, and beneath it how to measure, or a question in the same place, so that nothing moves. */
 export const MeasureRow = memo(function MeasureRow({
   dimension,
   figure,
@@ -26,7 +26,7 @@ export const MeasureRow = memo(function MeasureRow({
   readonly figure: Figure;
   readonly written: WrittenMeasure | undefined;
   readonly tape: Tape;
-  /** Its estimate, where it was skipped. */
+  /** Its estimate, where it is missing. */
   readonly pencilled: string | null;
   readonly question: ValueQuestion<BodyDimension> | null;
 }) {

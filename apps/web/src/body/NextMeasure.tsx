@@ -1,13 +1,12 @@
-import { memo, useMemo } from 'react';
+import { memo, useDeferredValue, useMemo } from 'react';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { useLater } from '../ui/use-later.ts';
 import { showLength } from '../reading/numbers.ts';
 import type { OpenQuestions } from '../compute/computation.ts';
 import { fieldId } from '../notebook/field-id.ts';
 import calloutStyles from '../ui/callout.module.css';
 
-/** The one measure that would help most, asked for once everything else is on the screen. Its place is kept when there is none. */
+/** The measurement that would help most, rendered after everything more urgent. Its place stays when there is none. */
 export const NextMeasure = memo(function NextMeasure({
   openQuestions,
   tape,
@@ -16,7 +15,7 @@ export const NextMeasure = memo(function NextMeasure({
   readonly tape: Tape;
 }) {
   const words = say.body.next;
-  const later = useLater(openQuestions);
+  const later = useDeferredValue(openQuestions);
   const next = useMemo(() => later.next(), [later]);
   return (
     <aside className={calloutStyles.callout} aria-label={words.title}>

@@ -9,7 +9,7 @@ import styles from './TapeDrawing.module.css';
 
 const FIGURE = 'model-figure';
 
-/** The model figure, written into the page once; every tape drawing uses it. */
+/** The model figure, once in the page; every tape drawing refers to it. */
 export const ModelFigure = memo(function ModelFigure({ figure }: { readonly figure: Figure }) {
   const shape = figureShape(landmarks(figure, {}));
   const parts = [shape.torso, ...shape.arms, shape.head];
@@ -29,7 +29,7 @@ export const ModelFigure = memo(function ModelFigure({ figure }: { readonly figu
   );
 });
 
-/** Where the tape runs for one measure. */
+/** The drawing of where the tape runs for one measurement. */
 export const TapeDrawing = memo(function TapeDrawing({
   dimension,
   figure,

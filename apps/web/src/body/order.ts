@@ -1,7 +1,7 @@
 import { BODY_DIMENSIONS, MEASURING_DIFFICULTY, type BodyDimension, type Figure } from '#body';
 import { say } from '../messages.ts';
 
-/** Those that only sharpen the estimates of others. A man's length is said to the hip, everyone else's to the waist. */
+/** Measurements that only improve the estimates of others. A man's back length is taken to the hip, everyone else's to the waist. */
 export const seldomNeeded = (figure: Figure): readonly BodyDimension[] => [
   'underbust-girth',
   'forearm-girth',
@@ -10,7 +10,7 @@ export const seldomNeeded = (figure: Figure): readonly BodyDimension[] => [
   figure === 'man' ? 'back-waist-length' : 'back-hip-length',
 ];
 
-/** The measures in the order in which they are easy to take alone. */
+/** The measurements in groups, from those that are easy to take alone to those that need a helper. */
 export function measureGroups(
   figure: Figure,
 ): readonly { readonly title: string; readonly dimensions: readonly BodyDimension[] }[] {

@@ -6,7 +6,7 @@ import type { Typed } from '../notebook/typed.ts';
 import { updateNotebook } from '../state/notebook.ts';
 import type { ValueQuestion } from '../compute/value-question.ts';
 
-/** Sweden writes a day as YYYY-MM-DD. */
+/** The Swedish locale formats a day as YYYY-MM-DD. */
 const DAY = new Intl.DateTimeFormat('sv');
 
 export const writeBody = (how: (notes: BodyNotes) => BodyNotes): void =>
@@ -23,7 +23,7 @@ export const repairMeasures = (to: ValueQuestion<BodyDimension>['repairs'][numbe
   for (const [dimension, typed] of Object.entries(to)) writeMeasure(dimension as BodyDimension, typed);
 };
 
-/** What was asked about is right as it is written. */
+/** Confirms a questioned value. */
 export const confirmMeasure = (dimension: BodyDimension): void =>
   writeBody((it) => {
     const measure = it.measures[dimension];

@@ -11,7 +11,7 @@ import buttonStyles from '../ui/buttons.module.css';
 import fieldRow from '../ui/field-row.module.css';
 import styles from './CollectionBar.module.css';
 
-/** Which body, garment or yarn is open; its name; where it is kept. */
+/** Which body, garment or yarn is open, its name, and where it is stored. */
 export function CollectionBar<K extends Kind>({
   kind,
   collection,
@@ -64,7 +64,7 @@ export function CollectionBar<K extends Kind>({
   );
 }
 
-/** Where the entry is kept, in words; and what to do where two versions differ. */
+/** Where the entry is stored, in words, and the choice between two versions that conflict. */
 function StorageStatus<K extends Kind>({ kind, entry }: { readonly kind: K; readonly entry: Entry<Kinds[K]> }) {
   const reach = usePage((state) => state.serverReach);
   const { conflict, stored, refused } = entry;
@@ -90,7 +90,7 @@ function StorageStatus<K extends Kind>({ kind, entry }: { readonly kind: K; read
   );
 }
 
-/** Two versions differ: she says which one stays. */
+/** The choice between two conflicting versions. */
 function ConflictChoice<K extends Kind>({
   kind,
   entry,

@@ -16,7 +16,7 @@ const LENGTH_OF: Readonly<Record<string, DesignLength>> = {
 const CHOICES = ['silhouette', 'construction', 'neckline', 'length', 'hem', 'basis'] as const;
 const RULE = 'rules/';
 
-/** A change that a check proposes, made to what is written: lengths come as mm, choices by name, rules as `rules/<name>`. */
+/** Applies a remedy of a check to the design: lengths come in mm, choices by name, rules as `rules/<name>`. */
 export function applyRemedy(
   notes: DesignNotes,
   change: Readonly<Record<string, number | string>>,
@@ -34,13 +34,13 @@ function applied(notes: DesignNotes, field: string, to: number | string, tape: T
   return length === undefined ? notes : { ...notes, lengths: { ...notes.lengths, [length]: lengthText(to, tape) } };
 }
 
-/** A length as she would write it, exact to a tenth of a millimetre. */
+/** A length as text for a field, exact to a tenth of a millimetre. */
 export function lengthText(mm: number, tape: Tape): Typed {
   const text = tape === 'cm' ? (mm / MM_PER_UNIT.cm).toFixed(2) : (mm / MM_PER_UNIT['[in_i]']).toFixed(3);
   return { text: String(Number(text)), tape };
 }
 
-/** A weight as she would write it. */
+/** A weight as text for a field. */
 export function massText(grams: number, tape: Tape): Typed {
   const text = (grams / GRAMS_PER_UNIT[tape === 'cm' ? 'kg' : '[lb_av]']).toFixed(1);
   return { text: String(Number(text)), tape };

@@ -12,7 +12,7 @@ import type { ReadBody } from './to-body.ts';
 type BodyQuestion = ValueQuestion<BodyDimension>;
 type Questions = Partial<Record<BodyDimension, BodyQuestion>>;
 
-/** What looks like a slip, and what it would become; what she has confirmed is not asked again. */
+/** Questions about probable slips, with the corrected values; confirmed values are not questioned again. */
 export function bodyQuestions(notes: BodyNotes, { body, leftOut }: ReadBody, model: BodyModel | null): Questions {
   const questions: Questions = {};
   for (const name of BODY_DIMENSIONS) {
@@ -30,7 +30,7 @@ export function bodyQuestions(notes: BodyNotes, { body, leftOut }: ReadBody, mod
   return questions;
 }
 
-/** Short, for the small place beside a value. */
+/** A short text, for the small space beside a value. */
 function textOf({ code, name, wouldBe }: Slip): string {
   const words = say.body.slip;
   if (code !== 'swapped-fields') return words[code];
@@ -60,7 +60,7 @@ function repairsOf({ name, code, wouldBe }: Slip, notes: BodyNotes, typed: Typed
   return [{ label: say.body.itIs(showLength(wouldBe, typed.tape)), to: { [name]: lengthText(wouldBe, typed.tape) } }];
 }
 
-/** The same figures, read on the other tape. */
+/** The same digits, read in the other unit. */
 const unitSlip = (name: BodyDimension, { text }: Typed, tape: Typed['tape']): BodyQuestion['repairs'] => [
   { label: say.body.itIs(`${text.trim()} ${tape}`), to: { [name]: { text, tape } } },
 ];

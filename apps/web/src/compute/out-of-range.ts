@@ -6,13 +6,13 @@ import type { Tape, Typed } from '../notebook/typed.ts';
 import { withoutUnit } from '../reading/numbers.ts';
 import { namesUnit, read, valueIn, type Quantity } from '../reading/read.ts';
 
-/** True where no such figure measures that. */
+/** True for a value that nobody of this figure has. */
 export const isOutOfRange = (figure: Figure, name: BodyDimension, typed: Typed): boolean => {
   const value = valueIn(typed, quantityOf(name));
   return value !== null && out(figure, name, value) > 1;
 };
 
-/** What no such figure can be, in the words of its field and on her own tape; a bare number may have been read on another. */
+/** The question about an impossible value, in the unit it was entered in; a number without a unit may have been meant in another. */
 export function outOfReach(
   figure: Figure,
   name: BodyDimension,
@@ -43,7 +43,7 @@ interface InUnit {
   readonly to: Typed;
 }
 
-/** The same figures in the units that they may have been read in. */
+/** The same digits in the units that may have been meant. */
 function otherUnits(name: BodyDimension, { text, tape }: Typed): readonly InUnit[] {
   const other: Tape = tape === 'cm' ? 'in' : 'cm';
   if (name === 'weight') return [{ named: other === 'cm' ? 'kg' : 'lb', to: { text, tape: other } }];
@@ -53,13 +53,13 @@ function otherUnits(name: BodyDimension, { text, tape }: Typed): readonly InUnit
   ];
 }
 
-/** How many times the largest of its kind a value is, or how many times it goes into the smallest; at most 1 within the limits. */
+/** The ratio by which a value exceeds the upper limit or falls below the lower; at most 1 within the limits. */
 function out(figure: Figure, name: BodyDimension, value: number): number {
   const [least, most] = humanLimits(figure, name);
   return Math.max(least / value, value / most);
 }
 
-/** True where another reading can be reckoned with, and is less far out. */
+/** True where another reading is valid and closer to the limits. */
 function isNearer(figure: Figure, name: BodyDimension, other: Typed, value: number): boolean {
   const meant = valueIn(other, quantityOf(name));
   if (meant === null || out(figure, name, meant) >= out(figure, name, value)) return false;

@@ -4,7 +4,7 @@ import { valueIn } from '../reading/read.ts';
 
 export const madeKey = (piece: string, name: string): string => `${piece}/${name}`;
 
-/** The finished pieces whose measures can be read, mm. */
+/** The finished pieces with a readable measurement, mm. */
 export function toMade(made: Notebook['made']): readonly MadePiece[] {
   return Object.entries(made).flatMap(([key, typed]) => {
     const [piece, name] = key.split('/') as [MadePiece['piece'], MadePiece['name']];

@@ -10,7 +10,7 @@ import { DesignLengthField } from './DesignLengthField.tsx';
 import { Sketch } from './Sketch.tsx';
 import { writeDesign } from './write-design.ts';
 
-/** The choices of the design, each with its picture where a picture says it better. */
+/** The choices of the design, with sketches where they help. */
 export const DesignChoices = memo(function DesignChoices({
   title,
   silhouette,

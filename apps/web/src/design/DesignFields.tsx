@@ -11,7 +11,7 @@ import { AllRules, RulesChanged } from './Rules.tsx';
 import { writeDesign } from './write-design.ts';
 import textStyles from '../ui/text.module.css';
 
-/** Everything she wishes of the sweater. */
+/** All fields of the design. */
 export const DesignFields = memo(function DesignFields({
   notes,
   tape,
@@ -21,7 +21,7 @@ export const DesignFields = memo(function DesignFields({
   readonly notes: DesignNotes;
   readonly tape: Tape;
   readonly hasGarment: boolean;
-  /** How the ease comes out, in words. */
+  /** The resulting ease, in words. */
   readonly outcome: string;
 }) {
   const words = say.design;

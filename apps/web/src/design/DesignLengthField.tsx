@@ -3,7 +3,7 @@ import type { DesignLength } from '../notebook/notebook.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
 import { writeDesign } from './write-design.ts';
 
-/** A length of the design that she may set herself. */
+/** The field for a length of the design. */
 export function DesignLengthField({
   name,
   label,

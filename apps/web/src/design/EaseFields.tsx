@@ -10,7 +10,7 @@ import textStyles from '../ui/text.module.css';
 import fieldStyles from '../field/Field.module.css';
 import styles from './EaseFields.module.css';
 
-/** How close it is to be: a band and a place in it, or a number; and how it comes out. Every part keeps its place. */
+/** The ease: a band and a place in it, or a number; and the result. Every part keeps its place. */
 export function EaseFields({
   notes,
   tape,

@@ -7,7 +7,7 @@ import fieldGrid from '../ui/field-grid.module.css';
 
 const FOR_CARDIGANS: readonly DesignLength[] = ['frontBand', 'overlap'];
 
-/** Lengths that are worked out where she leaves them empty. */
+/** Lengths that the rules give where they are empty. */
 export const FinerFields = memo(function FinerFields({
   silhouette,
   lengths,

@@ -6,7 +6,7 @@ import buttonStyles from '../ui/buttons.module.css';
 
 const useTable = lazyModule(() => import('./RulesTable.tsx'));
 
-/** The rules behind the numbers: a long list, fetched when it is opened. */
+/** The rules behind the numbers: a long list, loaded when it is opened. */
 export function AllRules({ rules }: { readonly rules: Readonly<Record<string, number>> }) {
   const [open, setOpen] = useState(false);
   const table = useTable(open);
@@ -19,11 +19,11 @@ export function AllRules({ rules }: { readonly rules: Readonly<Record<string, nu
   );
 }
 
-/** The rules she overruled, each with a way back. */
+/** The overridden rules, each with a button to restore it. */
 export function RulesChanged({ rules }: { readonly rules: Readonly<Record<string, number>> }) {
   const names = Object.keys(rules);
   if (names.length === 0) return null;
-  // Its button goes away with it, so the title takes the focus before.
+  // Its button disappears with it, so the title takes the focus first.
   const without = (name: string): void => {
     document.getElementById('design-title')?.focus({ preventScroll: true });
     changeWithUndo(say.shelf.removed(name), (it) => {

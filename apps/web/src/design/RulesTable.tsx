@@ -7,7 +7,7 @@ import { writeDesign } from './write-design.ts';
 import textStyles from '../ui/text.module.css';
 import styles from './RulesTable.module.css';
 
-/** Every rule behind the numbers, with its source; she may write another number in its place. */
+/** Every rule behind the numbers, with its source and a field to override it. */
 export function RulesTable({ rules }: { readonly rules: Readonly<Record<string, number>> }) {
   return (
     <ul className={styles.rules}>
@@ -47,7 +47,7 @@ function OneRule({ rule, overruled }: { readonly rule: Rule; readonly overruled:
   );
 }
 
-/** The number that a text says, within the rule's limits; null otherwise. */
+/** The number in a text, if it is within the limits of the rule; null otherwise. */
 function ruleNumber(text: string, { min, max }: Rule): number | null {
   const tidy = text.trim().replace(',', '.').replace('−', '-');
   const number = tidy === '' ? NaN : Number(tidy);

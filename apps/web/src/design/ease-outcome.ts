@@ -3,7 +3,7 @@ import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showPercent, showSigned } from '../reading/numbers.ts';
 
-/** How the ease comes out, in words: as chosen, or what becomes of it, and how sure that is. */
+/** The resulting ease in words: the number, its band, and the chance that the finished sweater has it. */
 export function easeOutcome(ease: SheetDesign['ease'] | null, tape: Tape): string {
   const words = say.design;
   const show = (mm: number | null | undefined): string | null => (mm == null ? null : showSigned(mm, tape));

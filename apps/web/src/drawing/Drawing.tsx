@@ -25,11 +25,11 @@ export function Drawing({
   readonly viewBox: string;
   readonly children: ReactNode;
   readonly columns?: readonly string[];
-  /** Asked for once the table is open. */
+  /** Called once the table is open. */
   readonly rows?: () => readonly NumberRow[];
   readonly className?: string | undefined;
   readonly caption?: ReactNode;
-  /** In CSS pixels; without them it is as wide as its place. */
+  /** In CSS pixels; without them the drawing is as wide as its container. */
   readonly width?: number;
   readonly height?: number;
 }) {

@@ -18,7 +18,7 @@ const BREADTH = { chest: 0.305, waist: 0.315, hip: 0.345, head: 0.27, neck: 0.29
 /** How far the arms hang out from straight down, radians. */
 const ARM_ANGLE = 0.24;
 
-/** Where things are on a figure seen from the front; x of the left side of the drawing is negative. */
+/** The landmarks of a figure seen from the front; x is negative on the left of the drawing. */
 export interface Landmarks {
   readonly top: number;
   readonly nape: number;
@@ -83,7 +83,7 @@ export function onArm(at: Landmarks, down: number, aside = 0): Point {
   return stepFrom(start, at.armAngle, down - at.upperArmHalf * 0.55, aside);
 }
 
-export interface FigureShape {
+interface FigureShape {
   readonly torso: string;
   readonly arms: readonly string[];
   readonly head: string;

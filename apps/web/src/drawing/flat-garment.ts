@@ -58,7 +58,7 @@ export function flatCorners(
 }
 
 /** The parts of the drawing as SVG paths: body, both sleeves, the back of the neck. */
-export interface FlatShape {
+interface FlatShape {
   readonly body: string;
   readonly sleeves: readonly string[];
   readonly backNeck: string;
@@ -68,7 +68,7 @@ export interface FlatShape {
 const flip = (points: readonly Point[]): Point[] => points.map(([x, y]): Point => [-x, y]);
 
 /** Half the front neck edge, from the right high point to the middle. */
-export function neckEdge(neckline: Neckline, at: Pick<FlatCorners, 'neck' | 'frontNeck'>): Point[] {
+function neckEdge(neckline: Neckline, at: Pick<FlatCorners, 'neck' | 'frontNeck'>): Point[] {
   const [half, depth] = [at.neck[0], at.frontNeck[1]];
   if (neckline === 'v') return [at.neck, [0, depth]];
   return Array.from({ length: 9 }, (_, i): Point => {

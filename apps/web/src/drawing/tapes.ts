@@ -3,7 +3,7 @@ import { onArm, type Landmarks } from './figure.ts';
 import { smooth, straight, type Point } from './geometry.ts';
 
 /** Where the tape runs on a figure: what is seen, and what passes behind. */
-export interface TapeRun {
+interface TapeRun {
   readonly seen: readonly string[];
   readonly behind: readonly string[];
   /** Part of the figure to show: the middle x, the middle y, and the side of the square, mm. */

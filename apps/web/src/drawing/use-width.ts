@@ -1,6 +1,6 @@
 import { useEffect, useState, type RefObject } from 'react';
 
-/** The width of an element in CSS pixels, followed as it changes; `before` until it is known. */
+/** The width of an element in CSS pixels, updated as it changes; `before` until it is known. */
 export function useWidth(place: RefObject<HTMLElement | null>, before: number): number {
   const [width, setWidth] = useState(before);
   useEffect(() => {

@@ -32,7 +32,7 @@ export interface Inside {
   readonly wrist: number;
 }
 
-export interface WornShape {
+interface WornShape {
   readonly body: string;
   readonly sleeves: readonly string[];
   readonly opening: string | null;

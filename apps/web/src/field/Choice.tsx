@@ -3,7 +3,7 @@ import textStyles from '../ui/text.module.css';
 import optionStyles from './option.module.css';
 import styles from './Choice.module.css';
 
-/** One of a few: native radios, each a large target. */
+/** A choice of one among a few: native radio buttons, each a large target. */
 export function Choice<T extends string>({
   legend,
   options,
@@ -20,7 +20,7 @@ export function Choice<T extends string>({
   }[];
   readonly value: T | null;
   readonly onValue: (value: T) => void;
-  /** The legend is for those who listen; those who look see it from the place. */
+  /** For screen readers only, where the context shows the legend already. */
   readonly hidden?: boolean;
 }) {
   const name = useId();

@@ -11,14 +11,14 @@ import textStyles from '../ui/text.module.css';
 const other = (tape: Tape): Tape => (tape === 'cm' ? 'in' : 'cm');
 const POUND_GRAMS = 453.59237;
 
-/** The value on the other tape, so that both are always to be seen. */
+/** The value in the other unit, so that both are always visible. */
 function onOtherTape(value: number, quantity: Quantity, tape: Tape): string {
   if (quantity === 'mass')
     return tape === 'cm' ? `${showNumber(value / POUND_GRAMS)} lb` : `${showNumber(value / 1000, 1)} kg`;
   return quantity === 'small' ? showSmall(value, other(tape)) : showLength(value, other(tape));
 }
 
-/** A length, thickness, difference or weight: the text stays as it was written, and the line beneath says how it was read. */
+/** A field for a length, thickness, difference or weight: the text stays as it was entered, and the line beneath shows how it was read. */
 export function LengthField({
   label,
   typed,
@@ -38,15 +38,15 @@ export function LengthField({
   readonly tape: Tape;
   readonly onTyped: (typed: Typed) => void;
   readonly quantity?: Quantity;
-  /** Shown beneath while nothing is written: an estimate, or what will be taken instead. */
+  /** Shown beneath an empty field: an estimate, or the value that is used instead. */
   readonly whenEmpty?: ReactNode;
   readonly id?: string;
   readonly mark?: string;
-  /** A question about the value; it takes the place of how it was read. */
+  /** A question about the value, shown instead of how it was read. */
   readonly ask?: ReactNode;
-  /** Why what can be read is left out all the same; said once she has left it. */
+  /** Why a readable value is not used; shown when the field does not have the focus. */
   readonly leftOut?: string | undefined;
-  /** Why a text cannot be read is said in full by what has the id `describedBy`. */
+  /** The element with the id `describedBy` explains in full why a text cannot be read. */
   readonly whyElsewhere?: boolean;
   readonly describedBy?: string;
 }) {

@@ -6,7 +6,7 @@ import { TextField } from './TextField.tsx';
 import { FieldForm } from './FieldForm.tsx';
 import textStyles from '../ui/text.module.css';
 
-/** A plain number (stitches, wraps, years): what cannot be read or believed is said beneath, once she has left it, and left out of the reckoning. */
+/** A field for a plain number (stitches, wraps, years). Without the focus, it explains beneath why an unusable text is left out. */
 export function NumberField({
   label,
   value,
@@ -24,9 +24,9 @@ export function NumberField({
   readonly unit?: string;
   readonly hint?: string;
   readonly least?: 'above zero' | 'zero too';
-  /** Why what can be read is left out all the same. */
+  /** Why a readable number is not used. */
   readonly leftOut?: string | null;
-  /** Whether digits are all that is written. */
+  /** Whether the field takes digits only. */
   readonly numeric?: boolean;
   readonly read?: (text: string) => number | null;
 }) {

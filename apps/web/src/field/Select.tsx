@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import styles from './Field.module.css';
 
-/** One of many: the browser's own list. An empty value is its first line, "not said". */
+/** A choice of one among many, as the browser's own list. The empty value is its first line, "not said". */
 export function Select<T extends string>({
   label,
   options,

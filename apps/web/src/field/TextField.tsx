@@ -2,7 +2,7 @@ import { useId, type ReactNode } from 'react';
 import fieldStyles from './Field.module.css';
 import styles from './TextField.module.css';
 
-/** A ruled line to write on, its name above, and what was understood beneath. The line beneath keeps its place when it is empty. */
+/** A text input with its label above, and a line beneath that keeps its place when it is empty. */
 export function TextField({
   label,
   value,
@@ -18,18 +18,18 @@ export function TextField({
 }: {
   readonly label: string;
   readonly value: string;
-  /** `replaced` where the whole text came in one stroke, over all that was there. */
+  /** `replaced` is true where one input event replaced the whole text. */
   readonly onValue: (text: string, replaced: boolean) => void;
   readonly unit?: string;
   readonly below?: ReactNode;
-  /** What is beneath at other times: room is kept for it, so that nothing moves when it comes or goes. */
+  /** What the line beneath shows at other times: its room is reserved, so that nothing moves when it appears. */
   readonly keepsRoomFor?: ReactNode | undefined;
   readonly wrong?: boolean;
   readonly numeric?: boolean;
   readonly id?: string;
-  /** A letter that finds the field in a drawing. */
+  /** The letter of the field in a drawing. */
   readonly mark?: string;
-  /** The id of more that describes it. */
+  /** The id of another element that describes the field. */
   readonly describedBy?: string;
 }) {
   const own = useId();
@@ -66,6 +66,6 @@ export function TextField({
   );
 }
 
-/** Keyboards that compose say a word over again with each letter; of theirs it is not known. */
+/** Input methods that compose repeat the whole word at each letter, so their events say nothing. */
 const isWhole = (stroke: Event, text: string): boolean =>
   stroke instanceof InputEvent && !stroke.isComposing && stroke.data === text;

@@ -1,6 +1,6 @@
 import option from './option.module.css';
 import styles from './Tick.module.css';
-/** Yes or no. */
+/** A checkbox with its label. */
 export function Tick({
   label,
   value,

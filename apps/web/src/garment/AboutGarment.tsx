@@ -20,7 +20,7 @@ const writeWears = (region: (typeof REGIONS)[number], wears: Wears | ''): void =
     return { ...it, wears: wears === '' ? rest : { ...rest, [region]: wears } };
   });
 
-/** What the flat measures do not say of the sweater: its fabric, what goes beneath, how it wears. */
+/** What the flat measurements do not say about the sweater: its fabric, what is worn beneath, how it fits. */
 export const AboutGarment = memo(function AboutGarment({
   sleeveFrom,
   thickness,

@@ -10,7 +10,7 @@ import { showLength } from '../reading/numbers.ts';
 import shapes from '../drawing/shapes.module.css';
 import styles from './FlatDrawing.module.css';
 
-/** A letter for each measure, in the order of the fields. */
+/** A letter for each measurement, in the order of the fields. */
 export const LETTERS: Readonly<Record<GarmentDimension, string>> = Object.fromEntries(
   GARMENT_DIMENSIONS.map((name, i) => [name, String.fromCharCode(65 + i)]),
 ) as Record<GarmentDimension, string>;
@@ -18,7 +18,7 @@ export const LETTERS: Readonly<Record<GarmentDimension, string>> = Object.fromEn
 interface MeasureLine {
   readonly from: Point;
   readonly to: Point;
-  /** Where its letter stands, as a share of the line, and how far beside it. */
+  /** The position of its letter, as a share of the line, and an offset from it. */
   readonly at?: number;
   readonly aside?: Point;
 }
@@ -48,7 +48,7 @@ function measureLines(at: FlatCorners): Readonly<Record<GarmentDimension, Measur
   }; // prettier-ignore
 }
 
-/** The sweater laid flat, in the proportions written so far, each measure a lettered line; the one being written lies like a tape. */
+/** The sweater laid flat, in the proportions entered so far. Each measurement is a lettered line; the active one is drawn as a tape. */
 export const FlatDrawing = memo(function FlatDrawing({
   construction,
   measures,

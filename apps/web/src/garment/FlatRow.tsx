@@ -8,7 +8,7 @@ import type { Tape, Typed } from '../notebook/typed.ts';
 import { LETTERS } from './FlatDrawing.tsx';
 import { confirmFlat, writeFlat } from './write-garment.ts';
 
-/** A measure of the sweater laid flat: the line to write on, and beneath it a question once she has left it. */
+/** The field for one measurement of the sweater laid flat, with a question beneath when the field does not have the focus. */
 export const FlatRow = memo(function FlatRow({
   name,
   typed,
@@ -19,7 +19,7 @@ export const FlatRow = memo(function FlatRow({
   readonly name: GarmentDimension;
   readonly typed: Typed | undefined;
   readonly tape: Tape;
-  /** Null while she writes. */
+  /** Null while the field has the focus. */
   readonly question: ValueQuestion<GarmentDimension> | null;
   readonly onWriting: (name: GarmentDimension) => void;
 }) {

@@ -15,7 +15,7 @@ import { writeGarment } from './write-garment.ts';
 import textStyles from '../ui/text.module.css';
 import styles from './GarmentSection.module.css';
 
-/** The favourite garment: a drawing of it laid flat, and a line to write on for each measure along it. */
+/** The favourite garment: a drawing of it laid flat, and a field for each measurement. */
 export const GarmentSection = memo(function GarmentSection({
   collection,
   tape,

@@ -11,6 +11,6 @@ export const writeGarment = (how: (notes: GarmentNotes) => GarmentNotes): void =
 export const writeFlat = (measures: Readonly<Partial<Record<GarmentDimension, Typed>>>): void =>
   writeGarment((it) => ({ ...it, measures: { ...it.measures, ...measures } }));
 
-/** What was asked about is right as it is written. */
+/** Confirms a questioned value. */
 export const confirmFlat = (name: GarmentDimension): void =>
   writeGarment((it) => ({ ...it, confirmed: { ...it.confirmed, [name]: it.measures[name]?.text } }));

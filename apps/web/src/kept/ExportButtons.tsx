@@ -5,7 +5,7 @@ import { copyText, saveFile } from './export-text.ts';
 import buttonStyles from '../ui/buttons.module.css';
 import textStyles from '../ui/text.module.css';
 
-/** The sheet as a file or a text. `makeSheet` is asked when it is wanted: only then has it an id and a time. */
+/** Buttons to export the sheet as a file or a text. `makeSheet` is called at the click, which gives it its id and time. */
 export function ExportButtons({
   makeSheet,
   unit,
@@ -50,7 +50,7 @@ export function ExportButtons({
   );
 }
 
-/** The text, marked, for a browser that does not copy by itself. */
+/** The text, selected, for a browser that does not let the page copy it. */
 function ByHand({ text }: { readonly text: string }) {
   const place = useRef<HTMLTextAreaElement>(null);
   useEffect(() => place.current?.select(), [text]);

@@ -15,7 +15,7 @@ import { usePage } from '../state/page-store.ts';
 import buttonStyles from '../ui/buttons.module.css';
 import textStyles from '../ui/text.module.css';
 
-/** Keep the sheet, print it, take it along, and see two of them side by side. */
+/** Keeps, prints and exports the sheet, and compares two of them. */
 export const KeepSection = memo(function KeepSection({
   sheet,
   model,

@@ -11,10 +11,10 @@ import buttonStyles from '../ui/buttons.module.css';
 import textStyles from '../ui/text.module.css';
 import styles from './KeptList.module.css';
 
-/** The id of the title above the list. */
+/** The id of the title of the list. */
 export const KEPT_TITLE = 'keep-kept';
 
-/** Kept sheets, newest first, each with where it lies and what can be done with it. */
+/** The kept sheets, newest first, each with where it is stored and its buttons. */
 export function KeptList({ sheets, tape }: { readonly sheets: readonly KeptSheet[]; readonly tape: Tape }) {
   if (sheets.length === 0) return <p>{say.keep.none}</p>;
   const names = distinctNames(sheets, tape);
@@ -73,7 +73,7 @@ function KeptOne({
   );
 }
 
-/** The files of a kept sheet; one that only the store has is fetched when it is asked for. */
+/** The exports of a kept sheet; a sheet that only the server has is fetched when this opens. */
 function Files({
   kept,
   sheet,
@@ -95,7 +95,7 @@ function Files({
   );
 }
 
-/** Brings a sheet that only the store has into this browser. False where it could not. */
+/** Fetches a sheet that only the server has. False where that fails. */
 export async function fetchInto(kept: KeptSheet): Promise<boolean> {
   if (kept.sheet !== null || kept.stored === null) return kept.sheet !== null;
   try {
@@ -112,14 +112,14 @@ export async function fetchInto(kept: KeptSheet): Promise<boolean> {
   }
 }
 
-/** Its button goes away with it, so the title of all takes the focus before. */
+/** Its button disappears with it, so the title of the list takes the focus first. */
 function remove(kept: KeptSheet): void {
   document.getElementById(KEPT_TITLE)?.focus({ preventScroll: true });
   updateKeptSheets((all) => ({
     sheets: all.sheets.filter(({ key }) => key !== kept.key),
     removed: kept.stored === null ? all.removed : [...all.removed, kept.stored],
   }));
-  // Brought back it is a sheet of this browser: the store has forgotten it.
+  // A restored sheet is new to the API: the stored one was deleted.
   offerUndo(say.keep.removed(titleOf(kept)), () =>
     updateKeptSheets((all) => ({ ...all, sheets: [{ ...kept, stored: null, changed: [] }, ...all.sheets] })),
   );

@@ -16,7 +16,7 @@ import styles from './SideBySide.module.css';
 
 const NOW = '';
 
-/** Two sheets and what differs between them. */
+/** Two sheets and their differences. */
 export function SideBySide({
   sheets,
   now,

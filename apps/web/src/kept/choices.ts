@@ -3,7 +3,7 @@ import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showSigned } from '../reading/numbers.ts';
 
-/** What was chosen for a sheet: each choice with its name. */
+/** The choices of a sheet, each with its name. */
 export function choicesOf({ design }: TargetSheet, tape: Tape): readonly (readonly [name: string, choice: string])[] {
   const words = say.design;
   const { category, chosen, tableTerms } = design.ease;

@@ -3,20 +3,20 @@ import type { Tape } from '../notebook/typed.ts';
 import { choicesOf } from './choices.ts';
 import type { KeptSheet } from '../notebook/kept-sheet.ts';
 
-/** What tells a kept sheet from the others. */
+/** What distinguishes a kept sheet from the others. */
 export interface SheetName {
   readonly title: string;
-  /** What was chosen otherwise for it than for another of the same title; often nothing. */
+  /** The choices in which it differs from another of the same title; often none. */
   readonly choice: string;
-  /** Its day; with the time where another is of the same day, to the second where it must be. */
+  /** Its day; with the time where another is from the same day, to the second if necessary. */
   readonly when: string;
-  /** All in one line: the title alone where no other has it. */
+  /** Everything in one line; the title alone where it is unique. */
   readonly line: string;
 }
 
 export const titleOf = (sheet: Pick<KeptSheet, 'title'>): string => sheet.title || say.keep.untitled;
 
-/** Every kept sheet with a name of its own, in their order. */
+/** A distinct name for every kept sheet, in their order. */
 export function distinctNames(sheets: readonly KeptSheet[], tape: Tape): readonly SheetName[] {
   const choices = sheets.map(({ sheet }) => (sheet === null ? [] : choicesOf(sheet, tape)));
   return sheets.map((kept, own) => {
@@ -39,7 +39,7 @@ const DAY: Intl.DateTimeFormatOptions = { year: 'numeric', month: 'numeric', day
 const MINUTE: Intl.DateTimeFormatOptions = { ...DAY, hour: 'numeric', minute: '2-digit' };
 const SECOND: Intl.DateTimeFormatOptions = { ...MINUTE, second: '2-digit' };
 
-/** As fine as it takes to be another than all others. */
+/** Only as precise as it takes to differ from all others. */
 function whenOf({ createdAt }: KeptSheet, others: readonly KeptSheet[]): string {
   const told = (at: string, fineness: Intl.DateTimeFormatOptions): string =>
     new Date(at).toLocaleString(navigator.language, fineness);

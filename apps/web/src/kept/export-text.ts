@@ -1,7 +1,7 @@
 import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 
-/** Saves a text as a file, under a name made of the sheet's title. */
+/** Saves a text as a file named after the title of the sheet. */
 export function saveFile(sheet: TargetSheet, ending: 'json' | 'csv' | 'svg', type: string, text: string): void {
   saveText(fileName(sheet.title), ending, type, text);
 }
@@ -23,7 +23,7 @@ const fileName = (title: string): string =>
     .replace(/^-|-$/g, '')
     .slice(0, 60) || say.keep.file;
 
-/** True where the browser took it; pages over plain http may not. */
+/** True where the browser allows it; over plain http it does not. */
 export async function copyText(text: string): Promise<boolean> {
   try {
     await navigator.clipboard.writeText(text);

@@ -17,7 +17,7 @@ import textStyles from '../ui/text.module.css';
 import buttonStyles from '../ui/buttons.module.css';
 import fieldGrid from '../ui/field-grid.module.css';
 
-/** Finished pieces: what came out, and what the rest should be now. */
+/** The finished pieces: their measured dimensions, and what the other pieces should be now. */
 export const MadeSection = memo(function MadeSection({
   made,
   sheet,
@@ -31,10 +31,10 @@ export const MadeSection = memo(function MadeSection({
 }) {
   const words = say.made;
   const anyMade = toMade(made).length > 0;
-  // The sheet is another whenever the notebook is.
+  // The sheet changes whenever the notebook does.
   const planned = useMemo(() => (anyMade ? plannedSheet(currentNotebook(), model) : sheet), [anyMade, sheet, model]);
   if (planned === null) return <p>{words.none}</p>;
-  // Its button rests afterwards, so the title takes the focus before.
+  // Its button is disabled afterwards, so the title takes the focus first.
   const clear = (): void => {
     document.getElementById('made-title')?.focus({ preventScroll: true });
     changeWithUndo(words.cleared, (it) => ({ ...it, made: {} }));
@@ -80,10 +80,10 @@ function withMade(made: Notebook['made'], key: string, typed: Notebook['made'][s
   return typed.text === '' ? rest : { ...rest, [key]: typed };
 }
 
-/** Differences that a tape cannot show are none. */
+/** Smaller differences do not show on a tape. */
 const SEEN_MM = 0.5;
 
-/** Every measure of every piece that is another now. */
+/** Every dimension that changed, piece by piece. */
 function Moved({
   planned,
   now,

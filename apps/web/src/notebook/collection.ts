@@ -1,4 +1,4 @@
-/** What the store holds of an entry: its id, the version last seen, and the record as it was then, as text. */
+/** What the API stores of an entry: its id, the version last seen, and the record of that version as text. */
 export interface Stored {
   readonly id: string;
   readonly etag: string;
@@ -10,17 +10,17 @@ export interface Entry<T> {
   readonly key: string;
   readonly notes: T;
   readonly stored: Stored | null;
-  /** The store's version, where both were changed; its notes are null where it was removed there. */
+  /** The API's version, where both versions changed; its notes are null where it was deleted there. */
   readonly conflict: { readonly notes: T | null; readonly etag: string } | null;
-  /** Why the store did not take it, in its words. */
+  /** Why the API rejected the entry, in its words. */
   readonly refused: string | null;
 }
 
-/** Several of one kind, one of them open. Never empty. */
+/** The entries of one kind, one of them open. Never empty. */
 export interface Collection<T> {
   readonly open: string;
   readonly entries: readonly Entry<T>[];
-  /** Removed here, still to be removed from the store. */
+  /** Removed here, still to be deleted through the API. */
   readonly removed: readonly { readonly id: string; readonly etag: string }[];
 }
 
@@ -59,7 +59,7 @@ export function withAdded<T>(collection: Collection<T>, entry: Entry<T>): Collec
   return { ...collection, open: entry.key, entries: [...collection.entries, entry] };
 }
 
-/** Without an entry; `spare` takes its place where it was the last. */
+/** Removes an entry; `spare` replaces the last one. */
 export function withoutEntry<T>(collection: Collection<T>, key: string, spare: Entry<T>): Collection<T> {
   const gone = collection.entries.find((entry) => entry.key === key);
   const rest = collection.entries.filter((entry) => entry.key !== key);

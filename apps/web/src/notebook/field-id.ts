@@ -1,4 +1,4 @@
 import type { BodyDimension } from '#body';
 
-/** Where a measure is written, for links to it. */
+/** The id of the field of a body measurement, for links to it. */
 export const fieldId = (dimension: BodyDimension): string => `measure-${dimension}`;

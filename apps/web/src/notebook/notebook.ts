@@ -7,11 +7,11 @@ import type { Collection } from './collection.ts';
 import type { Tape, Typed } from './typed.ts';
 
 export interface WrittenMeasure extends Typed {
-  /** How it was come by, where it differs from the rest of the body. */
+  /** How it was obtained, where that differs from the rest of the body. */
   readonly how?: How;
-  /** The day it was written, YYYY-MM-DD. */
+  /** The day it was entered, YYYY-MM-DD. */
   readonly on?: string;
-  /** The text she has confirmed; it is not asked about again. */
+  /** The confirmed text; it is not questioned again. */
   readonly confirmed?: string;
 }
 
@@ -20,9 +20,9 @@ export interface BodyNotes {
   readonly figure: Figure;
   /** Years, as typed. */
   readonly age: string;
-  /** By whom it was measured: at home, or by somebody trained. */
+  /** Who measured: somebody at home, or somebody trained. */
   readonly takenBy: 'home' | 'trained';
-  /** What becomes of the measures she skips: guessed from the rest, or left open. */
+  /** What happens to missing measurements: estimated from the others, or left open. */
   readonly skipped: 'guessed' | 'open';
   readonly measures: Readonly<Partial<Record<BodyDimension, WrittenMeasure>>>;
   /** The stored record that this was read from: what she leaves as it was shown goes back as it was. */
@@ -44,7 +44,7 @@ export interface GarmentNotes {
   readonly layer: LayerNotes | null;
   readonly wornStretched: boolean;
   readonly wears: Garment['wears'];
-  /** Texts she has confirmed, by measure; they are not asked about again. */
+  /** Confirmed texts, by dimension; they are not questioned again. */
   readonly confirmed: Readonly<Partial<Record<GarmentDimension, string>>>;
   /** The stored record that this was read from. */
   readonly record?: StoredGarment;
@@ -66,14 +66,14 @@ export interface YarnNotes {
   readonly metresPer100g: string;
   readonly fibre: Fibre | null;
   readonly category: number | null;
-  /** Stitches to 10 cm (4 in), from the label or the swatch. */
+  /** Stitches in 10 cm (4 in), from the label or the swatch. */
   readonly stitches: string;
   readonly washedAcross: Pair;
   readonly washedAlong: Pair;
   readonly pulledAcross: Pair;
   readonly pulledAlong: Pair;
   readonly pulledRib: Pair;
-  /** The whole swatch: its two sides are the washed ones, its weight in grams or ounces. */
+  /** The weight of the whole swatch; its two sides are the washed ones. */
   readonly swatchGrams: string;
   /** The stored record that this was read from. */
   readonly record?: StoredFabric;
@@ -88,19 +88,19 @@ export interface DesignNotes {
   readonly hem: Hem;
   readonly basis: Basis;
   readonly ease: EaseCategory | 'own';
-  /** 0 the closer end of the band, 1 its looser. */
+  /** The place in the band of the ease: 0 is its closer end, 1 its looser. */
   readonly place: number;
   readonly ownEase: Typed;
   readonly easeChange: Typed;
   readonly layer: LayerNotes | null;
   readonly lengths: Readonly<Partial<Record<DesignLength, Typed>>>;
-  /** Rules overruled, by name; in the rule's own unit. */
+  /** Overridden rules, by name, in the unit of the rule. */
   readonly rules: Readonly<Record<string, number>>;
   /** The record that this was read from. */
   readonly record?: StoredDesign;
 }
 
-/** The lengths of a design that she may set herself; what she leaves empty the rules decide. */
+/** The lengths of a design that the maker may set; the rules give those that are empty. */
 export const DESIGN_LENGTHS = [
   'customLength',
   'band',
@@ -114,7 +114,7 @@ export const DESIGN_LENGTHS = [
 ] as const;
 export type DesignLength = (typeof DESIGN_LENGTHS)[number];
 
-/** Everything on the page that she wrote or chose. */
+/** Everything that the maker entered or chose. */
 export interface Notebook {
   readonly tape: Tape;
   readonly bodies: Collection<BodyNotes>;

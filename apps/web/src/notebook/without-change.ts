@@ -1,7 +1,7 @@
 import { isBlank, KINDS, updateCollection, removed, restored, collectionOf, type Kind } from './kinds.ts';
 import type { DesignNotes, Notebook } from './notebook.ts';
 
-/** The notebook without one change: what that changed is as before it again, and what was written since stays. */
+/** Undoes one change to the notebook; what was entered after it stays. */
 export function withoutChange(now: Notebook, before: Notebook, after: Notebook): Notebook {
   const withDesignAndMade: Notebook = {
     ...now,
@@ -13,7 +13,7 @@ export function withoutChange(now: Notebook, before: Notebook, after: Notebook):
 
 const same = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
 
-/** Every field that the change touched and that is still as the change left it is as before again. */
+/** Restores every field that the change touched and that has not changed since. */
 function fieldsWithout<T extends object>(now: T, before: T, after: T): T {
   const [is, was, became] = [now, before, after].map((it) => new Map<string, unknown>(Object.entries(it)));
   const names = Object.keys({ ...now, ...before });
@@ -30,15 +30,15 @@ function designWithout(now: DesignNotes, before: DesignNotes, after: DesignNotes
     ...back,
     lengths: fieldsWithout(now.lengths, before.lengths, after.lengths),
     rules: fieldsWithout(now.rules, before.rules, after.rules),
-    // Her own number, written anew since, still counts.
+    // The maker's own number, entered after the change, still counts.
     ease: same(now.ownEase, after.ownEase) ? back.ease : now.ease,
     length: same(now.lengths.customLength, after.lengths.customLength) ? back.length : now.length,
   };
 }
 
 /**
- * What the change took off the shelf lies on it again; what it put there is gone, unless it was written on since. The one
- * that was open is so again where she has not gone on to another.
+ * Restores what the change removed from a collection, and removes what it added unless that was changed since. The entry
+ * that was open is open again, unless another was opened since.
  */
 function collectionWithout<K extends Kind>(now: Notebook, kind: K, before: Notebook, after: Notebook): Notebook {
   const [is, was, became] = [collectionOf(now, kind), collectionOf(before, kind), collectionOf(after, kind)];

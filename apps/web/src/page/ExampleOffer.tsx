@@ -6,7 +6,7 @@ import { currentNotebook } from '../state/notebook.ts';
 import { changeWithUndo } from '../state/undo.ts';
 import styles from './ExampleOffer.module.css';
 
-/** For one who came to an empty page: offers an example, beside what she may have written meanwhile; once it is there, its sheet. */
+/** On a page that was empty at the start of the visit: offers to add the example; once it is there, links to its sheet. */
 export function ExampleOffer({ notebook }: { readonly notebook: Notebook }) {
   const filled = hasExample(notebook);
   const box = useRef<HTMLDivElement>(null);
@@ -14,7 +14,7 @@ export function ExampleOffer({ notebook }: { readonly notebook: Notebook }) {
   const load = async (): Promise<void> => {
     const { withExample } = await import('../records/example.ts');
     if (hasExample(currentNotebook())) return;
-    // The button goes away: where it still has the focus, the words above it take that.
+    // The button disappears: if it still has the focus, the text above it takes that.
     if (box.current?.contains(document.activeElement)) words.current?.focus({ preventScroll: true });
     changeWithUndo(say.demo.loaded, withExample);
   };

@@ -14,10 +14,10 @@ import type { LeafName } from '../state/leaves.ts';
 import { NextLeafLink } from './NextLeafLink.tsx';
 import { Section } from './Section.tsx';
 
-/** A sweater of ordinary width, for the drawing of the room while nothing is known. */
+/** The width that the drawing of the yarn's room shows while there is no sheet. */
 const ORDINARY_FLAT_MM = 1000;
 
-/** What she writes: the body, a sweater that fits, the yarn, her wishes. */
+/** The leaves to fill in: the body, a sweater that fits, the yarn, the design. */
 export function InputLeaves({
   open,
   notebook,
@@ -32,7 +32,7 @@ export function InputLeaves({
   readonly openQuestions: OpenQuestions;
 }) {
   const { tape } = notebook;
-  // The offer stays where it is for this visit: nothing moves when she begins to write.
+  // The offer stays for the whole visit, so that nothing moves at the first key press.
   const [offered] = useState(empty);
   const profile = computation?.profile ?? null;
   const sheet = computation?.sheet ?? null;

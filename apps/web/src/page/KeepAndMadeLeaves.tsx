@@ -12,7 +12,7 @@ import { usePage } from '../state/page-store.ts';
 
 const useSend = lazyModule(() => import('../send/SendSection.tsx'));
 
-/** What is done with a sheet: kept, taken along, sent on; and the pieces once they are made. */
+/** The leaves for a finished sheet: keeping, exporting and sending it; and the pieces once they are made. */
 export function KeepAndMadeLeaves({
   open,
   notebook,

@@ -4,7 +4,7 @@ import { openFoundLeaf } from '../state/open-leaf.ts';
 import styles from './Leaf.module.css';
 
 /**
- * One leaf of the notebook. A closed one costs nothing: it is not drawn anew, has no style and no layout. The browser's own
+ * One leaf of the notebook. A closed one costs nothing: it is not rendered again and has no style or layout. The browser's own
  * search still finds what is on it and opens it.
  */
 export const Leaf = memo(
@@ -18,7 +18,7 @@ export const Leaf = memo(
     readonly children: ReactNode;
   }) {
     const place = useRef<HTMLDivElement>(null);
-    // The open leaf is on the screen first; the others are drawn after it.
+    // The open leaf renders first, the others after it.
     const drawn = useDeferredValue(true, open);
     useLayoutEffect(() => {
       if (place.current) place.current.hidden = open ? false : 'until-found';

@@ -3,7 +3,7 @@ import { say } from '../messages.ts';
 import { LEAVES, type LeafName } from '../state/leaves.ts';
 import styles from './LeafNavigation.module.css';
 
-/** The way to each leaf; it stays in reach. */
+/** The links to the leaves; they stay in reach. */
 export const LeafNavigation = memo(function LeafNavigation({ open }: { readonly open: LeafName }) {
   return (
     <nav className={styles.navigation} aria-label={say.leaves.title}>

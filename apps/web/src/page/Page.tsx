@@ -11,7 +11,7 @@ import { InputLeaves } from './InputLeaves.tsx';
 import { usePage } from '../state/page-store.ts';
 import styles from './Page.module.css';
 
-/** The notebook, one leaf open, from the body to the pieces made; what is written is reckoned with at once. */
+/** The whole page: the notebook with one leaf open, and the sheet that is computed from it at every change. */
 export function Page() {
   const notebook = usePage((state) => state.notebook);
   const open = usePage((state) => state.openLeaf);

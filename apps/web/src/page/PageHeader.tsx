@@ -7,7 +7,7 @@ import { usePage } from '../state/page-store.ts';
 import textStyles from '../ui/text.module.css';
 import styles from './PageHeader.module.css';
 
-/** The name, and the tape in her hand. */
+/** The name of the page, and the choice between centimetres and inches. */
 export const PageHeader = memo(function PageHeader({ tape }: { readonly tape: Tape }) {
   const browserSaves = usePage((state) => state.browserSaves);
   return (

@@ -14,10 +14,10 @@ import { useSheetSections } from './use-sheet-sections.ts';
 import { usePrinting } from '../state/printing.ts';
 import styles from './ResultPane.module.css';
 
-/** With a sheet to show, what shows it is fetched after so long, whichever leaf lies open: the browser's own Print must find it. */
+/** With a sheet to show, its components load after this time whichever leaf is open: the browser's own Print needs them. */
 const REST_MS = 4000;
 
-/** True a while after something began, and from then on. */
+/** True from `REST_MS` after `begun` first became true. */
 function useWhileAfter(begun: boolean): boolean {
   const [after, setAfter] = useState(false);
   useEffect(() => {
@@ -28,7 +28,7 @@ function useWhileAfter(begun: boolean): boolean {
   return after;
 }
 
-/** What comes of what is written: her outline and the few numbers beside every leaf, the sheet in full beside her wishes. */
+/** The result: the outline and a few numbers beside every leaf, the full sheet beside the design. */
 export function ResultPane({
   open,
   notebook,

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import styles from './Section.module.css';
 
-/** One part of the page, with its mark on the tape. */
+/** One part of the page, with its title and its mark on the tape at the left edge. */
 export function Section({
   id,
   title,

@@ -5,12 +5,12 @@ import { openEntry } from '../notebook/collection.ts';
 import { lazyModule } from '../ui/lazy-module.ts';
 import type { OpenQuestions, Computation } from '../compute/computation.ts';
 
-const useReckoner = lazyModule(() => import('../compute/compute.ts'));
-/** A file of its own; fetched when there is a first adult measure to guess the others from. */
+const useComputeModule = lazyModule(() => import('../compute/compute.ts'));
+/** A separate file, loaded when the first measurement of an adult is there to estimate the others from. */
 const useBodyModel = lazyModule(async () => (await import('../compute/compute.ts')).loadBodyModel());
 
-export interface Everything {
-  /** Null until there is something to reckon with and the reckoner has come. */
+interface ComputedNotebook {
+  /** Null until something is entered and the module has loaded. */
   readonly computation: Computation | null;
   readonly openQuestions: OpenQuestions;
   readonly model: BodyModel | null;
@@ -22,28 +22,28 @@ const noQuestions = (is: 'begin' | 'unknown'): OpenQuestions => ({
   ofBody: () => NONE,
   ofGarment: () => NONE,
 });
-const NOTHING_WRITTEN = noQuestions('begin');
-const NOT_YET = noQuestions('unknown');
+const NOTHING_ENTERED = noQuestions('begin');
+const NOT_COMPUTED = noQuestions('unknown');
 
-/** What comes of the notebook, in the same frame as what she writes. */
-export function useComputation(notebook: Notebook, wanted: boolean): Everything {
+/** Computes the notebook in the same frame as the change to it. */
+export function useComputation(notebook: Notebook, wanted: boolean): ComputedNotebook {
   const { figure, measures } = openEntry(notebook.bodies).notes;
   const adult = figure !== 'child' && figure !== 'baby' && Object.keys(measures).length > 0;
-  const reckoner = useReckoner(wanted);
+  const compute = useComputeModule(wanted);
   const model = useBodyModel(adult);
-  useEffect(() => reckoner?.rehearsed(model), [reckoner, model]);
+  useEffect(() => compute?.warmUpCompute(model), [compute, model]);
   const computation = useMemo(
-    () => (wanted && reckoner ? reckoner.reckon(notebook, model) : null),
-    [wanted, reckoner, notebook, model],
+    () => (wanted && compute ? compute.compute(notebook, model) : null),
+    [wanted, compute, notebook, model],
   );
   const openQuestions = useMemo(
     () =>
-      computation && reckoner
-        ? reckoner.openQuestions(computation, notebook, model)
+      computation && compute
+        ? compute.openQuestions(computation, notebook, model)
         : wanted
-          ? NOT_YET
-          : NOTHING_WRITTEN,
-    [computation, reckoner, notebook, model, wanted],
+          ? NOT_COMPUTED
+          : NOTHING_ENTERED,
+    [computation, compute, notebook, model, wanted],
   );
   return { computation, openQuestions, model };
 }

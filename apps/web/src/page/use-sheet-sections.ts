@@ -1,4 +1,4 @@
 import { lazyModule } from '../ui/lazy-module.ts';
 
-/** What comes of the writing, fetched when it is wanted. Not React's own `lazy`: without a connection it must not take the page down. */
+/** The components that show a sheet, loaded when they are first wanted. */
 export const useSheetSections = lazyModule(() => import('./sheet-sections.ts'));

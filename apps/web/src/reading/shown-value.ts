@@ -4,11 +4,11 @@ import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showLength, showNumber, withoutUnit } from './numbers.ts';
 
-/** 90 of 100 lie within so many standard uncertainties. */
-export const NINETY = 1.645;
+/** 90 % of values lie within this many standard uncertainties. */
+const NINETY = 1.645;
 const POUND_GRAMS = 453.59237;
 
-/** A measure as its tape or scale reads. */
+/** A measurement in the unit of its tape or scale. */
 export const showMeasure = (value: number, dimension: BodyDimension, tape: Tape): string =>
   dimension !== 'weight'
     ? showLength(value, tape)
@@ -18,14 +18,14 @@ export const showMeasure = (value: number, dimension: BodyDimension, tape: Tape)
 
 export interface Shown {
   readonly value: string;
-  /** The value and its lower end without their unit, for a line that says it once. */
+  /** The value and its lower end without their unit, for a line that shows the unit once. */
   readonly bare: readonly [value: string, low: string];
   readonly low: string;
   readonly high: string;
   readonly how: How;
 }
 
-/** A body value as it is shown, with the range that holds it nine times in ten; null where there is none. */
+/** A body value as text, with its 90 % range; null where there is none. */
 export function shownValue(profile: BodyProfile | null, dimension: BodyDimension, tape: Tape): Shown | null {
   const found = profile?.values[dimension];
   if (found === undefined) return null;
@@ -40,7 +40,7 @@ export function shownValue(profile: BodyProfile | null, dimension: BodyDimension
   };
 }
 
-/** The estimate of a measure that was skipped, in words; null where it is not guessed, empty while nothing is. */
+/** The estimate of a missing measurement, in words; null where there is no estimate, empty while nothing is entered. */
 export function pencilled(profile: BodyProfile | null, dimension: BodyDimension, tape: Tape): string | null {
   if (profile === null) return '';
   const found = shownValue(profile, dimension, tape);

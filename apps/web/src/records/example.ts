@@ -15,7 +15,7 @@ type Schemas = components['schemas'];
 /** The example: a cropped sweater in bulky wool, for a maker with a sweater that fits. */
 const SHOWN = 1;
 
-/** The example's entries beside what is written; a blank one gives way, and one that is there already is not added again. */
+/** Adds the example's entries to a collection; a blank entry is replaced, and an entry that is there already is not added again. */
 function exampleCollection<K extends Kind, R>(
   notebook: Notebook,
   kind: K,

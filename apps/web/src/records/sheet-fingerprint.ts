@@ -4,7 +4,7 @@ import { openEntry } from '../notebook/collection.ts';
 import { recordText } from './record-text.ts';
 import { toDesignRecord, toMadeRecord } from '../reading/design-record.ts';
 
-/** Everything a sheet is made from just now, as text: two sheets are made from the same where these are the same. */
+/** All inputs of the sheet as text: two sheets have the same inputs where these are equal. */
 export function sheetFingerprint(notebook: Notebook): string {
   const entries = KINDS.map((kind) => recordText(kind, openEntry(collectionOf(notebook, kind)).notes));
   return JSON.stringify([

@@ -1,5 +1,5 @@
 import textStyles from '../ui/text.module.css';
-/** What went wrong, told at once; the place is there before it is needed, so that it is heard. */
+/** Error messages. The alert region is always there, so that screen readers announce its changes. */
 export function ErrorList({ lines }: { readonly lines: readonly string[] }) {
   return (
     <div role="alert">

@@ -7,18 +7,18 @@ import { useRequest } from './use-request.ts';
 import textStyles from '../ui/text.module.css';
 import list from '../kept/KeptList.module.css';
 
-/** How often it is looked at what is on its way. */
+/** How often waiting hand-offs are polled. */
 const LOOK_MS = 2000;
 
 const timeOf = (rfc3339: string): string => new Date(rfc3339).toLocaleString(navigator.language);
 
-/** What was sent to a planner lately, every try of it, and a second chance for what was given up. */
+/** The latest hand-offs to a planner with their attempts, and a button to resend one that was given up. */
 export function HandOffs({
   planner,
   sent,
 }: {
   readonly planner: Planner;
-  /** One more with each sheet sent. */ readonly sent: number;
+  /** Increases with each sheet sent. */ readonly sent: number;
 }) {
   const words = say.send.sent;
   const [handOffs, look] = useHandOffs(planner, sent);
@@ -91,7 +91,7 @@ function Attempts({ handOff }: { readonly handOff: HandOffWithAttempts }) {
   );
 }
 
-/** Looked at anew when something was sent, and every little while as long as something waits. */
+/** Loaded again after each hand-off, and polled while one waits. */
 function useHandOffs(planner: Planner, sent: number): [readonly HandOffWithAttempts[], () => void] {
   const [handOffs, setHandOffs] = useState<readonly HandOffWithAttempts[]>([]);
   const [looks, setLooks] = useState(0);

@@ -16,7 +16,7 @@ import styles from './HandOver.module.css';
 type Looked =
   { readonly is: 'preview'; readonly preview: Preview } | { readonly is: 'not'; readonly reasons: readonly string[] };
 
-/** Chooses a kept sheet, shows exactly what would leave, and sends it. */
+/** Chooses a kept sheet, shows the exact payload, and sends it. */
 export function HandOver({
   planner,
   sheets,
@@ -34,7 +34,7 @@ export function HandOver({
   const [chosen, setChosen] = useState('');
   const sheet = stored.some(({ id }) => id === chosen) ? chosen : (stored[0]?.id ?? '');
   const looked = usePreview(planner, sheet);
-  // One key for one wish to send: pressed twice, or asked again after a lost connection, it is sent once.
+  // One idempotency key for each hand-off: pressed twice, or retried after a lost connection, it is sent once.
   const [key, setKey] = useState(newKey);
   const { busy, errors, run } = useRequest();
   if (sheet === '') return <p>{words.none}</p>;
@@ -85,7 +85,7 @@ export function HandOver({
   );
 }
 
-/** What would leave, to the letter. */
+/** The exact payload. */
 function Leaving({ preview: { contentType, body, warnings } }: { readonly preview: Preview }) {
   const words = say.send.over;
   return (
@@ -110,7 +110,7 @@ function Leaving({ preview: { contentType, body, warnings } }: { readonly previe
   );
 }
 
-/** Asked anew when the planner or the sheet is another; null until the answer is there. */
+/** Requested again when the planner or the sheet changes; null until the answer has come. */
 function usePreview(planner: Planner, sheet: string): Looked | null {
   const asked = `${planner.id} ${planner.version} ${sheet}`;
   const [answer, setAnswer] = useState<{ readonly to: string; readonly looked: Looked } | null>(null);

@@ -8,7 +8,7 @@ import buttonStyles from '../ui/buttons.module.css';
 import textStyles from '../ui/text.module.css';
 import styles from './NameRows.module.css';
 
-/** What the planner calls the things of a sheet, one line a thing. */
+/** What the planner calls the fields of a sheet, one row for each. */
 export function NameRows({
   names,
   csv,

@@ -15,7 +15,7 @@ import buttonStyles from '../ui/buttons.module.css';
 import textStyles from '../ui/text.module.css';
 import styles from './PlannerCard.module.css';
 
-/** A planner that is set up, and what can be done with it. */
+/** A planner and the buttons for it. */
 export function PlannerCard({
   planner,
   secret,
@@ -25,7 +25,7 @@ export function PlannerCard({
   onGone,
 }: {
   readonly planner: Planner;
-  /** A signing secret just made; it is shown this once. */
+  /** A new signing secret; it is shown only once. */
   readonly secret: string | null;
   readonly onPlanner: (planner: Planner) => void;
   readonly onSecret: (secret: string | null) => void;

@@ -15,7 +15,7 @@ import styles from './PlannerForm.module.css';
 const UNITS: readonly Unit[] = ['cm', 'mm', 'in'];
 const FORMATS: readonly Format[] = ['flat', 'csv', 'sheet'];
 
-/** A planner written down: where it is and what it takes. What is written is handed up at every key. */
+/** The form of a planner: its address and what it takes. `onNotes` is called at every change. */
 export function PlannerForm({
   begin,
   keep,

@@ -5,7 +5,7 @@ import buttonStyles from '../ui/buttons.module.css';
 import calloutStyles from '../ui/callout.module.css';
 import textStyles from '../ui/text.module.css';
 
-/** A signing secret, shown this once. */
+/** A signing secret, shown only once. */
 export function Secret({ secret, until }: { readonly secret: string; readonly until: string | null }) {
   const words = say.send.secret;
   const id = useId();

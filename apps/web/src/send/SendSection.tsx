@@ -12,10 +12,10 @@ import { usePlanners } from './use-planners.ts';
 import { usePage } from '../state/page-store.ts';
 import fieldRow from '../ui/field-row.module.css';
 
-/** What is being done: a planner looked at, a new one written down, or one changed. */
+/** The mode: a planner is shown, added or edited. */
 type Doing = 'looking' | 'adding' | 'changing';
 
-/** Sets planners up and hands kept sheets on to them. */
+/** Sets planners up and sends kept sheets to them. */
 export const SendSection = memo(function SendSection() {
   const words = say.send;
   const { planners, lost, put, drop } = usePlanners();

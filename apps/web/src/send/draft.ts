@@ -1,6 +1,6 @@
 import { blankPlanner, type PlannerNotes } from './planner-notes.ts';
 
-/** Where a planner that is being written down lies until it is set up, so that a reload loses nothing. */
+/** The storage key of a planner that is being entered, so that a reload loses nothing. */
 const PLACE = 'easewright-planner-1';
 
 export function readDraft(): PlannerNotes {
@@ -16,6 +16,6 @@ export function writeDraft(notes: PlannerNotes | null): void {
     if (notes === null) localStorage.removeItem(PLACE);
     else localStorage.setItem(PLACE, JSON.stringify(notes));
   } catch {
-    // No space: it stays on the page.
+    // The storage is full: the draft stays on the page.
   }
 }

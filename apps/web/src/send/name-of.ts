@@ -2,7 +2,7 @@ import type { DimensionName, PieceName } from '#fit';
 import { say } from '../messages.ts';
 import type { Fact } from './planner-notes.ts';
 
-/** One of our names in words: "Sleeve: Cuff width". */
+/** A field of the sheet in words: "Sleeve: Cuff width". */
 export function nameOf(ours: string): string {
   const words = say.send.fact as Readonly<Record<string, string>>;
   const fact = words[ours as Fact];

@@ -6,14 +6,14 @@ import type { PlannerDto } from '../api/planner-repository.ts';
 export type Unit = 'mm' | 'cm' | 'in';
 export type Format = 'flat' | 'csv' | 'sheet';
 
-/** One of the planner's names: what it calls a thing of the sheet, and whether it cannot do without. */
+/** One of the planner's names: what it calls a field of the sheet, and whether it requires it. */
 export interface NamedThing {
   readonly ours: string;
   readonly theirs: string;
   readonly required: boolean;
 }
 
-/** A planner as it is being written down. */
+/** A planner as it is being entered. */
 export interface PlannerNotes {
   readonly title: string;
   readonly address: string;
@@ -43,18 +43,18 @@ interface Takes {
 
 export const blankPlanner: PlannerNotes = { title: '', address: '', unit: 'cm', format: 'flat', step: '', names: [] };
 
-/** What a sheet says beside its measures that a planner can take in. */
-export const FACTS = ['sheet/title', 'sheet/id', 'sheet/unit', 'sheet/created-at', 'design/construction'] as const;
+/** What a sheet has beside its dimensions that a planner can take. */
+const FACTS = ['sheet/title', 'sheet/id', 'sheet/unit', 'sheet/created-at', 'design/construction'] as const;
 export type Fact = (typeof FACTS)[number];
 
-/** Everything of a sheet that can be named, in the order of the sheet. */
+/** Every field of a sheet that can be named, in the order of the sheet. */
 export const OURS: readonly string[] = [
   ...FACTS,
   ...ASSEMBLED_NAMES.map((name) => `assembled/${name}`),
   ...PIECES.flatMap((piece) => PIECE_DIMENSION_NAMES.map((name) => `${piece}/${name}`)),
 ];
 
-/** As the store takes it. A rounding step that cannot be read goes as 0, which the store refuses in words. */
+/** The request for the API. An unreadable rounding step is sent as 0, which the API rejects with its reason. */
 export function toPlannerDto(notes: PlannerNotes): PlannerDto {
   const { title, address, unit, format, step } = notes;
   const carry = carrying<PlannerNotes, StoredPlanner>(notes, fromPlanner);

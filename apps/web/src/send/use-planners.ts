@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'react';
 import { listPlanners, type Planner } from '../api/planner-repository.ts';
 
-/** The planners at the store, newest first; null until they have come. */
-export interface Planners {
+/** The stored planners, newest first; null until they have loaded. */
+interface Planners {
   readonly planners: readonly Planner[] | null;
   readonly lost: boolean;
-  /** Puts one in its place, or first where it is new. */
+  /** Replaces a planner, or adds a new one at the front. */
   put(planner: Planner): void;
   drop(id: string): void;
 }

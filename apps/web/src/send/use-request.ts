@@ -2,10 +2,10 @@ import { useState } from 'react';
 import { say } from '../messages.ts';
 import { Refused } from '../api/planner-repository.ts';
 
-/** Asking the store for something at the touch of a button. */
-export interface Request {
+/** A request to the API at the press of a button. */
+interface Request {
   readonly busy: boolean;
-  /** What went wrong the last time, line by line. */
+  /** The errors of the last request, line by line. */
   readonly errors: readonly string[];
   run(work: () => Promise<void>): void;
 }

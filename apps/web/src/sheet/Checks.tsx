@@ -14,7 +14,7 @@ import styles from './Checks.module.css';
 
 const ORDER = ['fails', 'unknown', 'tight'] as const;
 
-/** What must be looked at, worst first, each with what to change and a button that does it; what is fine in one line. */
+/** The checks that need attention, worst first, each with buttons for its remedies; the passed checks in one line. */
 export const Checks = memo(function Checks({
   checks,
   tape,
@@ -94,13 +94,13 @@ function OpenCheck({ check, tape }: { readonly check: Check; readonly tape: Tape
   );
 }
 
-/** Does what a check proposes. Its button goes away with it, so the place of all checks takes the focus before. */
+/** Applies a remedy. Its button disappears, so the title of the checks takes the focus first. */
 function applyCheckRemedy(text: string, change: Readonly<Record<string, number | string>>, tape: Tape): void {
   document.getElementById('checks-title')?.focus();
   changeWithUndo(say.sheet.checks.done(text), (it) => ({ ...it, design: applyRemedy(it.design, change, tape) }));
 }
 
-/** What a check compares, with its numbers; empty where it has none. */
+/** The comparison that a check makes, with its numbers; empty where it has none. */
 function compared({ check, need, have }: Check, tape: Tape): string {
   if (need === undefined || have === undefined) return '';
   const show = (value: number): string => (RATIO_CHECKS.includes(check) ? showPercent(value) : showLength(value, tape));

@@ -7,11 +7,11 @@ import { finishedDimension } from '../compute/finished-dimension.ts';
 import textStyles from '../ui/text.module.css';
 import styles from './Headline.module.css';
 
-/** Checks that ask to be looked at. */
-export const openCheckCount = (sheet: TargetSheet): number =>
+/** The number of checks that need attention. */
+const openCheckCount = (sheet: TargetSheet): number =>
   sheet.checks.filter(({ verdict }) => verdict === 'fails' || verdict === 'tight' || verdict === 'unknown').length;
 
-/** The few numbers that say the most, and whether it works; always in the same place. */
+/** The most important numbers, and how many checks need attention; always in the same place. */
 export const Headline = memo(function Headline({
   sheet,
   tape,

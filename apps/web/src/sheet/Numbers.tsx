@@ -9,7 +9,7 @@ import { showExactly, showLength } from '../reading/numbers.ts';
 import textStyles from '../ui/text.module.css';
 import styles from './Numbers.module.css';
 
-/** Every measure of the sheet; each opens to the terms it is the sum of. */
+/** Every dimension of the sheet; each expands to the terms of its sum. */
 export const Numbers = memo(function Numbers({ sheet, tape }: { readonly sheet: TargetSheet; readonly tape: Tape }) {
   const words = say.sheet.numbers;
   return (
@@ -110,7 +110,7 @@ function One({ dimension, tape }: { readonly dimension: AnyDimension; readonly t
   );
 }
 
-/** The terms, which add up; written finer than a tape reads, so that they visibly do. */
+/** The terms of a dimension, with more decimals than a tape shows, so that they visibly add up. */
 function Sum({
   because,
   value,

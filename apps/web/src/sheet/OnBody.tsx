@@ -13,7 +13,7 @@ import { wornFromGarment, wornFromSheet } from '../drawing/worn-measures.ts';
 import shapes from '../drawing/shapes.module.css';
 import styles from './OnBody.module.css';
 
-/** Her own outline from her measures, the sweater over it, and the sweater that fits as a dashed line. One frame, whatever is in it. */
+/** The outline of the body, the sweater over it, and the sweater that fits as a dashed line. The frame keeps its size. */
 export const OnBody = memo(function OnBody({
   figure,
   profile,

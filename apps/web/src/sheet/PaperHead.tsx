@@ -5,7 +5,7 @@ import type { Tape } from '../notebook/typed.ts';
 import { showSigned, showSmall } from '../reading/numbers.ts';
 import styles from './PaperHead.module.css';
 
-/** What a printed sheet says of itself at its top. */
+/** The head of a printed sheet. */
 export const PaperHead = memo(function PaperHead({
   sheet,
   bodyName,

@@ -6,12 +6,12 @@ import { showLength, withoutUnit } from '../reading/numbers.ts';
 import shapes from '../drawing/shapes.module.css';
 import styles from './PieceDrawing.module.css';
 
-/** Room round a piece for the ends of its lines, drawing units. */
+/** Margin around a piece for the ends of its dimension lines, drawing units. */
 const EDGE = 4;
 /** Half of the stroke that ends a dimension line. */
 const TICK = 4;
 
-/** One piece with its measures on it; what has no line is said beneath. */
+/** One piece with its dimensions; those without a line are listed beneath. */
 export function PieceDrawing({
   drawn,
   piece,
@@ -70,7 +70,7 @@ function MeasureLine({
   label,
 }: {
   readonly measure: Measure;
-  /** Its number rounded as everywhere on the page. */
+  /** The number is rounded as everywhere on the page. */
   readonly label: string;
 }) {
   const standing = from[0] === to[0];

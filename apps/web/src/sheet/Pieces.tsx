@@ -8,10 +8,10 @@ import { PieceDrawing } from './PieceDrawing.tsx';
 import textStyles from '../ui/text.module.css';
 import styles from './Pieces.module.css';
 
-/** How much larger the pieces are shown than they were laid out: their words are to be read at arm's length. */
+/** The scale of the pieces on the screen: their labels must be readable at arm's length. */
 const LARGER = 1.4;
 
-/** Every piece to one scale, its measures written on it. */
+/** Every piece to the same scale, with its dimensions. */
 export const Pieces = memo(function Pieces({ sheet, tape }: { readonly sheet: TargetSheet; readonly tape: Tape }) {
   const words = say.sheet.pieces;
   const place = useRef<HTMLDivElement>(null);

@@ -3,7 +3,7 @@ import { wishText, type TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import styles from './Remarks.module.css';
 
-/** Cautions, wishes that collide, and notes. */
+/** Cautions, conflicting choices, and notes. */
 export const Remarks = memo(function Remarks({ sheet }: { readonly sheet: TargetSheet }) {
   const words = say.sheet;
   return (

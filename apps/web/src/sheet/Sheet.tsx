@@ -9,7 +9,7 @@ import { Pieces } from './Pieces.tsx';
 import { Remarks } from './Remarks.tsx';
 import textStyles from '../ui/text.module.css';
 
-/** The sheet in full: what must be looked at first, then the pieces, then every number. */
+/** The full sheet: first the checks, then the pieces, then every number. */
 export const Sheet = memo(function Sheet({
   sheet,
   tape,

@@ -7,7 +7,7 @@ import { leafOf, type LeafName } from './leaves.ts';
 import { loadNotebook } from './notebook-storage.ts';
 
 /** An offer to undo the last change. */
-export interface UndoOffer {
+interface UndoOffer {
   readonly message: string;
   readonly undo: () => void;
   /** What had the focus when the offer was made. */
@@ -15,7 +15,7 @@ export interface UndoOffer {
 }
 
 /** Everything that the parts of the page share. */
-export interface PageState {
+interface PageState {
   readonly notebook: Notebook;
   /** False while this browser has no room to save the notebook. */
   readonly browserSaves: boolean;

@@ -12,7 +12,7 @@ const onSheet = (key: string, how: (sheet: KeptSheet) => KeptSheet): void =>
     sheets: kept.sheets.map((sheet) => (sheet.key === key ? how(sheet) : sheet)),
   }));
 
-/** A sheet that waits and can go just now: what it was made from is still what is written, and is stored. */
+/** True for a waiting sheet that can be sent now: its inputs are still those of the notebook, and are stored. */
 const canGo = ({ waiting }: KeptSheet): boolean =>
   waiting !== null && canStoreSheet(currentNotebook()) && waiting === sheetFingerprint(currentNotebook());
 
@@ -21,7 +21,7 @@ export const hasPendingSheets = (): boolean =>
 
 export const anyStored = (): boolean => currentKeptSheets().sheets.some(({ stored }) => stored !== null);
 
-/** Sends what was removed and kept here. Throws when the store cannot be reached. */
+/** Sends the removed and the kept sheets. Throws when the server cannot be reached. */
 export async function storeSheets(): Promise<void> {
   for (const id of currentKeptSheets().removed) {
     await deleteSheet(id);
@@ -42,7 +42,7 @@ export async function storeSheets(): Promise<void> {
   }
 }
 
-/** Brings the list of the store's sheets. One that is gone there stays here, as a sheet of this browser. */
+/** Fetches the list of stored sheets. A sheet that was deleted there stays in this browser. */
 export async function fetchSheets(): Promise<void> {
   const listed = await listSheets();
   updateKeptSheets((kept) => {

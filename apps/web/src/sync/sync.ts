@@ -7,12 +7,12 @@ import { recordText, isChanged } from '../records/record-text.ts';
 import { REPOSITORIES, type Kept } from '../api/record-repositories.ts';
 import { anyStored, fetchSheets, hasPendingSheets, storeSheets } from './sync-sheets.ts';
 
-/** After the last key, before it is stored. */
+/** The pause after the last key press before the change is sent. */
 const PAUSE_MS = 1200;
 const RETRY_MS = 5000;
 const LONGEST_RETRY_MS = 60_000;
 
-/** Keeps the notebook and the store alike: what was changed here goes there, what was changed elsewhere comes here. Returns what ends it. */
+/** Keeps the notebook and the API in step, in both directions. Returns a function that stops it. */
 export function startSync(): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let retry = RETRY_MS;
@@ -30,7 +30,7 @@ export function startSync(): () => void {
         if (whole) for (const kind of KINDS) await fetchRecords(kind);
         const stores = KINDS.some(hasPendingRecords);
         for (const kind of KINDS) await storeRecords(kind);
-        // What is stored may be what a stored sheet was made from.
+        // A changed record may be an input of a stored sheet.
         if (whole || (stores && anyStored())) await fetchSheets();
         await storeSheets();
       });
@@ -65,7 +65,7 @@ export function startSync(): () => void {
   };
 }
 
-/** One window at a time, where the browser can see to it. */
+/** Runs in one tab at a time, where the browser has locks. */
 async function exclusively(work: () => Promise<void>): Promise<void> {
   if ('locks' in navigator) await navigator.locks.request('easewright-store', work);
   else await work();
@@ -87,7 +87,7 @@ function hasPendingRecords<K extends Kind>(kind: K): boolean {
 const onEntry = <K extends Kind>(kind: K, key: string, how: (entry: Entry<Kinds[K]>) => Entry<Kinds[K]>): void =>
   updateNotebook((it) => updateCollection(it, kind, (collection) => withEntry(collection, key, how)));
 
-/** Sends what was removed and changed here. Throws when the store cannot be reached. */
+/** Sends the removals and changes of this browser. Throws when the server cannot be reached. */
 async function storeRecords<K extends Kind>(kind: K): Promise<void> {
   const store = REPOSITORIES[kind];
   for (const { id, etag } of collectionOf(currentNotebook(), kind).removed) {
@@ -130,7 +130,7 @@ async function storeEntry<K extends Kind>(kind: K, entry: Entry<Kinds[K]>): Prom
   onEntry(kind, key, (it) => ({ ...it, refused: result.why }));
 }
 
-/** Brings what was changed elsewhere. Throws when the store cannot be reached. */
+/** Fetches the changes made elsewhere. Throws when the server cannot be reached. */
 async function fetchRecords<K extends Kind>(kind: K): Promise<void> {
   const listed = await REPOSITORIES[kind].list();
   updateNotebook((it) => updateCollection(it, kind, (collection) => merged(kind, collection, listed)));
@@ -172,14 +172,14 @@ function merged<K extends Kind>(
   };
 }
 
-/** An entry that began in this browser, with the record that the store made of it: what it holds beyond the notes then stays. */
+/** An entry that began in this browser, with the record that the API stored: the fields beyond the notes are kept from then on. */
 function withRecord<K extends Kind>(kind: K, entry: Entry<Kinds[K]>, kept: Kept<Kinds[K]>): Entry<Kinds[K]> {
   if (entry.notes.record !== undefined) return entry;
   const notes = { ...entry.notes, record: kept.notes.record };
   return { ...entry, notes, stored: { id: kept.id, etag: kept.etag, seen: recordText(kind, kept.notes) } };
 }
 
-/** An entry and a newer version of it: the same, the newer one, or a question. */
+/** Reconciles an entry with a newer version: they are equal, or the newer one wins, or they conflict. */
 function reconciled<K extends Kind>(kind: K, entry: Entry<Kinds[K]>, kept: Kept<Kinds[K]>): Entry<Kinds[K]> {
   const theirs = recordText(kind, kept.notes);
   const stored = { id: kept.id, etag: kept.etag, seen: theirs };

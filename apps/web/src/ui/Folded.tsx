@@ -1,6 +1,6 @@
 import { useState, type ReactNode } from 'react';
 
-/** What lies folded away; it is drawn only while it is open. */
+/** A disclosure whose content is rendered only while it is open. */
 export function Folded({
   summary,
   className,

@@ -1,7 +1,7 @@
 import { useDeferredValue, useEffect, useState, type RefObject } from 'react';
 import { usePrinting } from '../state/printing.ts';
 
-/** A value: at once while its place is on the screen or printed, and otherwise once everything more urgent is drawn. */
+/** A value: at once while its element is on the screen or printed, otherwise after more urgent rendering. */
 export function useWhileSeen<T>(place: RefObject<HTMLElement | null>, value: T): T {
   const [seen, setSeen] = useState(false);
   useEffect(() => {

@@ -26,14 +26,14 @@ function half(flatMm: number, thicknessMm: number): Half {
   };
 }
 
-/** Half a ring between two radii about the middle, left (−1) or right (1). */
+/** Half a ring between two radii, left (−1) or right (1) of the middle. */
 function halfRing(inner: number, outer: number, side: 1 | -1): string {
   const sweep = side === 1 ? 1 : 0;
   const r = (n: number): string => n.toFixed(1);
   return `M0 ${r(-outer)}A${r(outer)} ${r(outer)} 0 0 ${sweep} 0 ${r(outer)}L0 ${r(inner)}A${r(inner)} ${r(inner)} 0 0 ${1 - sweep} 0 ${r(-inner)}Z`;
 }
 
-/** Two sweaters of one flat width, as one looks down into them: left an ordinary fabric, right hers. To scale, as if round. */
+/** Two sweaters of the same flat width, seen from above: an ordinary fabric on the left, this one on the right. To scale, as circles. */
 export const RoomDrawing = memo(function RoomDrawing({
   flatMm,
   bodyMm,
@@ -41,7 +41,7 @@ export const RoomDrawing = memo(function RoomDrawing({
   tape,
 }: {
   readonly flatMm: number;
-  /** Girth of what is inside; null draws the rings alone. */
+  /** The girth of the body inside; null draws the rings alone. */
   readonly bodyMm: number | null;
   readonly thicknessMm: number;
   readonly tape: Tape;

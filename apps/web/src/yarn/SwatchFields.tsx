@@ -9,7 +9,7 @@ import styles from './SwatchFields.module.css';
 
 type PairName = 'washedAcross' | 'washedAlong' | 'pulledAcross' | 'pulledAlong' | 'pulledRib';
 
-/** What a swatch says beyond its thickness: how it grows when washed, and how far it pulls. */
+/** What a swatch tells beyond its thickness: its growth in the wash, and its stretch. */
 export const SwatchFields = memo(function SwatchFields({
   notes,
   tape,

@@ -11,7 +11,7 @@ import { metresOf, namesUnit } from '../reading/read.ts';
 import { writeYarn } from './write-yarn.ts';
 import fieldGrid from '../ui/field-grid.module.css';
 
-/** How thick it is, from a swatch; or what its label and the ball say. */
+/** The thickness from a swatch, or what is on the label. */
 export const YarnFields = memo(function YarnFields({
   notes,
   tape,
@@ -75,7 +75,7 @@ export const YarnFields = memo(function YarnFields({
   );
 });
 
-/** What was written with its unit, in the unit that is asked for. */
+/** A length entered with its unit, in metres. */
 function inMetres(text: string): string | null {
   const metres = namesUnit(text) ? metresOf(text) : null;
   return metres === null ? null : say.field.equals(`${showNumber(metres)} ${say.yarn.metresUnit}`);

@@ -8,7 +8,7 @@ import { toFabric } from '../compute/to-fabric.ts';
 import { RoomDrawing } from './RoomDrawing.tsx';
 import styles from './YarnRoom.module.css';
 
-/** The room that the thickness takes, and what thickness is reckoned with. */
+/** The drawing of the room that the thickness takes, and the thickness that the computation uses. */
 export const YarnRoom = memo(function YarnRoom({
   notes,
   tape,

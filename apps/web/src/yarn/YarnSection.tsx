@@ -13,7 +13,7 @@ import { YarnRoom } from './YarnRoom.tsx';
 import textStyles from '../ui/text.module.css';
 import styles from './YarnSection.module.css';
 
-/** The yarn, from a swatch or its label, and the room its thickness takes. */
+/** The yarn, from a swatch or its label, and a drawing of the room that its thickness takes. */
 export const YarnSection = memo(function YarnSection({
   collection,
   tape,
