@@ -5,7 +5,7 @@ import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
 import { choose, write } from './support/write.ts';
 
-inBrowser('all body measures in a table', () => {
+inBrowser('the table of all body measurements', () => {
   let served: Served;
   let page: Page;
   beforeAll(async () => {
@@ -22,7 +22,7 @@ inBrowser('all body measures in a table', () => {
     );
   const sources = () => table().getByRole('listitem').allInnerTexts();
 
-  it('says of each in a word how it was come by, and once what it is guessed from', async () => {
+  it('says how each was obtained, and gives the source of the estimates once', async () => {
     await write(page, 'body', { Height: '168', Chest: '94', Hip: '100' });
     await soon(async () => new Set(await ways())).toEqual(new Set(['measured', 'guessed']));
     expect(await sources()).toHaveLength(1);
@@ -44,7 +44,7 @@ inBrowser('all body measures in a table', () => {
     expect(most).toBeLessThan(5);
   });
 
-  it('tells the sources of a child’s measures apart', async () => {
+  it('distinguishes the sources of a child’s measurements', async () => {
     await choose(page, 'body', 'a child');
     await write(page, 'body', { 'Age in years': '4', Height: '', Chest: '58', Hip: '' });
     await soon(ways).toContain('from a table');

@@ -5,7 +5,7 @@ import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
 import { HER, checks, choose, toSheet, write } from './support/write.ts';
 
-inBrowser('what a check compares', () => {
+inBrowser('the comparison that a check makes', () => {
   let served: Served;
   let page: Page;
   beforeAll(async () => {
@@ -22,7 +22,7 @@ inBrowser('what a check compares', () => {
 
   const check = (name: string) => checks(page).filter({ hasText: name });
 
-  it('is told by its names, not as a need that is had', async () => {
+  it('names what it compares', async () => {
     await soon(() => check('Cuff stays up').getByRole('paragraph').nth(2).innerText()).toMatch(
       /^The cuff [\d.]+ cm, the hand 16 cm\. Chance that it fails: \d+%\.$/,
     );
@@ -33,7 +33,7 @@ inBrowser('what a check compares', () => {
     expect(await page.locator('#checks').getByRole('list').innerText()).not.toMatch(/Needs .*, has/);
   });
 
-  it('is not called by the name of an ease', async () => {
+  it('has a verdict that is not the name of an ease', async () => {
     const eases = await page.locator('#design fieldset', { hasText: 'Ease' }).first().locator('label').allInnerTexts();
     expect(eases).toContain('Close');
     const verdicts = await checks(page).getByRole('strong').allInnerTexts();

@@ -5,7 +5,7 @@ import { eachVisit, type Served } from './support/open-page.ts';
 import { soon } from './support/soon.ts';
 import { choose, field, stored, strip, turnTo, write } from './support/write.ts';
 
-inBrowser('what cannot be right', () => {
+inBrowser('impossible and unlikely values', () => {
   let served: Served;
   let page: Page;
   eachVisit((...at) => void ([page, served] = at));
@@ -37,7 +37,7 @@ inBrowser('what cannot be right', () => {
     ['0', 'Chest: read 0 cm; a woman’s lies between 55 and 220 cm. Left out.', null],
     ['5 in', 'Chest: read 5 in; a woman’s lies between 21⅝ and 86⅝ in. Left out.', null],
   ] as const)
-    it(`a chest of “${text}” is told on her own tape, in the words of its field`, async () => {
+    it(`a chest of “${text}” is questioned in the unit it was entered in`, async () => {
       await choose(page, 'body', 'a woman');
       await write(page, 'body', { Chest: text });
       await field(page, 'body', 'Hip').focus();
@@ -46,7 +46,7 @@ inBrowser('what cannot be right', () => {
       expect(await buttons.allInnerTexts()).toEqual(repair === null ? [] : [repair]);
     });
 
-  it('a chest in millimetres on a cm tape is mended with one tap', async () => {
+  it('a chest in millimetres where centimetres are set is corrected with one tap', async () => {
     await write(page, 'body', { Chest: '940' });
     await field(page, 'body', 'Hip').focus();
     await row('chest-girth').getByRole('button', { name: 'It is 940 mm' }).click();
@@ -54,7 +54,7 @@ inBrowser('what cannot be right', () => {
     await soon(() => strip(page).innerText()).toMatch(/\d cm/);
   });
 
-  it('a child’s chest read on the wrong tape is asked about, though it is reckoned with', async () => {
+  it('a child’s chest in the wrong unit is questioned, and still used', async () => {
     await choose(page, 'body', 'a child');
     await write(page, 'body', { Chest: '22 1/2' });
     await field(page, 'body', 'Hip').focus();
@@ -66,7 +66,7 @@ inBrowser('what cannot be right', () => {
     await row('chest-girth').getByRole('button').waitFor({ state: 'detached' });
   });
 
-  it('what the store does not take is not reckoned with either', async () => {
+  it('what the API rejects is not used in the computation either', async () => {
     const all = refused();
     await choose(page, 'body', 'a woman');
     await write(page, 'body', { Chest: '94', Height: '560', Weight: '600' });
@@ -77,7 +77,7 @@ inBrowser('what cannot be right', () => {
     expect(all).toEqual([]);
   });
 
-  it('a weight is told on the scales it was read on', async () => {
+  it('a weight is questioned in the unit it was entered in', async () => {
     await choose(page, 'body', 'a man');
     await write(page, 'body', { Weight: '4' });
     await field(page, 'body', 'Hip').focus();
@@ -86,7 +86,7 @@ inBrowser('what cannot be right', () => {
     );
   });
 
-  it('a child of thirty is told of, and left out', async () => {
+  it('a child of thirty is reported and left out', async () => {
     await choose(page, 'body', 'a child');
     await write(page, 'body', { 'Age in years': '30', Chest: '60' });
     await stored(page, 'body');
@@ -113,7 +113,7 @@ inBrowser('what cannot be right', () => {
       expect(body.items[0].age).toBe(age);
     });
 
-  it('stitches are read in halves, and none are no gauge', async () => {
+  it('stitches are read in halves, and zero is no gauge', async () => {
     await write(page, 'yarn', { 'Stitches in 10 cm (4 in)': '18 1/2' });
     await soon(() => page.locator('#yarn').getByRole('status').last().innerText()).toContain('Reckoned with');
     await write(page, 'yarn', { 'Stitches in 10 cm (4 in)': '0' });
@@ -124,7 +124,7 @@ inBrowser('what cannot be right', () => {
     expect(await beneath('Stitches in 10 cm (4 in)').innerText()).toMatch(/^“18 x” is not a number/);
   });
 
-  it('metres are there, and only the fibre is lacking', async () => {
+  it('metres without a fibre are reported', async () => {
     const taken = () => page.locator('#yarn').getByRole('status').last().innerText();
     await write(page, 'yarn', { 'Metres in 100 g': '200' });
     await soon(taken).toBe('Not known yet. Beside the metres, choose what it is mostly of.');
@@ -148,7 +148,7 @@ inBrowser('what cannot be right', () => {
     ['500', []],
     ['0', []],
   ] as const)
-    it(`a sweater ${text} cm wide is asked about at its field and left out of sheet and store`, async () => {
+    it(`a sweater ${text} cm wide is questioned at its field, and left out of the sheet and the API`, async () => {
       const all = refused();
       await write(page, 'garment', { 'A Chest, across': text, 'C Shoulder to hem': '60' });
       await field(page, 'garment', 'What you call it').focus();
@@ -164,7 +164,7 @@ inBrowser('what cannot be right', () => {
       expect(all).toEqual([]);
     });
 
-  it('one measure that no sweater has does not silence what is asked about the others', async () => {
+  it('one impossible measurement does not suppress the questions about the others', async () => {
     await write(page, 'body', { Chest: '94' });
     await write(page, 'garment', { 'A Chest, across': '500', 'B Hem, across': '101' });
     await field(page, 'garment', 'What you call it').focus();
@@ -173,7 +173,7 @@ inBrowser('what cannot be right', () => {
     );
   });
 
-  it('a fabric that is far too thick is told of and left out, beneath it too', async () => {
+  it('a fabric that is far too thick is reported and left out, also for the layer beneath', async () => {
     const all = refused();
     await write(page, 'body', { Chest: '94' });
     await write(page, 'garment', { 'A Chest, across': '50', 'Thickness of its fabric': '300' });

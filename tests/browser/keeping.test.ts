@@ -5,7 +5,7 @@ import { soon } from './support/soon.ts';
 import { eachVisit, type Served } from './support/open-page.ts';
 import { choose, field, storageStatus, stored, strip, toSheet, turnTo, write } from './support/write.ts';
 
-inBrowser('what is written is kept', () => {
+inBrowser('entered data is stored', () => {
   let served: Served;
   let page: Page;
   eachVisit((...at) => void ([page, served] = at));
@@ -13,7 +13,7 @@ inBrowser('what is written is kept', () => {
   const where = (part: string) => storageStatus(page, part).innerText();
   const bodies = async () => (await served.app.http.get('/v1/bodies').expect(200)).body.items;
 
-  it('survives a reload, character for character, what cannot be read too', async () => {
+  it('survives a reload character for character, even if it cannot be read', async () => {
     await write(page, 'body', { Name: 'Aunt', Chest: '94,5', Waist: 'about 80' });
     await choose(page, 'design', 'Raglan');
     await page.reload();
@@ -25,7 +25,7 @@ inBrowser('what is written is kept', () => {
     await soon(() => strip(page).innerText()).toMatch(/\d cm/);
   });
 
-  it('goes to the store with its text, unit and day', async () => {
+  it('is sent to the API with its text, unit and day', async () => {
     await write(page, 'body', { Name: 'Aunt', Chest: '37 1/2 in', Waist: '80,5' });
     await stored(page, 'body');
     const [body] = await bodies();
@@ -36,7 +36,7 @@ inBrowser('what is written is kept', () => {
     ]);
   });
 
-  it('is written on without a connection, says so, and follows by itself', async () => {
+  it('can be edited offline, says so, and is sent by itself later', async () => {
     await write(page, 'body', { Chest: '94' });
     await stored(page, 'body');
     await page.context().setOffline(true);
@@ -48,7 +48,7 @@ inBrowser('what is written is kept', () => {
     expect((await bodies())[0].measures).toHaveLength(2);
   });
 
-  it('stays whole where a later part cannot be fetched, and brings it when the connection is back', async () => {
+  it('keeps working where a module cannot be loaded, and loads it when the connection is back', async () => {
     await page.context().setOffline(true);
     await turnTo(page, 'send');
     await write(page, 'body', { Chest: '94' });
@@ -72,7 +72,7 @@ inBrowser('what is written is kept', () => {
     await stored(page, 'body');
   });
 
-  it('takes in what another device wrote, and asks where both changed the same', async () => {
+  it('takes over the changes of another device, and asks about conflicts', async () => {
     await write(page, 'body', { Name: 'Aunt', Chest: '94' });
     await stored(page, 'body');
     const phone = await served.visit();
@@ -95,7 +95,7 @@ inBrowser('what is written is kept', () => {
     await phone.context().close();
   });
 
-  it('keeps what is here where she says so', async () => {
+  it('keeps the version of this browser if that is chosen', async () => {
     await write(page, 'body', { Chest: '94' });
     await stored(page, 'body');
     const [{ id }] = await bodies();
@@ -109,7 +109,7 @@ inBrowser('what is written is kept', () => {
     expect((await bodies())[0].measures[0].text).toBe('96');
   });
 
-  it('asks about a body that was removed elsewhere, and loses nothing', async () => {
+  it('asks about a body that was deleted elsewhere, and loses nothing', async () => {
     await write(page, 'body', { Chest: '94' });
     await stored(page, 'body');
     await served.empty();
@@ -121,7 +121,7 @@ inBrowser('what is written is kept', () => {
     expect(await bodies()).toHaveLength(1);
   });
 
-  it('keeps several bodies, removes one, and brings it back', async () => {
+  it('keeps several bodies, removes one, and restores it', async () => {
     await write(page, 'body', { Name: 'Aunt', Chest: '94' });
     await stored(page, 'body');
     await page.locator('#body').getByRole('button', { name: 'Another one' }).click();
@@ -140,7 +140,7 @@ inBrowser('what is written is kept', () => {
     await soon(async () => (await bodies()).length).toBe(2);
   });
 
-  it('says why the store did not take a yarn, and takes it once it is mended', async () => {
+  it('says why the API rejected a yarn, and stores it once it is corrected', async () => {
     await write(page, 'yarn', { 'Four layers, how high': '26' });
     await stored(page, 'yarn');
     await page.locator('#yarn summary', { hasText: 'Washing and hanging' }).click();
@@ -154,7 +154,7 @@ inBrowser('what is written is kept', () => {
     expect(body.items[0].growth.along).toBeCloseTo(0.06, 9);
   });
 
-  it('loads the example, and takes it away again', async () => {
+  it('loads the example, and undoes that', async () => {
     await page.getByRole('button', { name: 'Fill in the example' }).click();
     await stored(page, 'body');
     await stored(page, 'yarn');
@@ -165,7 +165,7 @@ inBrowser('what is written is kept', () => {
     await soon(async () => (await bodies()).length).toBe(0);
   });
 
-  it('fills the example in once: neither a second tap nor another device does it again', async () => {
+  it('loads the example only once, on a second tap or another device too', async () => {
     const load = page.getByRole('button', { name: 'Fill in the example' });
     const below = page.locator('#body');
     const top = (await below.boundingBox())?.y;

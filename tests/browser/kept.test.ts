@@ -31,13 +31,13 @@ inBrowser('kept sheets', () => {
   const options = async () =>
     (await side().getByRole('combobox', { name: 'and that' }).locator('option').allTextContents()).slice(1);
 
-  it('say the day alone while one is there', async () => {
+  it('show only the day while there is one', async () => {
     await keep();
     expect(await kept().locator('h4').innerText()).toMatch(new RegExp(`^${NAME} of \\d+/\\d+/\\d{4}$`));
     expect(await options()).toEqual([NAME]);
   });
 
-  it('of one name and one day carry their time, and what was chosen otherwise', async () => {
+  it('of the same name and day show their time, and the choices that differ', async () => {
     for (const ease of ['Classic', 'Oversized']) {
       await choose(page, 'design', ease);
       await keep();
@@ -54,7 +54,7 @@ inBrowser('kept sheets', () => {
     expect(listed[1]).toMatch(new RegExp(`^${NAME}, Ease: Classic \\+[\\d.]+ cm, \\d`));
   });
 
-  it('stand side by side under their names, the page’s own under its own', async () => {
+  it('stand side by side under their names', async () => {
     const table = side().locator('table');
     const [newest = '', second = ''] = await options();
     expect((await table.locator('thead th').allInnerTexts()).slice(1)).toEqual([
@@ -66,7 +66,7 @@ inBrowser('kept sheets', () => {
     await soon(async () => (await table.locator('thead th').allInnerTexts()).slice(1, 3)).toEqual([second, newest]);
   });
 
-  it('differ by what their two values, as shown, differ by, in either tape', async () => {
+  it('differ by the difference of the two values as shown, in both units', async () => {
     const number = (text: string): number => {
       const [, sign, whole, part] = /^([−+]?)(\d*\.?\d*)\s*([⅛¼⅜½⅝¾⅞]?) /.exec(text) ?? [];
       const size = Number(whole) + (part ? ('⅛¼⅜½⅝¾⅞'.indexOf(part) + 1) / 8 : 0);
@@ -96,7 +96,7 @@ inBrowser('kept sheets', () => {
     }
   });
 
-  it('say that what they were made from has changed since, as soon as that is stored', async () => {
+  it('say that their inputs have changed, as soon as the change is stored', async () => {
     expect(await kept().getByText('Since then changed').count()).toBe(0);
     await write(page, 'body', { Waist: '85' });
     await turnTo(page, 'keep');

@@ -22,7 +22,7 @@ inBrowser('the leaves of the notebook', () => {
   const atTheEnd = (): Promise<boolean> =>
     page.evaluate(() => scrollY + innerHeight >= document.documentElement.scrollHeight - 1);
 
-  it('are reached with one tap each, from anywhere, and the wishes lie open with the sheet', async () => {
+  it('are reached with one tap each, and the design opens together with the sheet', async () => {
     expect(await open()).toBe('body');
     await page.locator('#measure-scye-depth').scrollIntoViewIfNeeded();
     for (const [leaf, parts] of [
@@ -41,7 +41,7 @@ inBrowser('the leaves of the notebook', () => {
     }
   });
 
-  it('go back and forth as the browser does', async () => {
+  it('follow the browser’s back and forward', async () => {
     await wayTo(page, 'yarn').click();
     await wayTo(page, 'design').click();
     await page.goBack();
@@ -52,7 +52,7 @@ inBrowser('the leaves of the notebook', () => {
     await soon(open).toBe('yarn');
   });
 
-  it('stay open over a reload, and an address names one', async () => {
+  it('stay open over a reload, and have an address each', async () => {
     await wayTo(page, 'keep').click();
     await page.reload();
     await soon(open).toBe('keep send');
@@ -63,14 +63,14 @@ inBrowser('the leaves of the notebook', () => {
     await soon(open).toBe('body');
   });
 
-  it('are each followed by a way to the next', async () => {
+  it('each end with a link to the next', async () => {
     for (const parts of ['garment', 'yarn', 'design sheet', 'keep send', 'made']) {
       await page.getByRole('link', { name: /^Next: / }).click();
       expect(await open()).toBe(parts);
     }
   });
 
-  it('open where a check asks for a measure, and the measure has the focus', async () => {
+  it('open where a check asks for a measurement, and its field has the focus', async () => {
     const { Hand: _, ...rest } = HER;
     await write(page, 'body', rest);
     await choose(page, 'body', 'stays open');
@@ -84,7 +84,7 @@ inBrowser('the leaves of the notebook', () => {
     await soon(open).toBe('design sheet');
   });
 
-  it('open where the browser finds what is searched for', async () => {
+  it('open where the browser’s search finds something', async () => {
     // As the browser’s own search does it, before it shows what it has found.
     await page
       .locator('#garment')
@@ -95,7 +95,7 @@ inBrowser('the leaves of the notebook', () => {
     await soon(open).toBe('body');
   });
 
-  it('closed cost nothing, and say the newest once they are opened', async () => {
+  it('do not render while they are closed, and are up to date once they are opened', async () => {
     await write(page, 'body', HER);
     await toSheet(page);
     await turnTo(page, 'body');
@@ -116,7 +116,7 @@ inBrowser('the leaves of the notebook', () => {
     await soon(() => told.textContent()).toBe(width);
   });
 
-  it('tell the sheet as she changes a wish, in the frame of her tap', async () => {
+  it('update the sheet in the frame of a change to the design', async () => {
     await write(page, 'body', HER);
     await turnTo(page, 'design');
     await soon(() => strip(page).innerText()).toMatch(/\d cm/);
@@ -130,7 +130,7 @@ inBrowser('the leaves of the notebook', () => {
     expect(after).not.toBe(before);
   });
 
-  it('leave the sheet its room when the numbers of the outline are opened beside the wishes', async () => {
+  it('leave room for the sheet when the numbers of the outline are open beside the design', async () => {
     await write(page, 'body', HER);
     await page.setViewportSize({ width: 1280, height: 800 });
     await toSheet(page);
@@ -157,7 +157,7 @@ inBrowser('the leaves of the notebook', () => {
     }
   });
 
-  it('can be turned with keys alone', async () => {
+  it('can be reached by keyboard alone', async () => {
     const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.textContent ?? '');
     await page.keyboard.press('Tab');
     expect(await focused()).toBe('Straight to the sheet');

@@ -20,7 +20,7 @@ import {
   write,
 } from './support/write.ts';
 
-inBrowser('a newcomer’s whole road', () => {
+inBrowser('a newcomer’s whole way', () => {
   let served: Served;
   let page: Page;
   beforeAll(async () => {
@@ -29,13 +29,13 @@ inBrowser('a newcomer’s whole road', () => {
   });
   afterAll(() => served.stop());
 
-  it('begins empty, with the inch where she lives, and offers an example', async () => {
+  it('begins empty, in the unit of the region, and offers an example', async () => {
     expect(await page.getByRole('radio', { name: 'inches' }).isChecked()).toBe(true);
     await page.getByRole('button', { name: 'Fill in the example' }).waitFor();
     expect(await strip(page).innerText()).toContain('Nothing to reckon with yet.');
   });
 
-  it('takes her measures in fractions and shows what she skipped in pencil', async () => {
+  it('takes measurements in fractions and shows estimates of the missing ones', async () => {
     await write(page, 'body', { Name: 'Me', ...HER });
     await page.locator('#body').getByRole('emphasis').first().waitFor();
     const weight = page.locator('#body li', { has: page.locator('#measure-weight') });
@@ -59,7 +59,7 @@ inBrowser('a newcomer’s whole road', () => {
     await stored(page, 'yarn');
   });
 
-  it('answers cropped and loose with a sheet in the same frame', async () => {
+  it('shows a sheet for a cropped, loose sweater', async () => {
     const before = await strip(page).innerText();
     await choose(page, 'design', 'Cropped');
     await choose(page, 'design', 'Loose');
@@ -73,7 +73,7 @@ inBrowser('a newcomer’s whole road', () => {
     ]);
   });
 
-  it('says that a neck of her own will not pass the head, and mends it with one tap', async () => {
+  it('says that the head does not pass through a custom neck, and corrects it with one tap', async () => {
     await page.locator('#design summary', { hasText: 'Finer wishes' }).click();
     await write(page, 'design', { 'Neck, across': '5', 'Front neck, down': '1 1/2' });
     const failing = checks(page).filter({ hasText: 'Does not work' }).filter({ hasText: 'Head through the neck' });
@@ -84,7 +84,7 @@ inBrowser('a newcomer’s whole road', () => {
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('checks-title');
   });
 
-  it('keeps the sheet, and the store has it', async () => {
+  it('keeps the sheet, and the API stores it', async () => {
     await write(page, 'design', { 'What you call it': 'Cropped, in bulky' });
     await turnTo(page, 'keep');
     await page.getByRole('button', { name: 'Keep this sheet' }).click();
@@ -111,7 +111,7 @@ inBrowser('a newcomer’s whole road', () => {
     expect(await page.locator('#body').isVisible()).toBe(true);
   });
 
-  it('prints from the browser’s own menu too, without the sheet’s leaf having been open', async () => {
+  it('prints from the browser’s own menu even if the leaf of the sheet was never open', async () => {
     const again = await page.context().newPage();
     await again.goto(served.address);
     await again.emulateMedia({ media: 'print' });
@@ -124,7 +124,7 @@ inBrowser('a newcomer’s whole road', () => {
     await again.close();
   });
 
-  it('downloads a JSON that the published schema accepts, in her inches', async () => {
+  it('downloads JSON in inches that the published schema accepts', async () => {
     await turnTo(page, 'keep');
     const [download] = await Promise.all([
       page.waitForEvent('download'),

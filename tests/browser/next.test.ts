@@ -5,18 +5,18 @@ import { eachVisit } from './support/open-page.ts';
 import { soon } from './support/soon.ts';
 import { choose, strip, turnTo, write } from './support/write.ts';
 
-inBrowser('the measure worth taking next', () => {
+inBrowser('the measurement to take next', () => {
   let page: Page;
   eachVisit((to) => void (page = to));
 
   const next = () => page.getByRole('complementary', { name: 'Worth taking next' }).innerText();
 
-  it('is whatever is easy where nothing is written', async () => {
+  it('is an easy one where nothing is entered', async () => {
     await strip(page).or(page.getByText('Nothing to reckon with yet.').first()).first().waitFor();
     expect(await next()).toMatch(/^Begin with what is easy\./);
   });
 
-  it('is a child’s chest while there are numbers from a table only', async () => {
+  it('is a child’s chest while all numbers come from a table', async () => {
     await choose(page, 'body', 'a child');
     await write(page, 'body', { 'Age in years': '4' });
     await soon(() => strip(page).innerText()).toMatch(/\d cm/);
@@ -25,7 +25,7 @@ inBrowser('the measure worth taking next', () => {
     await soon(next).toMatch(/sure to ± [\d.]+ cm instead of/);
   });
 
-  it('is the chest where there is no number without it', async () => {
+  it('is the chest where there is no sheet without it', async () => {
     await choose(page, 'body', 'stays open');
     await write(page, 'body', { Height: '168' });
     await soon(next).toBe('Worth taking next: Chest. Nothing can be said without it.');
@@ -33,7 +33,7 @@ inBrowser('the measure worth taking next', () => {
     await soon(next).toMatch(/Without it the sheet has gaps\.$/);
   });
 
-  it('does not send her to begin while the sweater she goes by has no width', async () => {
+  it('does not say to begin while the sweater that is the basis has no width', async () => {
     await write(page, 'body', { Chest: '94' });
     await choose(page, 'design', 'the sweater that fits');
     await turnTo(page, 'body');

@@ -5,7 +5,7 @@ import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
 import { choose, pieces, toSheet } from './support/write.ts';
 
-inBrowser('the pieces drawn', () => {
+inBrowser('the drawn pieces', () => {
   let served: Served;
   let page: Page;
   beforeAll(async () => {
@@ -27,7 +27,7 @@ inBrowser('the pieces drawn', () => {
     );
 
   for (const tape of ['centimetres', 'inches'])
-    it(`say the same on their lines and in their tables, in ${tape}`, async () => {
+    it(`have the same numbers on their lines and in their tables, in ${tape}`, async () => {
       await page.getByRole('radio', { name: tape }).check();
       await pieces(page)
         .locator('details:not([open]) > summary')

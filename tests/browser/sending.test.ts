@@ -9,7 +9,7 @@ import { quiet, servePage, type Served } from './support/open-page.ts';
 import { soon } from './support/soon.ts';
 import { turnTo } from './support/write.ts';
 
-inBrowser('a sheet is sent on', () => {
+inBrowser('sending a sheet', () => {
   let served: Served;
   let page: Page;
   let planner: RealPlanner;
@@ -64,7 +64,7 @@ inBrowser('a sheet is sent on', () => {
     return field.inputValue();
   };
 
-  it('to a planner with names of its own, signed, and arrives as it was shown', async () => {
+  it('delivers the previewed payload, signed, to a planner with its own names', async () => {
     await open();
     await setUp();
     expect(await axeFindings(page)).toEqual([]);
@@ -86,7 +86,7 @@ inBrowser('a sheet is sent on', () => {
     expect(await part().innerText()).not.toContain(secret);
   });
 
-  it('shows what was given up, and sends it again', async () => {
+  it('shows a hand-off that was given up, and resends it', async () => {
     planner.answersWith({ status: 410 });
     await open();
     await setUp();
@@ -106,7 +106,7 @@ inBrowser('a sheet is sent on', () => {
     expect(ids[0]).toBe(ids[1]);
   });
 
-  it('not to a planner that lacks something; it says which measure to take', async () => {
+  it('refuses a planner whose required fields are missing, and says which measurement to take', async () => {
     const measures = exampleBody.measures.filter(({ name: measure }) => measure !== 'neck-base-girth');
     await open({ ...exampleBody, estimate: false, measures });
     await setUp();
@@ -119,7 +119,7 @@ inBrowser('a sheet is sent on', () => {
     expect(await button('Send to Row by row').isDisabled()).toBe(true);
   });
 
-  it('never to an address that will not do: each fault is told, nothing written is lost', async () => {
+  it('rejects an invalid address, reports each error, and loses nothing that was entered', async () => {
     await open();
     await setUp();
     await fill('Its address', 'http://planner.example/');
@@ -140,7 +140,7 @@ inBrowser('a sheet is sent on', () => {
     expect(await part().getByRole('textbox', { name: 'Its address' }).inputValue()).toBe('http://planner.example/');
   });
 
-  it('by hand where the planner has no address', async () => {
+  it('offers a download where the planner has no address', async () => {
     await open();
     await setUp();
     await fill('Its address', '');
@@ -149,7 +149,7 @@ inBrowser('a sheet is sent on', () => {
     expect(download.suggestedFilename()).toBe('sheet.json');
   });
 
-  it('and the planner can be tried, given a new secret, and removed', async () => {
+  it('tests a planner, gives it a new secret, and removes it', async () => {
     await open();
     await setUp();
     await button('Set it up').click();

@@ -7,7 +7,7 @@ import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
 import { choose, field, keptSheets, strip, toSheet, turnTo, write } from './support/write.ts';
 
-inBrowser('the sheet and what is done with it', () => {
+inBrowser('the sheet and its exports', () => {
   let served: Served;
   let page: Page;
   beforeAll(async () => {
@@ -35,7 +35,7 @@ inBrowser('the sheet and what is done with it', () => {
     return readFileSync(await download.path(), 'utf8');
   };
 
-  it('is the API’s own answer to what is written', async () => {
+  it('equals the API’s answer to the same inputs', async () => {
     await choose(page, 'design', 'Set-in');
     await turnTo(page, 'keep');
     await page.getByRole('button', { name: 'Keep this sheet' }).click();
@@ -53,7 +53,7 @@ inBrowser('the sheet and what is done with it', () => {
     );
   });
 
-  it('follows the yarn: a thicker one is to be made wider', async () => {
+  it('is wider for a thicker yarn', async () => {
     const width = async () =>
       Number((await valueOf('The finished sweater, laid flat', 'Chest width')).replace(' cm', ''));
     await turnTo(page, 'sheet');
@@ -70,7 +70,7 @@ inBrowser('the sheet and what is done with it', () => {
     await soon(width).toBe(before);
   });
 
-  it('goes by the sweater that fits when she says so', async () => {
+  it('is based on the sweater that fits if that is chosen', async () => {
     await choose(page, 'design', 'the sweater that fits');
     expect(await field(page, 'design', 'Wider than the sweater that fits, all round').isVisible()).toBe(true);
     // The green one: 50.5 cm, t 2.5; the new one t 6.5: 50.5 + 2 × 0.4 = 51.3, shown as 51.5.
@@ -78,7 +78,7 @@ inBrowser('the sheet and what is done with it', () => {
     await choose(page, 'design', 'the body');
   });
 
-  it('takes a finished back as it is and says what the rest should be now', async () => {
+  it('takes the dimensions of a finished back and adjusts the other pieces', async () => {
     await choose(page, 'design', 'Drop shoulder');
     await turnTo(page, 'made');
     const planned = await page
@@ -118,7 +118,7 @@ inBrowser('the sheet and what is done with it', () => {
     await soon(() => page.locator('#design').getByRole('radio', { name: 'Cropped' }).isChecked()).toBe(true);
   });
 
-  it('gives CSV, a drawing and a text', async () => {
+  it('exports CSV, a drawing and a text', async () => {
     const rows = parse(await save('Download CSV'), { columns: true }) as {
       piece: string;
       name: string;
@@ -135,7 +135,7 @@ inBrowser('the sheet and what is done with it', () => {
     expect(await page.evaluate(() => navigator.clipboard.readText())).toMatch(/the finished garment, laid flat/i);
   });
 
-  it('marks the text where the browser does not copy by itself', async () => {
+  it('selects the text where the browser does not allow copying', async () => {
     await page.evaluate(() => Object.defineProperty(navigator, 'clipboard', { value: undefined, configurable: true }));
     await page.getByRole('button', { name: 'Copy as text' }).first().click();
     const text = page.getByRole('textbox', { name: 'The sheet as text' });
@@ -143,7 +143,7 @@ inBrowser('the sheet and what is done with it', () => {
     expect(await text.evaluate((it: HTMLTextAreaElement) => it.selectionEnd - it.selectionStart)).toBeGreaterThan(500);
   });
 
-  it('lets her overrule a rule, shows that she did, and puts it back', async () => {
+  it('overrides a rule, shows that, and restores it', async () => {
     await turnTo(page, 'design');
     const before = await strip(page).innerText();
     await page.locator('#design summary', { hasText: 'The rules behind the numbers' }).click();
@@ -157,7 +157,7 @@ inBrowser('the sheet and what is done with it', () => {
     await rule.fill('');
   });
 
-  it('shows a child’s cautions, and needs no measure but the chest', async () => {
+  it('shows a child’s cautions, and needs no measurement but the chest', async () => {
     await turnTo(page, 'body');
     await page.locator('#body').getByLabel('Which one').selectOption('The niece');
     await turnTo(page, 'sheet');
@@ -165,7 +165,7 @@ inBrowser('the sheet and what is done with it', () => {
     quiet(served);
   });
 
-  it('says nothing of a body that is not written', async () => {
+  it('does not mention a body that is not entered', async () => {
     await turnTo(page, 'body');
     await page.locator('#body').getByRole('button', { name: 'Another one' }).click();
     await turnTo(page, 'sheet');

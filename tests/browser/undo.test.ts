@@ -5,7 +5,7 @@ import { soon } from './support/soon.ts';
 import { eachVisit } from './support/open-page.ts';
 import { checks, choose, field, keptSheets, toSheet, turnTo, write } from './support/write.ts';
 
-inBrowser('the way back', () => {
+inBrowser('undo', () => {
   let page: Page;
   eachVisit((to) => void (page = to));
 
@@ -28,7 +28,7 @@ inBrowser('the way back', () => {
     await soon(() => wished('Front neck, down')).not.toBe('4');
   };
 
-  it('from a remedy takes back what that changed, and nothing written since', async () => {
+  it('of a remedy restores what that changed, and nothing entered since', async () => {
     await mendNeck();
     await write(page, 'design', { 'What you call it': 'For the autumn', 'Neck band, deep': '3' });
     await choose(page, 'design', 'Loose');
@@ -42,14 +42,14 @@ inBrowser('the way back', () => {
     expect(await chosen('design', 'Raglan')).toBe(true);
   });
 
-  it('from a remedy leaves a number that she changed again herself', async () => {
+  it('of a remedy leaves a number that was changed again since', async () => {
     await mendNeck();
     await write(page, 'design', { 'Front neck, down': '11' });
     await undo();
     expect(await wished('Front neck, down')).toBe('11');
   });
 
-  it('from wishes taken up leaves what was written since', async () => {
+  it('of restored choices leaves what was entered since', async () => {
     await write(page, 'body', { Chest: '94', Hip: '99' });
     await choose(page, 'design', 'Cropped');
     await turnTo(page, 'keep');
@@ -71,7 +71,7 @@ inBrowser('the way back', () => {
     expect(await wished('What you call it')).toBe('For the autumn');
   });
 
-  it('from her own ease leaves the number that she wrote since', async () => {
+  it('of a custom ease leaves a number that was entered since', async () => {
     await write(page, 'body', { Chest: '94', Hip: '99' });
     await choose(page, 'design', 'My own number');
     await write(page, 'design', { 'Ease round the chest': '8' });
@@ -87,7 +87,7 @@ inBrowser('the way back', () => {
     expect(await wished('Ease round the chest')).toBe('9');
   });
 
-  it('from the example leaves what was written since, and an entry of it that she made her own', async () => {
+  it('of the example leaves what was entered since, and an entry of it that was changed', async () => {
     await choose(page, 'design', 'Boat');
     await turnTo(page, 'body');
     await page.getByRole('button', { name: 'Fill in the example' }).click();
@@ -107,7 +107,7 @@ inBrowser('the way back', () => {
     expect(await field(page, 'yarn', 'Yarn or swatch').inputValue()).toBe('');
   });
 
-  it('from finished pieces cleared leaves the one written since', async () => {
+  it('of clearing the finished pieces leaves the one entered since', async () => {
     await write(page, 'body', { Chest: '94', Hip: '99' });
     await turnTo(page, 'made');
     const width = field(page, 'made', 'Width').first();
@@ -134,7 +134,7 @@ inBrowser('the way back', () => {
     await page.getByRole('button', { name: 'Keep this sheet' }).click();
   };
 
-  it('returns the focus to the checks, from a remedy and from the line closed', async () => {
+  it('returns the focus to the checks, also when the notice is closed', async () => {
     await mendNeck();
     await undo();
     expect(await focused()).toBe('Will it go on, will it stay on');
@@ -146,14 +146,14 @@ inBrowser('the way back', () => {
     expect(await focused()).toBe('Will it go on, will it stay on');
   });
 
-  it('returns the focus to the open leaf where she has turned to another', async () => {
+  it('returns the focus to the open leaf if another was opened since', async () => {
     await mendNeck();
     await turnTo(page, 'yarn');
     await undo();
     expect(await focused()).toBe('The yarn');
   });
 
-  it('returns the focus to what was tapped, where that is still there', async () => {
+  it('returns the focus to the pressed button if that is still there', async () => {
     await write(page, 'body', { Chest: '94', Hip: '99' });
     await keepOne('Cropped');
     await page.getByRole('button', { name: 'Take up its wishes' }).click();
@@ -161,7 +161,7 @@ inBrowser('the way back', () => {
     expect(await focused()).toBe('Take up its wishes');
   });
 
-  it('from a kept sheet removed has a place for the focus, before and after', async () => {
+  it('of removing a kept sheet always has a place for the focus', async () => {
     await write(page, 'body', { Chest: '94', Hip: '99' });
     await keepOne('Cropped');
     await keepOne('Long');
@@ -176,7 +176,7 @@ inBrowser('the way back', () => {
     expect(await focused()).toBe('Kept sheets');
   });
 
-  it('from what is cleared or put back has a place for the focus, before and after', async () => {
+  it('of clearing or restoring always has a place for the focus', async () => {
     await write(page, 'body', { Chest: '94', Hip: '99' });
     await turnTo(page, 'made');
     await field(page, 'made', 'Width').first().fill('52');

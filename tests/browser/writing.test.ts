@@ -5,20 +5,20 @@ import { soon } from './support/soon.ts';
 import { eachVisit } from './support/open-page.ts';
 import { choose, field, HER, stored, strip, toSheet, turnTo, wayTo, write } from './support/write.ts';
 
-inBrowser('writing on the page', () => {
+inBrowser('the fields of the page', () => {
   let page: Page;
   eachVisit((to) => void (page = to));
 
   const beneath = (id: string) => page.locator(`#${id}-below`).innerText();
 
-  it('reads fractions and commas, and shows the other tape beside them', async () => {
+  it('read fractions and commas, and show the other unit', async () => {
     await field(page, 'body', 'Chest').fill('94,5');
     expect(await beneath('measure-chest-girth')).toBe('= 37¼ in');
     await field(page, 'body', 'Hip').fill('38 1/2 in');
     expect(await beneath('measure-hip-girth')).toBe('= 98 cm');
   });
 
-  it('switches the tape without losing or rounding a text', async () => {
+  it('keep their text unrounded when the unit is switched', async () => {
     await write(page, 'body', { Chest: '94,5', Hip: '100.25' });
     await toSheet(page);
     const width = await strip(page).innerText();
@@ -35,7 +35,7 @@ inBrowser('writing on the page', () => {
     await soon(() => strip(page).innerText()).toBe(width);
   });
 
-  it('reads a number typed over an old one on the tape in hand, and a corrected one on its own', async () => {
+  it('read a retyped number in the chosen unit, and an edited one in its own', async () => {
     const waist = field(page, 'body', 'Waist');
     await waist.fill('76');
     await page.getByRole('radio', { name: 'inches' }).check();
@@ -53,7 +53,7 @@ inBrowser('writing on the page', () => {
     expect(await beneath('measure-waist-girth')).toBe('= 11¾ in');
   });
 
-  it('reads a number pasted over an old one on the tape in hand', async () => {
+  it('read a pasted number in the chosen unit', async () => {
     await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
     const waist = field(page, 'body', 'Waist');
     await waist.fill('76');
@@ -71,7 +71,7 @@ inBrowser('writing on the page', () => {
     ['9999999', /more than 10 m/],
     ['Chest 94 Waist 78 Hip 102 Arm 43 Back 42 Neck 38', /longer than 40 characters/],
   ] as const)
-    it(`says what it understood of “${text.slice(0, 12)}”, and the rest goes on`, async () => {
+    it(`say how they read “${text.slice(0, 12)}”, and the rest keeps working`, async () => {
       await write(page, 'body', { Chest: '94', Hip: text });
       await field(page, 'body', 'Chest').focus();
       expect(await page.locator('#measure-hip-girth-why').innerText()).toMatch(understood);
@@ -82,7 +82,7 @@ inBrowser('writing on the page', () => {
       expect(await field(page, 'body', 'Hip').getAttribute('aria-invalid')).toBeNull();
     });
 
-  it('leaves a body out of all reach out, and says so', async () => {
+  it('leave an impossible value out, and say so', async () => {
     await write(page, 'body', { Chest: '94', Hip: '9 m' });
     await field(page, 'body', 'Chest').focus();
     const row = page.locator('#body li', { has: page.locator('#measure-hip-girth') });
@@ -91,7 +91,7 @@ inBrowser('writing on the page', () => {
     );
   });
 
-  it('asks about inches typed as centimetres beside the value, and one tap mends it', async () => {
+  it('question inches entered as centimetres, and one tap corrects them', async () => {
     await write(page, 'body', { Height: '168', Chest: '94', Waist: '76', Hip: '40' });
     await field(page, 'body', 'Chest').focus();
     const row = page.locator('#body li', { has: page.locator('#measure-hip-girth') });
@@ -102,7 +102,7 @@ inBrowser('writing on the page', () => {
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('measure-hip-girth');
   });
 
-  it('does not ask again about a value she has confirmed', async () => {
+  it('do not question a confirmed value again', async () => {
     await write(page, 'body', { Height: '168', Chest: '94', Waist: '76', Hip: '49' });
     await field(page, 'body', 'Chest').focus();
     const row = page.locator('#body li', { has: page.locator('#measure-hip-girth') });
@@ -112,7 +112,7 @@ inBrowser('writing on the page', () => {
     expect(await row.getByRole('button').count()).toBe(0);
   });
 
-  it('asks about a girth written as a flat width, beside the sweater that fits', async () => {
+  it('question a girth entered as a flat width', async () => {
     await write(page, 'body', { Chest: '94' });
     await write(page, 'garment', { 'A Chest, across': '101' });
     await field(page, 'garment', 'B Hem, across').focus();
@@ -120,7 +120,7 @@ inBrowser('writing on the page', () => {
     expect(await field(page, 'garment', 'A Chest, across').inputValue()).toBe('50.5');
   });
 
-  it('guesses what she skips, unless she would rather have it open', async () => {
+  it('show estimates of missing measurements, unless they are left open', async () => {
     await write(page, 'body', { Height: '168', Chest: '95', Hip: '100' });
     const guesses = page.locator('#body').getByRole('emphasis');
     await guesses.first().waitFor();
@@ -133,7 +133,7 @@ inBrowser('writing on the page', () => {
     await guesses.first().waitFor();
   });
 
-  it('names the one measure worth taking next, and leads to it', async () => {
+  it('name the measurement to take next, with a link to it', async () => {
     const next = page.getByRole('complementary', { name: 'Worth taking next' });
     await field(page, 'body', 'Height').fill('168');
     const link = next.getByRole('link');
@@ -146,7 +146,7 @@ inBrowser('writing on the page', () => {
     expect(await field(page, 'body', name).evaluate((it) => it === document.activeElement)).toBe(true);
   });
 
-  it('tells more room from less as the four layers grow', async () => {
+  it('show less room as the four layers grow', async () => {
     await write(page, 'body', { Chest: '94', Hip: '98' });
     const rows = async (): Promise<string[]> => page.locator('#yarn figure tbody tr').allTextContents();
     await turnTo(page, 'yarn');
@@ -159,7 +159,7 @@ inBrowser('writing on the page', () => {
     expect((ordinary ?? 0) - (yours ?? 0)).toBeCloseTo(1.6, 0);
   });
 
-  it('can be gone through with keys alone', async () => {
+  it('can be used by keyboard alone', async () => {
     const active = (): Promise<string> => page.evaluate(() => document.activeElement?.id ?? '');
     await page.keyboard.press('Tab');
     expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Straight to the sheet');
@@ -183,7 +183,7 @@ inBrowser('writing on the page', () => {
     await page.locator('#sheet details[open]', { hasText: 'Chest width' }).getByRole('table').waitFor();
   });
 
-  it('shows for a measure the terms it is the sum of, and they add up', async () => {
+  it('show the terms of a dimension, which add up', async () => {
     await write(page, 'body', { ...HER });
     await page.getByRole('radio', { name: 'centimetres' }).check();
     await choose(page, 'design', 'Set-in');
