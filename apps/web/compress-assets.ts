@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 import type { Plugin } from 'vite';
 
@@ -18,7 +18,7 @@ export function compressAssets(): Plugin {
   return {
     name: 'compress-assets',
     apply: 'build',
-    configResolved: ({ root, build }) => void (folder = join(root, build.outDir)),
+    configResolved: ({ root, build }) => void (folder = resolve(root, build.outDir)),
     closeBundle() {
       for (const name of readdirSync(folder, { recursive: true, encoding: 'utf8' })) {
         if (!TEXT.test(name)) continue;
