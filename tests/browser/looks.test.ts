@@ -107,7 +107,7 @@ inBrowser('the look of the page', () => {
     await write(page, 'body', { ...HER });
     await toSheet(page);
     await page
-      .locator('summary', { hasText: 'The same in numbers' })
+      .locator('summary', { hasText: /The same in numbers|All body measures/ })
       .evaluateAll((all) => all.forEach((it) => (it as HTMLElement).click()));
     await pieces(page).getByRole('table').first().waitFor();
     const lacking = await page.evaluate(() => {
