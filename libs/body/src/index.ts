@@ -11,7 +11,8 @@ export type { Estimate, Estimates, Estimator, EstimatorInput, KnownValue } from 
 export { AGES, humanLimits, type Limits } from './human-limits.ts';
 export { resolveBody, type ResolveOptions } from './resolve-body.ts';
 export type { Lies } from './sizes/nearest-row.ts';
-export type { Mark, PublishedSizes, SizeMeasure, SizeRange, SizeRow } from './sizes/published-sizes.ts';
+export type { Mark } from './sizes/mark.ts';
+export type { PublishedSizes, SizeMeasure, SizeRange, SizeRow } from './sizes/published-sizes.ts';
 export { rowBodyMeasures } from './sizes/row-body-measures.ts';
 export { rowForAge, rowForChest, type RowFound } from './sizes/row-for-chest.ts';
 export { publishedSizes, sizeRow, sizeTable } from './sizes/size-tables.ts';

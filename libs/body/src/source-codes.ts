@@ -1,6 +1,6 @@
 import type { CommonSourceCodes, MessageOf, NoParams } from '#measure';
 import type { BodyDimension } from './body-dimension.ts';
-import type { Mark } from './sizes/published-sizes.ts';
+import type { Mark } from './sizes/mark.ts';
 
 /** Where a value of a body, or what is said of it, is from, by code. */
 export interface BodySourceCodes extends CommonSourceCodes {

@@ -1,5 +1,5 @@
 import table from './expected-thickness.json' with { type: 'json' };
-import type { Stitch } from './fabric.ts';
+import type { Stitch } from './stitch.ts';
 
 /** How thick a fabric of that weight of yarn is expected to be, mm; `assumed` where the table has no column for it. */
 export interface ThicknessRange {

@@ -1,5 +1,6 @@
 import { errorsOf } from '#measure';
-import type { Craft, Stitch } from './fabric.ts';
+import type { Craft } from './fabric.ts';
+import type { Stitch } from './stitch.ts';
 
 /** What can be wrong with a fabric, by code. */
 export interface FabricErrors {

@@ -1,5 +1,6 @@
 import type { CommonSourceCodes, MessageOf, NoParams } from '#measure';
-import type { Fibre, Stitch } from './fabric.ts';
+import type { Fibre } from './fibre.ts';
+import type { Stitch } from './stitch.ts';
 
 /** What a fabric's thickness is from, by code. */
 export interface FabricSourceCodes extends CommonSourceCodes {

@@ -1,5 +1,7 @@
 import { THICKNESS_RECORD, type RecordOf, type RecordSchema, type StoredRecord } from '#measure';
-import { CRAFTS, FIBRES, STITCHES } from './fabric.ts';
+import { CRAFTS } from './fabric.ts';
+import { FIBRES } from './fibre.ts';
+import { STITCHES } from './stitch.ts';
 
 /** How far it pulls, as (pulled − at rest)/at rest. */
 export const STRETCH_RECORD = {

@@ -1,4 +1,6 @@
 import type { FabricNote, FabricSource } from './fabric-messages.ts';
+import type { Fibre } from './fibre.ts';
+import type { Stitch } from './stitch.ts';
 
 export const CRAFTS = ['knit', 'crochet'] as const;
 export type Craft = (typeof CRAFTS)[number];
@@ -31,11 +33,6 @@ export interface Fabric {
   readonly massPerAreaGsm: number | null;
   readonly notes: readonly FabricNote[];
 }
-
-export const FIBRES = ['wool', 'cotton', 'acrylic', 'polyester', 'nylon', 'linen'] as const;
-export type Fibre = (typeof FIBRES)[number];
-export const STITCHES = ['stockinette', 'single-crochet'] as const;
-export type Stitch = (typeof STITCHES)[number];
 
 /** What the maker knows of her yarn and swatch; null or absent where she does not. Lengths in mm, fractions plain. */
 export interface FabricInput {

@@ -3,18 +3,9 @@ export { EXPECTED_THICKNESS, EXPECTED_THICKNESS_SOURCE, type ThicknessRange } fr
 export type { FabricErrors } from './fabric-errors.ts';
 export type { FabricNote, FabricNoteCodes, FabricSource, FabricSourceCodes } from './fabric-messages.ts';
 export { fabricProblems } from './fabric-problems.ts';
-export {
-  CRAFTS,
-  FIBRES,
-  STITCHES,
-  THICKNESS_SOURCES,
-  type Craft,
-  type Directions,
-  type Fabric,
-  type FabricInput,
-  type Fibre,
-  type Stitch,
-} from './fabric.ts';
+export { CRAFTS, THICKNESS_SOURCES, type Craft, type Directions, type Fabric, type FabricInput } from './fabric.ts';
+export { FIBRES, type Fibre } from './fibre.ts';
+export { STITCHES, type Stitch } from './stitch.ts';
 export {
   flatFromInner,
   flatFromMid,

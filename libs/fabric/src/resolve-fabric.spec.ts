@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { CRAFTS, FIBRES, STITCHES, type FabricInput } from './fabric.ts';
+import { CRAFTS, type FabricInput } from './fabric.ts';
+import { FIBRES } from './fibre.ts';
+import { STITCHES } from './stitch.ts';
 import { fabricProblems } from './fabric-problems.ts';
 import { resolveFabric } from './resolve-fabric.ts';
 

@@ -1,4 +1,5 @@
-import type { Craft, Fabric, FabricInput, Stitch } from './fabric.ts';
+import type { Craft, Fabric, FabricInput } from './fabric.ts';
+import type { Stitch } from './stitch.ts';
 import type { FabricNote } from './fabric-messages.ts';
 import { fabricProblems } from './fabric-problems.ts';
 import { usableOf } from './stretch.ts';

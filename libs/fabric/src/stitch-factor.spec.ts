@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { EXPECTED_THICKNESS } from './expected-thickness.ts';
-import { STITCHES } from './fabric.ts';
+import { STITCHES } from './stitch.ts';
 import { FACTOR_ON_WRAPS, thicknessFromDiameter, thicknessFromWraps, WRAPS_OVER_PACKED } from './stitch-factor.ts';
 import { yarnDiameterMm } from './yarn-diameter.ts';
 import { YARN_WEIGHTS } from './yarn-weights.ts';

@@ -1,4 +1,4 @@
-import type { Stitch } from './fabric.ts';
+import type { Stitch } from './stitch.ts';
 
 /**
  * Fabric thickness over the yarn's diameter as wraps on a ruler show it, 25.4/wraps. Calibrated: the geometric mean, over

@@ -1,7 +1,8 @@
 import { EXPECTED_THICKNESS, EXPECTED_THICKNESS_SOURCE } from './expected-thickness.ts';
 import { fabricError } from './fabric-errors.ts';
 import type { FabricNote, FabricSource } from './fabric-messages.ts';
-import type { Fabric, FabricInput, Stitch } from './fabric.ts';
+import type { Fabric, FabricInput } from './fabric.ts';
+import type { Stitch } from './stitch.ts';
 import { thicknessFromDiameter, thicknessFromWraps, YARN_RELATIVE_U } from './stitch-factor.ts';
 import { wrapsNote } from './wraps-note.ts';
 import { yarnDiameterMm } from './yarn-diameter.ts';

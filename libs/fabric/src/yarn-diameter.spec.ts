@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { FIBRES } from './fabric.ts';
+import { FIBRES } from './fibre.ts';
 import { packedDiameterMm, texOf, yarnDiameterMm } from './yarn-diameter.ts';
 
 describe('yarn diameter', () => {

@@ -1,4 +1,4 @@
-import type { Fibre } from './fabric.ts';
+import type { Fibre } from './fibre.ts';
 
 /** Density of the fibre itself, g/cm³. Source: textile handbooks, from memory. */
 export const FIBRE_DENSITY: Readonly<Record<Fibre, number>> = {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { EXPECTED_THICKNESS } from './expected-thickness.ts';
-import { STITCHES } from './fabric.ts';
+import { STITCHES } from './stitch.ts';
 import { categoriesOfWraps, YARN_WEIGHTS } from './yarn-weights.ts';
 
 describe('YARN_WEIGHTS', () => {

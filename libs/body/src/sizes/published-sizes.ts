@@ -1,9 +1,7 @@
 import type { LengthUnit, Note } from '#measure';
 import type { BodyDimension } from '../body-dimension.ts';
 import type { Figure } from '../body.ts';
-
-/** How sure a printed value is: read in a page that states it, remembered, or worked out from the others. */
-export type Mark = 'read in a published page' | 'from memory, partly confirmed' | 'from memory' | 'derived';
+import type { Mark } from './mark.ts';
 
 /** A printed value or range. `mid` is the one to compute with: the published centre of a class, else the midpoint. `low ≤ mid ≤ high`. */
 export interface SizeRange {
