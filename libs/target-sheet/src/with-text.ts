@@ -7,6 +7,7 @@ import type {
   Collision,
   NoAdvice,
   Piece,
+  PieceDimension,
   SheetDesign,
   SheetNote,
   Term,
@@ -28,10 +29,10 @@ export function withText(advice: Advice, reader: Reader, language?: Language): A
   const writer = new Writer(reader, language);
   return {
     design: writer.design(advice.design),
-    assembled: advice.assembled.map((dimension) => writer.dimension(dimension)),
+    assembled: advice.assembled.map((dimension) => writer.assembled(dimension)),
     pieces: advice.pieces.map((piece) => ({
       ...piece,
-      dimensions: piece.dimensions.map((dimension) => writer.dimension(dimension)),
+      dimensions: piece.dimensions.map((dimension) => writer.onPiece(dimension)),
     })),
     checks: advice.checks.map((check) => writer.check(check)),
     collisions: advice.collisions.map((collision) => writer.collision(collision)),
@@ -53,14 +54,32 @@ class Writer {
     this.#language = language;
   }
 
-  dimension<D extends { readonly because: readonly Because[]; readonly noAdvice?: NoAdviceMessage }>(
-    dimension: D,
-  ): Omit<D, 'because' | 'noAdvice'> & { readonly because: readonly Term[]; readonly noAdvice?: NoAdvice } {
-    const { because, noAdvice, ...rest } = dimension;
+  /** Written out: spreading so many objects of several shapes took longer than their texts. */
+  assembled(dimension: Advice['assembled'][number]): AssembledDimension {
+    const { name, value, u, low, high, follows, because, noAdvice } = dimension;
+    if (noAdvice !== undefined) return { name, value, because: [], noAdvice: this.#noAdvice(noAdvice) };
+    return { name, value, u: u!, low: low!, high: high!, follows: follows!, because: this.#because(because) };
+  }
+
+  onPiece(dimension: Advice['pieces'][number]['dimensions'][number]): PieceDimension {
+    const { name, axis, fabric, value, allowance, asMade, u, low, high, follows, because, noAdvice } = dimension;
+    if (noAdvice !== undefined) {
+      const reason = this.#noAdvice(noAdvice);
+      return { name, axis, fabric, value, allowance, asMade, because: [], noAdvice: reason };
+    }
+    const terms = this.#because(because);
     return {
-      ...rest,
-      because: this.#because(because),
-      ...(noAdvice && { noAdvice: this.#noAdvice(noAdvice) }),
+      name,
+      axis,
+      fabric,
+      value,
+      allowance,
+      asMade,
+      u: u!,
+      low: low!,
+      high: high!,
+      follows: follows!,
+      because: terms,
     };
   }
 
