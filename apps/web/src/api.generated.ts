@@ -11,7 +11,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** The process answers */
+        /**
+         * The process answers
+         * @description Whatever state the database is in.
+         */
         get: operations["Health_health"];
         put?: never;
         post?: never;
@@ -28,7 +31,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** The database takes writes and gives answers */
+        /**
+         * The database takes writes and gives answers
+         * @description Requests can be sent.
+         */
         get: operations["Health_ready"];
         put?: never;
         post?: never;
@@ -47,7 +53,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Make a target sheet of what is sent along; nothing is stored */
+        /**
+         * Make a target sheet of what is sent along; nothing is stored
+         * @description A body alone is enough. What is not known makes ranges wider, and the sheet says which measure would help most.
+         */
         post: operations["Compute_compute"];
         delete?: never;
         options?: never;
@@ -64,7 +73,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Make a sheet for each size of a published table; nothing is stored */
+        /**
+         * Make a sheet for each size of a published table; nothing is stored
+         * @description One design over a table of /v1/sizes, or over some of its sizes.
+         */
         post: operations["Compute_run"];
         delete?: never;
         options?: never;
@@ -79,10 +91,16 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List kept sheets, newest first */
+        /**
+         * List kept sheets, newest first
+         * @description In pages, each with the cursor of the next.
+         */
         get: operations["TargetSheets_list"];
         put?: never;
-        /** Make a target sheet from a kept body, garment and fabric, and keep it */
+        /**
+         * Make a target sheet from a kept body, garment and fabric, and keep it
+         * @description It holds what it was made from, and never changes.
+         */
         post: operations["TargetSheets_keep"];
         delete?: never;
         options?: never;
@@ -104,7 +122,10 @@ export interface paths {
         get: operations["TargetSheets_read"];
         put?: never;
         post?: never;
-        /** Erase a kept sheet, with its snapshot */
+        /**
+         * Erase a kept sheet, with its snapshot
+         * @description Hand-offs and read keys of it go with it.
+         */
         delete: operations["TargetSheets_remove"];
         options?: never;
         head?: never;
@@ -118,7 +139,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Read what a kept sheet was made from, and whether that has changed */
+        /**
+         * Read what a kept sheet was made from, and whether that has changed
+         * @description The request that would compute it again, and the versions its records are at now.
+         */
         get: operations["TargetSheets_inputs"];
         put?: never;
         post?: never;
@@ -135,10 +159,16 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List bodies, newest first */
+        /**
+         * List bodies, newest first
+         * @description In pages, each with the cursor of the next.
+         */
         get: operations["bodies_list"];
         put?: never;
-        /** Keep a body */
+        /**
+         * Keep a body
+         * @description It is kept as it was entered, with an id and version 1.
+         */
         post: operations["bodies_create"];
         delete?: never;
         options?: never;
@@ -153,9 +183,15 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Read a body */
+        /**
+         * Read a body
+         * @description As it was entered, with the version it is at.
+         */
         get: operations["bodies_read"];
-        /** Change a body: the whole document */
+        /**
+         * Change a body: the whole document
+         * @description What is left out of the document is left out of what is kept. If-Match says which version was read.
+         */
         put: operations["bodies_replace"];
         post?: never;
         /**
@@ -175,7 +211,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Read what is known of a body: measured, estimated and missing; questions; the next measure */
+        /**
+         * Read what is known of a body: measured, estimated and missing; questions; the next measure
+         * @description Of a kept body. The next measure is looked for with a usual pullover in mind.
+         */
         get: operations["Profile_read"];
         put?: never;
         post?: never;
@@ -194,7 +233,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** The same of a body that is sent along; nothing is stored */
+        /**
+         * The same of a body that is sent along; nothing is stored
+         * @description With a garment that fits it is held against the body too; with a design the next measure is looked for with that in mind.
+         */
         post: operations["Profile_compute"];
         delete?: never;
         options?: never;
@@ -209,10 +251,16 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List garments, newest first */
+        /**
+         * List garments, newest first
+         * @description In pages, each with the cursor of the next.
+         */
         get: operations["garments_list"];
         put?: never;
-        /** Keep a garment that fits */
+        /**
+         * Keep a garment that fits
+         * @description It is kept as it was entered, with an id and version 1.
+         */
         post: operations["garments_create"];
         delete?: never;
         options?: never;
@@ -227,9 +275,15 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Read a garment that fits */
+        /**
+         * Read a garment that fits
+         * @description As it was entered, with the version it is at.
+         */
         get: operations["garments_read"];
-        /** Change a garment that fits: the whole document */
+        /**
+         * Change a garment that fits: the whole document
+         * @description What is left out of the document is left out of what is kept. If-Match says which version was read.
+         */
         put: operations["garments_replace"];
         post?: never;
         /**
@@ -249,10 +303,16 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List fabrics, newest first */
+        /**
+         * List fabrics, newest first
+         * @description In pages, each with the cursor of the next.
+         */
         get: operations["fabrics_list"];
         put?: never;
-        /** Keep a fabric */
+        /**
+         * Keep a fabric
+         * @description It is kept as it was entered, with an id and version 1.
+         */
         post: operations["fabrics_create"];
         delete?: never;
         options?: never;
@@ -267,9 +327,15 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Read a fabric */
+        /**
+         * Read a fabric
+         * @description As it was entered, with the version it is at.
+         */
         get: operations["fabrics_read"];
-        /** Change a fabric: the whole document */
+        /**
+         * Change a fabric: the whole document
+         * @description What is left out of the document is left out of what is kept. If-Match says which version was read.
+         */
         put: operations["fabrics_replace"];
         post?: never;
         /**
@@ -289,7 +355,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Take along all that is kept: bodies, garments, fabrics, target sheets, planners, read keys */
+        /**
+         * Take along all that is kept: bodies, garments, fabrics, target sheets, planners, read keys
+         * @description One JSON document, as it stands at one moment. It holds nothing that opens or signs.
+         */
         get: operations["Everything_export"];
         put?: never;
         post?: never;
@@ -309,7 +378,10 @@ export interface paths {
         get?: never;
         put?: never;
         post?: never;
-        /** Erase all that is kept. It cannot be undone */
+        /**
+         * Erase all that is kept
+         * @description It cannot be undone, so the address must say that it is meant.
+         */
         delete: operations["Everything_erase"];
         options?: never;
         head?: never;
@@ -363,7 +435,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Read one of them */
+        /**
+         * Read one of them
+         * @description By its id in the list of all.
+         */
         get: operations["Sizes_read"];
         put?: never;
         post?: never;
@@ -380,7 +455,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Read the JSON Schema (2020-12) of the target sheet, version 1 */
+        /**
+         * Read the JSON Schema (2020-12) of the target sheet, version 1
+         * @description It says what every field means, and holds for every sheet of version 1.
+         */
         get: operations["Schemas_targetSheet"];
         put?: never;
         post?: never;
@@ -397,10 +475,16 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List planners, newest first */
+        /**
+         * List planners, newest first
+         * @description In pages, each with the cursor of the next.
+         */
         get: operations["Planners_list"];
         put?: never;
-        /** Keep a planner */
+        /**
+         * Keep a planner
+         * @description It is kept as it was entered, with an id and version 1.
+         */
         post: operations["Planners_create"];
         delete?: never;
         options?: never;
@@ -415,9 +499,15 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Read a planner */
+        /**
+         * Read a planner
+         * @description As it was entered, with the version it is at.
+         */
         get: operations["Planners_read"];
-        /** Change a planner: the whole document */
+        /**
+         * Change a planner: the whole document
+         * @description What is left out of the document is left out of what is kept. If-Match says which version was read.
+         */
         put: operations["Planners_replace"];
         post?: never;
         /**
@@ -459,7 +549,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Send nothing for now; what is handed on waits */
+        /**
+         * Send nothing for now
+         * @description What is handed on waits until the planner is resumed.
+         */
         post: operations["Planners_pause"];
         delete?: never;
         options?: never;
@@ -476,7 +569,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Send again, also after the planner stopped; what waited is tried for a day more */
+        /**
+         * Send again
+         * @description Also after the planner stopped (410). What waited is tried for a day more.
+         */
         post: operations["Planners_resume"];
         delete?: never;
         options?: never;
@@ -511,7 +607,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** See exactly what the planner would be sent */
+        /**
+         * See exactly what the planner would be sent
+         * @description Or why it would be refused: what the sheet lacks that the planner requires.
+         */
         get: operations["Planners_preview"];
         put?: never;
         post?: never;
@@ -568,7 +667,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List hand-offs, newest first */
+        /**
+         * List hand-offs, newest first
+         * @description All, or those of a planner, of a sheet, or in a state.
+         */
         get: operations["HandOffs_list"];
         put?: never;
         post?: never;
@@ -585,7 +687,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** See what came of a hand-off */
+        /**
+         * See what came of a hand-off
+         * @description Every try, with the planner’s answer.
+         */
         get: operations["HandOffs_read"];
         put?: never;
         post?: never;
@@ -604,7 +709,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Send again what was given up: with the same webhook-id, for a day */
+        /**
+         * Send again what was given up
+         * @description With the same webhook-id, for a day.
+         */
         post: operations["HandOffs_sendAgain"];
         delete?: never;
         options?: never;
@@ -619,7 +727,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** List read keys, newest first */
+        /**
+         * List read keys, newest first
+         * @description Without the keys themselves.
+         */
         get: operations["ReadKeys_list"];
         put?: never;
         /**
@@ -640,11 +751,17 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Read about a read key */
+        /**
+         * Read about a read key
+         * @description What it opens, until when, and when it was last used.
+         */
         get: operations["ReadKeys_read"];
         put?: never;
         post?: never;
-        /** Erase a read key; it opens nothing any more */
+        /**
+         * Erase a read key
+         * @description It opens nothing any more.
+         */
         delete: operations["ReadKeys_remove"];
         options?: never;
         head?: never;
@@ -660,7 +777,10 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Revoke a read key: it opens nothing any more */
+        /**
+         * Revoke a read key
+         * @description It opens nothing any more, and stays in the list.
+         */
         post: operations["ReadKeys_revoke"];
         delete?: never;
         options?: never;
@@ -689,7 +809,28 @@ export interface paths {
         trace?: never;
     };
 }
-export type webhooks = Record<string, never>;
+export interface webhooks {
+    handOff: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * A sheet that is handed on
+         * @description Posted to the planner’s address. It arrives at least once, always with the same `webhook-id`; drop what you have. What is signed is `{webhook-id}.{webhook-timestamp}.{body}`, with HMAC-SHA256.
+         */
+        post: operations["handOff"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+}
 export interface components {
     schemas: {
         StateDto: {
@@ -726,10 +867,7 @@ export interface components {
         EaseDto: {
             /** @enum {string|null} */
             category?: "very-close" | "close" | "classic" | "loose" | "oversized" | null;
-            /**
-             * @description 0 the closer end of the category, 1 its looser.
-             * @default 0.5
-             */
+            /** @description 0 the closer end of the category, 1 its looser. Default: 0.5. */
             place?: number | null;
             /** @description A number in `unit`. */
             value?: number | null;
@@ -806,13 +944,12 @@ export interface components {
             /** @enum {string} */
             neckline: "crew" | "v" | "boat" | "scoop";
             /**
-             * @description Where the targets come from.
-             * @default body
+             * @description Where the targets come from. Default: body.
              * @enum {string|null}
              */
             basis?: "body" | "garment" | "both" | null;
             /**
-             * @default straight
+             * @description Default: straight.
              * @enum {string|null}
              */
             hem?: "straight" | "tapered" | null;
@@ -842,400 +979,163 @@ export interface components {
             seamAllowance?: components["schemas"]["ChosenLengthDto"] | null;
         };
         RulesDto: {
-            /**
-             * @description Fabric thickness for which an ease is said (t₀): worsted stockinette. In mm.
-             * @default 3
-             */
+            /** @description Fabric thickness for which an ease is said (t₀): worsted stockinette. In mm. Default: 3. */
             "ordinary-thickness"?: number | null;
-            /**
-             * @description Closer end of the very close ease band. In mm.
-             * @default -100
-             */
+            /** @description Closer end of the very close ease band. In mm. Default: -100. */
             "ease-very-close-from"?: number | null;
-            /**
-             * @description Looser end of the very close ease band. In mm.
-             * @default -50
-             */
+            /** @description Looser end of the very close ease band. In mm. Default: -50. */
             "ease-very-close-to"?: number | null;
-            /**
-             * @description Closer end of the close ease band. In mm.
-             * @default -25
-             */
+            /** @description Closer end of the close ease band. In mm. Default: -25. */
             "ease-close-from"?: number | null;
-            /**
-             * @description Looser end of the close ease band. In mm.
-             * @default 25
-             */
+            /** @description Looser end of the close ease band. In mm. Default: 25. */
             "ease-close-to"?: number | null;
-            /**
-             * @description Closer end of the classic ease band. In mm.
-             * @default 50
-             */
+            /** @description Closer end of the classic ease band. In mm. Default: 50. */
             "ease-classic-from"?: number | null;
-            /**
-             * @description Looser end of the classic ease band. In mm.
-             * @default 100
-             */
+            /** @description Looser end of the classic ease band. In mm. Default: 100. */
             "ease-classic-to"?: number | null;
-            /**
-             * @description Closer end of the loose ease band. In mm.
-             * @default 100
-             */
+            /** @description Closer end of the loose ease band. In mm. Default: 100. */
             "ease-loose-from"?: number | null;
-            /**
-             * @description Looser end of the loose ease band. In mm.
-             * @default 150
-             */
+            /** @description Looser end of the loose ease band. In mm. Default: 150. */
             "ease-loose-to"?: number | null;
-            /**
-             * @description Closer end of the oversized ease band. In mm.
-             * @default 150
-             */
+            /** @description Closer end of the oversized ease band. In mm. Default: 150. */
             "ease-oversized-from"?: number | null;
-            /**
-             * @description Looser end of the oversized ease band. In mm.
-             * @default 250
-             */
+            /** @description Looser end of the oversized ease band. In mm. Default: 250. */
             "ease-oversized-to"?: number | null;
-            /**
-             * @description Ease at the hip: the chosen ease, at most this. In mm.
-             * @default 25
-             */
+            /** @description Ease at the hip: the chosen ease, at most this. In mm. Default: 25. */
             "hip-ease-most"?: number | null;
-            /**
-             * @description Share of the chosen ease at the upper arm.
-             * @default 0.35
-             */
+            /** @description Share of the chosen ease at the upper arm. Default: 0.35. */
             "upper-arm-ease"?: number | null;
-            /**
-             * @description The same where the chosen ease is negative.
-             * @default 0.2
-             */
+            /** @description The same where the chosen ease is negative. Default: 0.2. */
             "upper-arm-negative-ease"?: number | null;
-            /**
-             * @description Room at the wrist before the share of ease. In mm.
-             * @default 10
-             */
+            /** @description Room at the wrist before the share of ease. In mm. Default: 10. */
             "wrist-room"?: number | null;
-            /**
-             * @description Share of the chosen ease at the wrist.
-             * @default 0.15
-             */
+            /** @description Share of the chosen ease at the wrist. Default: 0.15. */
             "wrist-ease"?: number | null;
-            /**
-             * @description Share of the chosen ease across the back.
-             * @default 0.12
-             */
+            /** @description Share of the chosen ease across the back. Default: 0.12. */
             "across-back-ease"?: number | null;
-            /**
-             * @description How far a set-in armhole goes below the scye depth. In mm.
-             * @default 13
-             */
+            /** @description How far a set-in armhole goes below the scye depth. In mm. Default: 13. */
             "armhole-room"?: number | null;
-            /**
-             * @description Share of the chosen ease in the armhole depth.
-             * @default 0.1
-             */
+            /** @description Share of the chosen ease in the armhole depth. Default: 0.1. */
             "armhole-ease"?: number | null;
-            /**
-             * @description A drop shoulder’s armhole is this much deeper than a set-in one. In mm.
-             * @default 38
-             */
+            /** @description A drop shoulder’s armhole is this much deeper than a set-in one. In mm. Default: 38. */
             "drop-shoulder-deeper"?: number | null;
-            /**
-             * @description A squared drop’s armhole is this much deeper than a set-in one. In mm.
-             * @default 25
-             */
+            /** @description A squared drop’s armhole is this much deeper than a set-in one. In mm. Default: 25. */
             "squared-drop-deeper"?: number | null;
-            /**
-             * @description A raglan, from the nape, is this much deeper than a set-in armhole. In mm.
-             * @default 30
-             */
+            /** @description A raglan, from the nape, is this much deeper than a set-in armhole. In mm. Default: 30. */
             "raglan-deeper"?: number | null;
-            /**
-             * @description Below the back waist length, a woman’s, cropped. In mm.
-             * @default 0
-             */
+            /** @description Below the back waist length, a woman’s, cropped. In mm. Default: 0. */
             "length-woman-cropped"?: number | null;
-            /**
-             * @description Below the back waist length, a woman’s, regular. In mm.
-             * @default 150
-             */
+            /** @description Below the back waist length, a woman’s, regular. In mm. Default: 150. */
             "length-woman-regular"?: number | null;
-            /**
-             * @description Below the back waist length, a woman’s, long. In mm.
-             * @default 280
-             */
+            /** @description Below the back waist length, a woman’s, long. In mm. Default: 280. */
             "length-woman-long"?: number | null;
-            /**
-             * @description Below the back waist length, a child’s or baby’s, cropped. In mm.
-             * @default 0
-             */
+            /** @description Below the back waist length, a child’s or baby’s, cropped. In mm. Default: 0. */
             "length-child-cropped"?: number | null;
-            /**
-             * @description Below the back waist length, a child’s or baby’s, regular. In mm.
-             * @default 50
-             */
+            /** @description Below the back waist length, a child’s or baby’s, regular. In mm. Default: 50. */
             "length-child-regular"?: number | null;
-            /**
-             * @description Below the back waist length, a child’s or baby’s, long. In mm.
-             * @default 150
-             */
+            /** @description Below the back waist length, a child’s or baby’s, long. In mm. Default: 150. */
             "length-child-long"?: number | null;
-            /**
-             * @description Below the back hip length, a man’s, cropped. In mm.
-             * @default -120
-             */
+            /** @description Below the back hip length, a man’s, cropped. In mm. Default: -120. */
             "length-man-cropped"?: number | null;
-            /**
-             * @description Below the back hip length, a man’s, regular. In mm.
-             * @default 0
-             */
+            /** @description Below the back hip length, a man’s, regular. In mm. Default: 0. */
             "length-man-regular"?: number | null;
-            /**
-             * @description Below the back hip length, a man’s, long. In mm.
-             * @default 50
-             */
+            /** @description Below the back hip length, a man’s, long. In mm. Default: 50. */
             "length-man-long"?: number | null;
-            /**
-             * @description Back hip length from the back waist length where a man’s was not taken. In mm.
-             * @default 250
-             */
+            /** @description Back hip length from the back waist length where a man’s was not taken. In mm. Default: 250. */
             "hip-below-waist-man"?: number | null;
-            /**
-             * @description The hip counts from this far below the back waist. In mm.
-             * @default 100
-             */
+            /** @description The hip counts from this far below the back waist. In mm. Default: 100. */
             "hip-reached"?: number | null;
-            /**
-             * @description Neck width beyond neck base girth ÷ π. In mm.
-             * @default 25
-             */
+            /** @description Neck width beyond neck base girth ÷ π. In mm. Default: 25. */
             "crew-neck-room"?: number | null;
-            /**
-             * @description Front neck depth as a share of the neck base girth.
-             * @default 0.2
-             */
+            /** @description Front neck depth as a share of the neck base girth. Default: 0.2. */
             "crew-front-share"?: number | null;
-            /**
-             * @description Back neck depth as a share of the neck base girth.
-             * @default 0.05555555555555555
-             */
+            /** @description Back neck depth as a share of the neck base girth. Default: 0.05555555555555555. */
             "crew-back-share"?: number | null;
-            /**
-             * @description A scoop is this much wider than a crew neck. In mm.
-             * @default 50
-             */
+            /** @description A scoop is this much wider than a crew neck. In mm. Default: 50. */
             "scoop-wider"?: number | null;
-            /**
-             * @description A scoop’s front is this much deeper than a crew neck’s. In mm.
-             * @default 70
-             */
+            /** @description A scoop’s front is this much deeper than a crew neck’s. In mm. Default: 70. */
             "scoop-deeper"?: number | null;
-            /**
-             * @description A V’s front depth as a share of the set-in armhole’s base depth.
-             * @default 0.9
-             */
+            /** @description A V’s front depth as a share of the set-in armhole’s base depth. Default: 0.9. */
             "v-depth-share"?: number | null;
-            /**
-             * @description What a boat neck leaves of the back’s width, both shoulders together. In mm.
-             * @default 130
-             */
+            /** @description What a boat neck leaves of the back’s width, both shoulders together. In mm. Default: 130. */
             "boat-shoulders"?: number | null;
-            /**
-             * @description Front and back depth of a boat neck. In mm.
-             * @default 25
-             */
+            /** @description Front and back depth of a boat neck. In mm. Default: 25. */
             "boat-depth"?: number | null;
-            /**
-             * @description Depth of the neck band (and of a vest’s armhole bands). In mm.
-             * @default 25
-             */
+            /** @description Depth of the neck band (and of a vest’s armhole bands). In mm. Default: 25. */
             "band-depth"?: number | null;
-            /**
-             * @description Width of a cardigan’s front band. In mm.
-             * @default 30
-             */
+            /** @description Width of a cardigan’s front band. In mm. Default: 30. */
             "front-band-width"?: number | null;
-            /**
-             * @description Depth of the rib at hem and cuff. In mm.
-             * @default 50
-             */
+            /** @description Depth of the rib at hem and cuff. In mm. Default: 50. */
             "rib-depth"?: number | null;
-            /**
-             * @description The neck is widened until it passes the head girth times this.
-             * @default 1.02
-             */
+            /** @description The neck is widened until it passes the head girth times this. Default: 1.02. */
             "head-margin"?: number | null;
-            /**
-             * @description The most a neck is widened for the head.
-             * @default 2
-             */
+            /** @description The most a neck is widened for the head. Default: 2. */
             "neck-widened-most"?: number | null;
-            /**
-             * @description What a neck leaves of the back’s width, so that it stays on. In mm.
-             * @default 60
-             */
+            /** @description What a neck leaves of the back’s width, so that it stays on. In mm. Default: 60. */
             "neck-from-shoulders"?: number | null;
-            /**
-             * @description The least width of a shoulder. In mm.
-             * @default 30
-             */
+            /** @description The least width of a shoulder. In mm. Default: 30. */
             "shoulder-least"?: number | null;
-            /**
-             * @description A squared drop’s inset as a share of panel less across back.
-             * @default 0.25
-             */
+            /** @description A squared drop’s inset as a share of panel less across back. Default: 0.25. */
             "squared-inset-share"?: number | null;
-            /**
-             * @description The most a squared drop is inset. In mm.
-             * @default 75
-             */
+            /** @description The most a squared drop is inset. In mm. Default: 75. */
             "squared-inset-most"?: number | null;
-            /**
-             * @description Below this inset a squared drop is a drop shoulder. In mm.
-             * @default 10
-             */
+            /** @description Below this inset a squared drop is a drop shoulder. In mm. Default: 10. */
             "squared-inset-least"?: number | null;
-            /**
-             * @description The least a set-in armhole is inset, each side. In mm.
-             * @default 15
-             */
+            /** @description The least a set-in armhole is inset, each side. In mm. Default: 15. */
             "set-in-inset-least"?: number | null;
-            /**
-             * @description Shoulder fall as a share of the shoulder width, set-in.
-             * @default 0.2
-             */
+            /** @description Shoulder fall as a share of the shoulder width, set-in. Default: 0.2. */
             "shoulder-fall-share"?: number | null;
-            /**
-             * @description Underarm bind-off as a share of the inset, set-in.
-             * @default 0.5
-             */
+            /** @description Underarm bind-off as a share of the inset, set-in. Default: 0.5. */
             "bind-off-inset-share"?: number | null;
-            /**
-             * @description The most it may be of half the sleeve’s top.
-             * @default 0.35
-             */
+            /** @description The most it may be of half the sleeve’s top. Default: 0.35. */
             "bind-off-sleeve-share"?: number | null;
-            /**
-             * @description Height of the armhole’s shaping as a share of its depth.
-             * @default 0.4
-             */
+            /** @description Height of the armhole’s shaping as a share of its depth. Default: 0.4. */
             "armhole-curve-share"?: number | null;
-            /**
-             * @description The most that height may be. In mm.
-             * @default 80
-             */
+            /** @description The most that height may be. In mm. Default: 80. */
             "armhole-curve-most"?: number | null;
-            /**
-             * @description Half of a cap’s top edge as a share of half the sleeve’s top.
-             * @default 0.22
-             */
+            /** @description Half of a cap’s top edge as a share of half the sleeve’s top. Default: 0.22. */
             "cap-top-share"?: number | null;
-            /**
-             * @description A raglan back’s neck edge as a share of the neck width.
-             * @default 0.9
-             */
+            /** @description A raglan back’s neck edge as a share of the neck width. Default: 0.9. */
             "raglan-neck-share"?: number | null;
-            /**
-             * @description Half of a raglan sleeve’s top edge as a share of the neck width.
-             * @default 0.16666666666666666
-             */
+            /** @description Half of a raglan sleeve’s top edge as a share of the neck width. Default: 0.16666666666666666. */
             "raglan-top-neck-share"?: number | null;
-            /**
-             * @description The most it may be of the sleeve’s top.
-             * @default 0.125
-             */
+            /** @description The most it may be of the sleeve’s top. Default: 0.125. */
             "raglan-top-sleeve-share"?: number | null;
-            /**
-             * @description Underarm bind-off of a raglan as a share of the panel.
-             * @default 0.05
-             */
+            /** @description Underarm bind-off of a raglan as a share of the panel. Default: 0.05. */
             "raglan-bind-off-share"?: number | null;
-            /**
-             * @description How far a raglan sleeve’s depth may differ from the body’s.
-             * @default 0.2
-             */
+            /** @description How far a raglan sleeve’s depth may differ from the body’s. Default: 0.2. */
             "raglan-difference-most"?: number | null;
-            /**
-             * @description How far a length may be rounded where no check forbids it. In mm.
-             * @default 10
-             */
+            /** @description How far a length may be rounded where no check forbids it. In mm. Default: 10. */
             "length-room"?: number | null;
-            /**
-             * @description How far a girth may be rounded for an ease outside every band. In mm.
-             * @default 25
-             */
+            /** @description How far a girth may be rounded for an ease outside every band. In mm. Default: 25. */
             "bare-ease-room"?: number | null;
-            /**
-             * @description Hand girth with the thumb tucked in, times the hand girth.
-             * @default 1.12
-             */
+            /** @description Hand girth with the thumb tucked in, times the hand girth. Default: 1.12. */
             "hand-tucked"?: number | null;
-            /**
-             * @description Plain body below the underarm, besides the rib. In mm.
-             * @default 20
-             */
+            /** @description Plain body below the underarm, besides the rib. In mm. Default: 20. */
             "body-below-underarm"?: number | null;
-            /**
-             * @description Plain sleeve below the underarm, besides the rib. In mm.
-             * @default 40
-             */
+            /** @description Plain sleeve below the underarm, besides the rib. In mm. Default: 40. */
             "sleeve-below-underarm"?: number | null;
-            /**
-             * @description How far the seam under the arm may differ from the arm’s own length. In mm.
-             * @default 40
-             */
+            /** @description How far the seam under the arm may differ from the arm’s own length. In mm. Default: 40. */
             "underarm-difference-most"?: number | null;
-            /**
-             * @description The bust line lies this far below the scye level. In mm.
-             * @default 50
-             */
+            /** @description The bust line lies this far below the scye level. In mm. Default: 50. */
             "bust-line-below-scye"?: number | null;
-            /**
-             * @description The steepest sleeve: width lost on each side over length.
-             * @default 0.5
-             */
+            /** @description The steepest sleeve: width lost on each side over length. Default: 0.5. */
             "sleeve-taper-most"?: number | null;
-            /**
-             * @description Front waist length beyond the back’s that still needs no short rows. In mm.
-             * @default 25
-             */
+            /** @description Front waist length beyond the back’s that still needs no short rows. In mm. Default: 25. */
             "front-longer-most"?: number | null;
-            /**
-             * @description Two joined edges may differ by this ... In mm.
-             * @default 10
-             */
+            /** @description Two joined edges may differ by this ... In mm. Default: 10. */
             "seam-difference-most"?: number | null;
-            /**
-             * @description ... or by this share of the longer.
-             * @default 0.03
-             */
+            /** @description ... or by this share of the longer. Default: 0.03. */
             "seam-difference-share"?: number | null;
-            /**
-             * @description Below this ease the main fabric’s stretch counts at arm, armhole and hip. In mm.
-             * @default 50
-             */
+            /** @description Below this ease the main fabric’s stretch counts at arm, armhole and hip. In mm. Default: 50. */
             "close-ease"?: number | null;
-            /**
-             * @description Standard uncertainty of the making, a share of a girth.
-             * @default 0.01
-             */
+            /** @description Standard uncertainty of the making, a share of a girth. Default: 0.01. */
             making?: number | null;
-            /**
-             * @description A check is tight where the chance of failing is above this.
-             * @default 0.05
-             */
+            /** @description A check is tight where the chance of failing is above this. Default: 0.05. */
             "tight-chance"?: number | null;
-            /**
-             * @description Above this weight in grams long pieces drop.
-             * @default 600
-             */
+            /** @description Above this weight in grams long pieces drop. Default: 600. */
             "heavy-grams"?: number | null;
-            /**
-             * @description A child’s constants shrink in proportion to the chest below this. In mm.
-             * @default 920
-             */
+            /** @description A child’s constants shrink in proportion to the chest below this. In mm. Default: 920. */
             "adult-chest"?: number | null;
         };
         BodyMeasureDto: {
@@ -1260,8 +1160,7 @@ export interface components {
             /** @description Standard uncertainty, in the same unit, where it is known. */
             u?: number | null;
             /**
-             * @description By whom or whence: sets its uncertainty where none is given.
-             * @default home
+             * @description By whom or whence: sets its uncertainty where none is given. Default: home.
              * @enum {string|null}
              */
             how?: "trained" | "home" | "estimated" | "table" | null;
@@ -1278,16 +1177,13 @@ export interface components {
              */
             title?: string | null;
             /**
-             * @default unsaid
+             * @description Default: unsaid.
              * @enum {string|null}
              */
             figure?: "woman" | "man" | "child" | "baby" | "unsaid" | null;
             /** @description In years; fractions for babies. */
             age?: number | null;
-            /**
-             * @description Whether what was not measured may be estimated.
-             * @default true
-             */
+            /** @description Whether what was not measured may be estimated. Default: true. */
             estimate?: boolean | null;
             measures: components["schemas"]["BodyMeasureDto"][];
         };
@@ -1312,8 +1208,7 @@ export interface components {
             /** @description Standard uncertainty, in the same unit, where it is known. */
             u?: number | null;
             /**
-             * @description By whom or whence: sets its uncertainty where none is given.
-             * @default home
+             * @description By whom or whence: sets its uncertainty where none is given. Default: home.
              * @enum {string|null}
              */
             how?: "trained" | "home" | "estimated" | "table" | null;
@@ -1323,8 +1218,7 @@ export interface components {
              */
             takenAt?: string | null;
             /**
-             * @description Of `sleeve-length` alone: where it was measured from.
-             * @default seam
+             * @description Of `sleeve-length` alone: where it was measured from. Default: seam.
              * @enum {string|null}
              */
             from?: "seam" | "centre-back" | null;
@@ -1354,10 +1248,7 @@ export interface components {
             thickness: components["schemas"]["ThicknessDto"];
             /** @description What she wears beneath it when it fits. */
             layer?: components["schemas"]["LayerDto"] | null;
-            /**
-             * @description Whether it is stretched when worn.
-             * @default false
-             */
+            /** @description Whether it is stretched when worn. Default: false. */
             wornStretched?: boolean | null;
             /** @description How it wears, where she can say so. */
             wears?: components["schemas"]["WearsDto"] | null;
@@ -1442,8 +1333,7 @@ export interface components {
             /** @description Numbers in place of rules, by name: see /v1/design-rules. */
             rules?: components["schemas"]["RulesDto"] | null;
             /**
-             * @description Of every length in the sheet.
-             * @default mm
+             * @description Of every length in the sheet. Default: mm.
              * @enum {string|null}
              */
             unit?: "mm" | "cm" | "in" | null;
@@ -1463,8 +1353,7 @@ export interface components {
             /** @description Numbers in place of rules, by name: see /v1/design-rules. */
             rules?: components["schemas"]["RulesDto"] | null;
             /**
-             * @description Of every length in the sheet.
-             * @default mm
+             * @description Of every length in the sheet. Default: mm.
              * @enum {string|null}
              */
             unit?: "mm" | "cm" | "in" | null;
@@ -1504,8 +1393,7 @@ export interface components {
             /** @description Numbers in place of rules, by name: see /v1/design-rules. */
             rules?: components["schemas"]["RulesDto"] | null;
             /**
-             * @description Of every length in the sheet.
-             * @default mm
+             * @description Of every length in the sheet. Default: mm.
              * @enum {string|null}
              */
             unit?: "mm" | "cm" | "in" | null;
@@ -1604,16 +1492,13 @@ export interface components {
              */
             title?: string | null;
             /**
-             * @default unsaid
+             * @description Default: unsaid.
              * @enum {string|null}
              */
             figure?: "woman" | "man" | "child" | "baby" | "unsaid" | null;
             /** @description In years; fractions for babies. */
             age?: number | null;
-            /**
-             * @description Whether what was not measured may be estimated.
-             * @default true
-             */
+            /** @description Whether what was not measured may be estimated. Default: true. */
             estimate?: boolean | null;
             measures: components["schemas"]["BodyMeasureDto"][];
         };
@@ -1755,10 +1640,7 @@ export interface components {
             thickness: components["schemas"]["ThicknessDto"];
             /** @description What she wears beneath it when it fits. */
             layer?: components["schemas"]["LayerDto"] | null;
-            /**
-             * @description Whether it is stretched when worn.
-             * @default false
-             */
+            /** @description Whether it is stretched when worn. Default: false. */
             wornStretched?: boolean | null;
             /** @description How it wears, where she can say so. */
             wears?: components["schemas"]["WearsDto"] | null;
@@ -1819,8 +1701,7 @@ export interface components {
         };
         TakesDto: {
             /**
-             * @description Of every length it is sent.
-             * @default mm
+             * @description Of every length it is sent. Default: mm.
              * @enum {string|null}
              */
             unit?: "mm" | "cm" | "in" | null;
@@ -1830,8 +1711,7 @@ export interface components {
              */
             roundingStep?: number | null;
             /**
-             * @description sheet: the target sheet itself (pushed as a link); flat: one JSON value of named fields; csv.
-             * @default flat
+             * @description sheet: the target sheet itself (pushed as a link); flat: one JSON value of named fields; csv. Default: flat.
              * @enum {string|null}
              */
             format?: "sheet" | "flat" | "csv" | null;
@@ -2582,6 +2462,15 @@ export interface operations {
                     "application/json": components["schemas"]["StateDto"];
                 };
             };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
             /** @description Any other problem. */
             default: {
                 headers: {
@@ -2611,6 +2500,15 @@ export interface operations {
                     "application/json": components["schemas"]["StateDto"];
                 };
             };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
             /** @description It does not; the code says why. */
             503: {
                 headers: {
@@ -2634,12 +2532,64 @@ export interface operations {
     Compute_compute: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The form wanted; without it JSON. */
+                Accept?: "application/json" | "text/csv" | "image/svg+xml" | "text/plain";
+            };
             path?: never;
             cookie?: never;
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "title": "Grey pullover",
+                 *       "body": {
+                 *         "title": "Me, in March",
+                 *         "figure": "woman",
+                 *         "measures": [
+                 *           {
+                 *             "name": "chest-girth",
+                 *             "value": 94,
+                 *             "unit": "cm"
+                 *           },
+                 *           {
+                 *             "name": "hip-girth",
+                 *             "text": "39 in"
+                 *           },
+                 *           {
+                 *             "name": "back-waist-length",
+                 *             "value": 43.7,
+                 *             "unit": "cm"
+                 *           },
+                 *           {
+                 *             "name": "nape-to-cuff",
+                 *             "text": "29 1/4 in",
+                 *             "how": "home"
+                 *           }
+                 *         ]
+                 *       },
+                 *       "fabric": {
+                 *         "title": "Grey, worsted",
+                 *         "craft": "crochet",
+                 *         "thickness": {
+                 *           "value": 6,
+                 *           "unit": "mm"
+                 *         }
+                 *       },
+                 *       "design": {
+                 *         "silhouette": "pullover",
+                 *         "construction": "drop-shoulder",
+                 *         "length": "regular",
+                 *         "neckline": "crew",
+                 *         "ease": {
+                 *           "category": "classic",
+                 *           "place": 0.5
+                 *         }
+                 *       },
+                 *       "unit": "cm"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ComputeSheetDto"];
             };
         };
@@ -2721,6 +2671,33 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "table": "craft-yarn-council-woman",
+                 *       "sizes": [
+                 *         "S",
+                 *         "M"
+                 *       ],
+                 *       "fabric": {
+                 *         "title": "Grey, worsted",
+                 *         "craft": "crochet",
+                 *         "thickness": {
+                 *           "value": 6,
+                 *           "unit": "mm"
+                 *         }
+                 *       },
+                 *       "design": {
+                 *         "silhouette": "pullover",
+                 *         "construction": "drop-shoulder",
+                 *         "length": "regular",
+                 *         "neckline": "crew",
+                 *         "ease": {
+                 *           "category": "classic",
+                 *           "place": 0.5
+                 *         }
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["RunSheetsDto"];
             };
         };
@@ -2845,12 +2822,33 @@ export interface operations {
     TargetSheets_keep: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The form wanted; without it JSON. */
+                Accept?: "application/json" | "text/csv" | "image/svg+xml" | "text/plain";
+            };
             path?: never;
             cookie?: never;
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "title": "Grey pullover",
+                 *       "bodyId": "01900000-0000-7000-8000-000000000002",
+                 *       "fabricId": "01900000-0000-7000-8000-000000000002",
+                 *       "design": {
+                 *         "silhouette": "pullover",
+                 *         "construction": "drop-shoulder",
+                 *         "length": "regular",
+                 *         "neckline": "crew",
+                 *         "ease": {
+                 *           "category": "classic",
+                 *           "place": 0.5
+                 *         }
+                 *       },
+                 *       "unit": "cm"
+                 *     }
+                 */
                 "application/json": components["schemas"]["KeepSheetDto"];
             };
         };
@@ -2933,7 +2931,12 @@ export interface operations {
                 /** @description Of every length in the answer; default: the unit it was kept in. */
                 unit?: "mm" | "cm" | "in" | null;
             };
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+                /** @description The form wanted; without it JSON. */
+                Accept?: "application/json" | "text/csv" | "image/svg+xml" | "text/plain";
+            };
             path: {
                 id: string;
             };
@@ -3047,6 +3050,15 @@ export interface operations {
                 };
                 content?: never;
             };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
             /** @description There is none with this id. */
             404: {
                 headers: {
@@ -3085,6 +3097,15 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SheetInputsDto"];
+                };
+            };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
             /** @description There is none with this id. */
@@ -3159,6 +3180,33 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "title": "Me, in March",
+                 *       "figure": "woman",
+                 *       "measures": [
+                 *         {
+                 *           "name": "chest-girth",
+                 *           "value": 94,
+                 *           "unit": "cm"
+                 *         },
+                 *         {
+                 *           "name": "hip-girth",
+                 *           "text": "39 in"
+                 *         },
+                 *         {
+                 *           "name": "back-waist-length",
+                 *           "value": 43.7,
+                 *           "unit": "cm"
+                 *         },
+                 *         {
+                 *           "name": "nape-to-cuff",
+                 *           "text": "29 1/4 in",
+                 *           "how": "home"
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["BodyDto"];
             };
         };
@@ -3226,7 +3274,10 @@ export interface operations {
     bodies_read: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path: {
                 id: string;
             };
@@ -3251,6 +3302,15 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content?: never;
+            };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
             };
             /** @description There is none with this id. */
             404: {
@@ -3286,6 +3346,33 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "title": "Me, in March",
+                 *       "figure": "woman",
+                 *       "measures": [
+                 *         {
+                 *           "name": "chest-girth",
+                 *           "value": 94,
+                 *           "unit": "cm"
+                 *         },
+                 *         {
+                 *           "name": "hip-girth",
+                 *           "text": "39 in"
+                 *         },
+                 *         {
+                 *           "name": "back-waist-length",
+                 *           "value": 43.7,
+                 *           "unit": "cm"
+                 *         },
+                 *         {
+                 *           "name": "nape-to-cuff",
+                 *           "text": "29 1/4 in",
+                 *           "how": "home"
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["BodyDto"];
             };
         };
@@ -3463,6 +3550,15 @@ export interface operations {
                     "application/json": components["schemas"]["BodyProfileDto"];
                 };
             };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
             /** @description There is none with this id. */
             404: {
                 headers: {
@@ -3492,6 +3588,35 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "body": {
+                 *         "title": "Me, in March",
+                 *         "figure": "woman",
+                 *         "measures": [
+                 *           {
+                 *             "name": "chest-girth",
+                 *             "value": 94,
+                 *             "unit": "cm"
+                 *           },
+                 *           {
+                 *             "name": "hip-girth",
+                 *             "text": "39 in"
+                 *           },
+                 *           {
+                 *             "name": "back-waist-length",
+                 *             "value": 43.7,
+                 *             "unit": "cm"
+                 *           },
+                 *           {
+                 *             "name": "nape-to-cuff",
+                 *             "text": "29 1/4 in",
+                 *             "how": "home"
+                 *           }
+                 *         ]
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["ProfileRequestDto"];
             };
         };
@@ -3604,6 +3729,33 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "title": "The blue one",
+                 *       "construction": "drop-shoulder",
+                 *       "thickness": {
+                 *         "value": 2.5,
+                 *         "unit": "mm"
+                 *       },
+                 *       "measures": [
+                 *         {
+                 *           "name": "chest-width",
+                 *           "text": "20 1/2 in"
+                 *         },
+                 *         {
+                 *           "name": "shoulder-to-hem",
+                 *           "value": 58,
+                 *           "unit": "cm"
+                 *         },
+                 *         {
+                 *           "name": "sleeve-length",
+                 *           "value": 47,
+                 *           "unit": "cm",
+                 *           "from": "seam"
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["GarmentDto"];
             };
         };
@@ -3671,7 +3823,10 @@ export interface operations {
     garments_read: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path: {
                 id: string;
             };
@@ -3696,6 +3851,15 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content?: never;
+            };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
             };
             /** @description There is none with this id. */
             404: {
@@ -3731,6 +3895,33 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "title": "The blue one",
+                 *       "construction": "drop-shoulder",
+                 *       "thickness": {
+                 *         "value": 2.5,
+                 *         "unit": "mm"
+                 *       },
+                 *       "measures": [
+                 *         {
+                 *           "name": "chest-width",
+                 *           "text": "20 1/2 in"
+                 *         },
+                 *         {
+                 *           "name": "shoulder-to-hem",
+                 *           "value": 58,
+                 *           "unit": "cm"
+                 *         },
+                 *         {
+                 *           "name": "sleeve-length",
+                 *           "value": 47,
+                 *           "unit": "cm",
+                 *           "from": "seam"
+                 *         }
+                 *       ]
+                 *     }
+                 */
                 "application/json": components["schemas"]["GarmentDto"];
             };
         };
@@ -3940,6 +4131,16 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "title": "Grey, worsted",
+                 *       "craft": "crochet",
+                 *       "thickness": {
+                 *         "value": 6,
+                 *         "unit": "mm"
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["FabricDto"];
             };
         };
@@ -4007,7 +4208,10 @@ export interface operations {
     fabrics_read: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path: {
                 id: string;
             };
@@ -4032,6 +4236,15 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content?: never;
+            };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
             };
             /** @description There is none with this id. */
             404: {
@@ -4067,6 +4280,16 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "title": "Grey, worsted",
+                 *       "craft": "crochet",
+                 *       "thickness": {
+                 *         "value": 6,
+                 *         "unit": "mm"
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["FabricDto"];
             };
         };
@@ -4242,6 +4465,15 @@ export interface operations {
                     "application/json": components["schemas"]["ExportDto"];
                 };
             };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
             /** @description Any other problem. */
             default: {
                 headers: {
@@ -4319,6 +4551,15 @@ export interface operations {
                     "application/json": components["schemas"]["RuleTableDto"];
                 };
             };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
             /** @description Any other problem. */
             default: {
                 headers: {
@@ -4346,6 +4587,15 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SizeTablesDto"];
+                };
+            };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
             /** @description Any other problem. */
@@ -4377,6 +4627,15 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SizeTableDto"];
+                };
+            };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
             /** @description There is none with this id. */
@@ -4415,6 +4674,15 @@ export interface operations {
                 };
                 content: {
                     "application/schema+json": Record<string, never>;
+                };
+            };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
             /** @description Any other problem. */
@@ -4480,6 +4748,24 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "title": "Row by row",
+                 *       "address": "https://planner.example/take",
+                 *       "takes": {
+                 *         "unit": "in",
+                 *         "roundingStep": 0.25,
+                 *         "format": "flat",
+                 *         "names": {
+                 *           "back/width": "/back/wide",
+                 *           "sleeve/sleeve-length": "/sleeve/tall"
+                 *         },
+                 *         "required": [
+                 *           "back/width"
+                 *         ]
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["PlannerDto"];
             };
         };
@@ -4547,7 +4833,10 @@ export interface operations {
     Planners_read: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path: {
                 id: string;
             };
@@ -4572,6 +4861,15 @@ export interface operations {
                     [name: string]: unknown;
                 };
                 content?: never;
+            };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
             };
             /** @description There is none with this id. */
             404: {
@@ -4607,6 +4905,24 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "title": "Row by row",
+                 *       "address": "https://planner.example/take",
+                 *       "takes": {
+                 *         "unit": "in",
+                 *         "roundingStep": 0.25,
+                 *         "format": "flat",
+                 *         "names": {
+                 *           "back/width": "/back/wide",
+                 *           "sleeve/sleeve-length": "/sleeve/tall"
+                 *         },
+                 *         "required": [
+                 *           "back/width"
+                 *         ]
+                 *       }
+                 *     }
+                 */
                 "application/json": components["schemas"]["PlannerDto"];
             };
         };
@@ -4784,6 +5100,15 @@ export interface operations {
                     "application/json": components["schemas"]["PlannerWithSecret"];
                 };
             };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
             /** @description There is none with this id. */
             404: {
                 headers: {
@@ -4833,6 +5158,15 @@ export interface operations {
                     "application/json": components["schemas"]["KeptPlanner"];
                 };
             };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
             /** @description There is none with this id. */
             404: {
                 headers: {
@@ -4873,6 +5207,15 @@ export interface operations {
                     "application/json": components["schemas"]["KeptPlanner"];
                 };
             };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
             /** @description There is none with this id. */
             404: {
                 headers: {
@@ -4911,6 +5254,15 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["TestDto"];
+                };
+            };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
             /** @description There is none with this id. */
@@ -5017,6 +5369,11 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "plannerId": "01900000-0000-7000-8000-000000000002"
+                 *     }
+                 */
                 "application/json": components["schemas"]["HandOnDto"];
             };
         };
@@ -5111,6 +5468,24 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "title": "Grey pullover",
+                 *       "bodyId": "01900000-0000-7000-8000-000000000002",
+                 *       "fabricId": "01900000-0000-7000-8000-000000000002",
+                 *       "design": {
+                 *         "silhouette": "pullover",
+                 *         "construction": "drop-shoulder",
+                 *         "length": "regular",
+                 *         "neckline": "crew",
+                 *         "ease": {
+                 *           "category": "classic",
+                 *           "place": 0.5
+                 *         }
+                 *       },
+                 *       "unit": "cm"
+                 *     }
+                 */
                 "application/json": components["schemas"]["KeepSheetDto"];
             };
         };
@@ -5260,6 +5635,15 @@ export interface operations {
                     "application/json": components["schemas"]["HandOffWithAttemptsDto"];
                 };
             };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
             /** @description There is none with this id. */
             404: {
                 headers: {
@@ -5298,6 +5682,15 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["HandOffWithAttemptsDto"];
+                };
+            };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
                 };
             };
             /** @description There is none with this id. */
@@ -5381,6 +5774,12 @@ export interface operations {
         };
         requestBody: {
             content: {
+                /**
+                 * @example {
+                 *       "title": "Row by row",
+                 *       "expiresAt": "2999-01-31T18:30:00Z"
+                 *     }
+                 */
                 "application/json": components["schemas"]["ReadKeyDto"];
             };
         };
@@ -5461,6 +5860,15 @@ export interface operations {
                     "application/json": components["schemas"]["KeptReadKey"];
                 };
             };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
             /** @description There is none with this id. */
             404: {
                 headers: {
@@ -5508,6 +5916,15 @@ export interface operations {
                 };
                 content?: never;
             };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
             /** @description There is none with this id. */
             404: {
                 headers: {
@@ -5548,6 +5965,15 @@ export interface operations {
                     "application/json": components["schemas"]["KeptReadKey"];
                 };
             };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
             /** @description There is none with this id. */
             404: {
                 headers: {
@@ -5571,7 +5997,10 @@ export interface operations {
     SheetImport_readIn: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The form wanted; without it JSON. */
+                Accept?: "application/json" | "text/csv" | "image/svg+xml" | "text/plain";
+            };
             path?: never;
             cookie?: never;
         };
@@ -5679,6 +6108,73 @@ export interface operations {
                 content: {
                     "application/problem+json": components["schemas"]["ProblemDto"];
                 };
+            };
+        };
+    };
+    handOff: {
+        parameters: {
+            query?: never;
+            header: {
+                /**
+                 * @description The id of the hand-off, the same for every try.
+                 * @example 01900000-0000-7000-8000-000000000003
+                 */
+                "webhook-id": string;
+                /**
+                 * @description Seconds since 1970, new for every try.
+                 * @example 1614265330
+                 */
+                "webhook-timestamp": string;
+                /**
+                 * @description `v1,` and the signature in base64; two, with a space between, for a day after the secret was replaced.
+                 * @example v1,g0hM9SsE+OTPJTGt/tmIKtSyZlE3uFJELVlNIOLJ1OE=
+                 */
+                "webhook-signature": string;
+            };
+            path?: never;
+            cookie?: never;
+        };
+        /** @description By the planner’s `format`: fields under its own names (flat), a table (csv), or a link to pull from (sheet). */
+        requestBody: {
+            content: {
+                "application/json": Record<string, never> | {
+                    /** Format: uuid */
+                    id: string;
+                    /** Format: uri */
+                    url: string;
+                    etag: string;
+                };
+                "text/csv": string;
+            };
+        };
+        responses: {
+            /** @description The planner wants nothing more, ever; nothing is sent to it until the maker resumes it. */
+            410: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Too fast: Retry-After is kept to. 502 and 504 slow down too. */
+            429: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Taken. Nothing more is sent of it. */
+            "2XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not taken: tried again, more and more seldom, for a day. A redirect and 5xx likewise. */
+            "4XX": {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
         };
     };

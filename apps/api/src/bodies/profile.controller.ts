@@ -33,6 +33,7 @@ export class ProfileController {
   @ApiParam({ name: 'id', schema: { type: 'string', format: 'uuid' } })
   @ApiOperation({
     summary: 'Read what is known of a body: measured, estimated and missing; questions; the next measure',
+    description: 'Of a kept body. The next measure is looked for with a usual pullover in mind.',
   })
   @ApiOkResponse({ description: 'All dimensions.', type: BodyProfileDto })
   @ApiProblems(404)
@@ -43,7 +44,11 @@ export class ProfileController {
 
   @Post('profile')
   @HttpCode(200)
-  @ApiOperation({ summary: 'The same of a body that is sent along; nothing is stored' })
+  @ApiOperation({
+    summary: 'The same of a body that is sent along; nothing is stored',
+    description:
+      'With a garment that fits it is held against the body too; with a design the next measure is looked for with that in mind.',
+  })
   @ApiOkResponse({ description: 'All dimensions.', type: BodyProfileDto })
   @ApiProblems(...BODY_PROBLEMS)
   compute(@Body() { body, garment, design, fabric, rules }: ProfileRequestDto): BodyProfileDto {

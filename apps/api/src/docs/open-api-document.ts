@@ -1,7 +1,11 @@
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
-import { sheetSchemas } from './sheet-schemas.ts';
+import { READ_KEY_SCHEME } from '../hand-off/read-keys/open-to-read-keys.ts';
 import { problemContent } from '../http/api-problems.ts';
+import { EXAMPLES } from './examples.ts';
+import { plainSchemas } from './plain-schemas.ts';
+import { sheetSchemas } from './sheet-schemas.ts';
+import { WEBHOOKS } from './webhooks.ts';
 
 /** The groups of operations, in the order in which a maker comes to them. */
 const TAGS = [
@@ -18,25 +22,53 @@ const TAGS = [
   ['health', 'Whether the service is up, and ready.'],
 ] as const;
 
+interface Operation {
+  operationId?: string;
+  security?: object[];
+  requestBody?: { content: Record<string, { example?: unknown }> };
+  responses: Record<string, object>;
+}
+
 /** The OpenAPI 3.1 document of the API, with what holds for every operation added once. */
 export function openApiDocument(app: INestApplication): OpenAPIObject {
   const config = new DocumentBuilder()
     .setOpenAPIVersion('3.1.0')
     .setTitle('Easewright')
     .setDescription('From a body, a favourite sweater and a yarn to the finished measurements that will fit.')
-    .setVersion('1.0');
+    .setVersion('1.0')
+    .setLicense('MIT', 'https://opensource.org/license/mit')
+    .addServer('/', 'The service that this document comes from.')
+    .addBearerAuth(
+      {
+        type: 'http',
+        scheme: 'bearer',
+        description: 'A read key: see POST /v1/read-keys. The maker herself needs none.',
+      },
+      READ_KEY_SCHEME,
+    );
   for (const [name, what] of TAGS) config.addTag(name, what);
   const document = SwaggerModule.createDocument(app, config.build(), {
     operationIdFactory: (controller, method) => `${controller.replace(/Controller$/, '')}_${method}`,
   });
   for (const path of Object.values(document.paths)) {
-    for (const operation of Object.values(path) as { responses?: Record<string, object> }[]) {
-      if (operation.responses !== undefined) operation.responses['default'] = problemContent('Any other problem.');
-    }
+    for (const operation of Object.values(path) as Operation[]) complete(operation);
   }
-  const schemas = document.components?.schemas ?? {};
-  for (const schema of Object.values(schemas)) {
-    if ('properties' in schema && schema.additionalProperties === undefined) schema.additionalProperties = false;
-  }
-  return { ...document, components: { ...document.components, schemas: { ...schemas, ...sheetSchemas() } } };
+  const schemas = plainSchemas({ ...document.components?.schemas });
+  return {
+    ...document,
+    security: [],
+    components: { ...document.components, schemas: { ...schemas, ...sheetSchemas() } },
+    webhooks: WEBHOOKS,
+  };
+}
+
+/** What holds for every operation: its problems, an example of its body, and that a key is for planners, not for the maker. */
+function complete(operation: Operation): void {
+  const { operationId = '', requestBody, responses, security } = operation;
+  responses['400'] ??= problemContent('Not readable: the address, a parameter or a header.');
+  responses['default'] = problemContent('Any other problem.');
+  const json = requestBody?.content['application/json'];
+  const example = EXAMPLES[operationId];
+  if (json !== undefined && example !== undefined) json.example = example;
+  if (security !== undefined) operation.security = [...security, {}];
 }

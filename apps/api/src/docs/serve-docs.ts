@@ -1,10 +1,15 @@
 import type { NestExpressApplication } from '@nestjs/platform-express';
-import { SwaggerModule } from '@nestjs/swagger';
+import { SwaggerModule, type OpenAPIObject } from '@nestjs/swagger';
+import type { Application, Request, Response } from 'express';
 import { openApiDocument } from './open-api-document.ts';
 
-/** The documentation to browse at /docs, and the document itself at /docs/openapi.json. */
+/** The documentation to browse at /docs, and the document itself at /openapi.json, and in /docs as JSON and YAML. */
 export function serveDocs(app: NestExpressApplication): void {
-  SwaggerModule.setup('docs', app, () => openApiDocument(app), {
+  let made: OpenAPIObject | undefined;
+  const document = (): OpenAPIObject => (made ??= openApiDocument(app));
+  const express = app.getHttpAdapter().getInstance() as Application;
+  express.get('/openapi.json', (_request: Request, response: Response) => void response.json(document()));
+  SwaggerModule.setup('docs', app, document, {
     jsonDocumentUrl: 'docs/openapi.json',
     yamlDocumentUrl: 'docs/openapi.yaml',
     customSiteTitle: 'Easewright API',

@@ -23,6 +23,7 @@ export class EverythingController {
   @Header('Content-Disposition', 'attachment; filename="easewright-export.json"')
   @ApiOperation({
     summary: 'Take along all that is kept: bodies, garments, fabrics, target sheets, planners, read keys',
+    description: 'One JSON document, as it stands at one moment. It holds nothing that opens or signs.',
   })
   @ApiOkResponse({ description: 'All of it.', type: ExportDto })
   export(@MakerId() maker: string): Promise<ExportDto> {
@@ -32,7 +33,10 @@ export class EverythingController {
   @Delete('everything')
   @ReportsErasure()
   @HttpCode(204)
-  @ApiOperation({ summary: 'Erase all that is kept. It cannot be undone' })
+  @ApiOperation({
+    summary: 'Erase all that is kept',
+    description: 'It cannot be undone, so the address must say that it is meant.',
+  })
   @ApiNoContentResponse({ description: 'Nothing is left.' })
   @ApiProblems(400)
   erase(@MakerId() maker: string, @Query() _confirmed: EraseQuery): Promise<void> {

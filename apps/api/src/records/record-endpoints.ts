@@ -27,7 +27,7 @@ const ifMatch = (required: boolean) =>
 export const Creates = (what: string, kept: Type) =>
   applyDecorators(
     Post(),
-    ApiOperation({ summary: `Keep ${what}` }),
+    ApiOperation({ summary: `Keep ${what}`, description: 'It is kept as it was entered, with an id and version 1.' }),
     ApiCreatedResponse({ description: 'Kept.', type: kept, headers: { ...ETAG, ...LOCATION } }),
     ApiProblems(...BODY_PROBLEMS),
   );
@@ -35,7 +35,7 @@ export const Creates = (what: string, kept: Type) =>
 export const Lists = (what: string, page: Type) =>
   applyDecorators(
     Get(),
-    ApiOperation({ summary: `List ${what}, newest first` }),
+    ApiOperation({ summary: `List ${what}, newest first`, description: 'In pages, each with the cursor of the next.' }),
     ApiOkResponse({ description: 'A page.', type: page }),
     ApiProblems(400),
   );
@@ -44,7 +44,7 @@ export const Reads = (what: string, kept: Type) =>
   applyDecorators(
     Get(':id'),
     ID,
-    ApiOperation({ summary: `Read ${what}` }),
+    ApiOperation({ summary: `Read ${what}`, description: 'As it was entered, with the version it is at.' }),
     ApiOkResponse({ description: 'As it was entered.', type: kept, headers: ETAG }),
     ApiNotModified(),
     ApiProblems(404),
@@ -55,7 +55,11 @@ export const Replaces = (what: string, kept: Type) =>
     Put(':id'),
     ID,
     ifMatch(true),
-    ApiOperation({ summary: `Change ${what}: the whole document` }),
+    ApiOperation({
+      summary: `Change ${what}: the whole document`,
+      description:
+        'What is left out of the document is left out of what is kept. If-Match says which version was read.',
+    }),
     ApiOkResponse({ description: 'Changed.', type: kept, headers: ETAG }),
     ApiProblems(...BODY_PROBLEMS, 404, 412, 428),
   );

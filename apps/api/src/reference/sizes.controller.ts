@@ -19,7 +19,7 @@ export class SizesController {
   }
 
   @Get(':id')
-  @ApiOperation({ summary: 'Read one of them' })
+  @ApiOperation({ summary: 'Read one of them', description: 'By its id in the list of all.' })
   @ApiParam({ name: 'id', schema: { type: 'string', example: 'craft-yarn-council-woman' } })
   @ApiOkResponse({ description: 'The table.', type: SizeTableDto })
   @ApiProblems(404)

@@ -1,4 +1,4 @@
-import { ApiResponse, getSchemaPath } from '@nestjs/swagger';
+import { ApiHeader, ApiResponse, getSchemaPath } from '@nestjs/swagger';
 import { applyDecorators } from '@nestjs/common';
 import { ApiProblems } from '../http/api-problems.ts';
 import { SHEET_FORMATS } from './sheet-format.ts';
@@ -17,6 +17,12 @@ export function ApiSheet(status: 200 | 201, description: string, headers: Readon
     { description: words, schema: { type: 'string' as const } },
   ]);
   return applyDecorators(
+    ApiHeader({
+      name: 'Accept',
+      required: false,
+      description: 'The form wanted; without it JSON.',
+      schema: { type: 'string', enum: [...SHEET_FORMATS] },
+    }),
     ApiResponse({ status, description, content: Object.fromEntries(forms), headers: Object.fromEntries(described) }),
     ApiProblems(406),
   );

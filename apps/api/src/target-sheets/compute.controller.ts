@@ -36,7 +36,11 @@ export class ComputeController {
 
   @Post('compute')
   @HttpCode(200)
-  @ApiOperation({ summary: 'Make a target sheet of what is sent along; nothing is stored' })
+  @ApiOperation({
+    summary: 'Make a target sheet of what is sent along; nothing is stored',
+    description:
+      'A body alone is enough. What is not known makes ranges wider, and the sheet says which measure would help most.',
+  })
   @ApiSheet(200, 'The sheet, in the form accepted.')
   @ApiProblems(...BODY_PROBLEMS)
   compute(@Body() dto: ComputeSheetDto, @AcceptedFormat() format: SheetFormat, @Res() response: Response): void {
@@ -45,7 +49,10 @@ export class ComputeController {
 
   @Post('run')
   @HttpCode(200)
-  @ApiOperation({ summary: 'Make a sheet for each size of a published table; nothing is stored' })
+  @ApiOperation({
+    summary: 'Make a sheet for each size of a published table; nothing is stored',
+    description: 'One design over a table of /v1/sizes, or over some of its sizes.',
+  })
   @ApiOkResponse({ description: 'One sheet a size.', type: SheetRunDto })
   @ApiProblems(...BODY_PROBLEMS)
   run(@Body() dto: RunSheetsDto) {

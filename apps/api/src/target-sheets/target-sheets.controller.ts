@@ -27,7 +27,10 @@ export class TargetSheetsController {
   constructor(private readonly sheets: TargetSheets) {}
 
   @Post()
-  @ApiOperation({ summary: 'Make a target sheet from a kept body, garment and fabric, and keep it' })
+  @ApiOperation({
+    summary: 'Make a target sheet from a kept body, garment and fabric, and keep it',
+    description: 'It holds what it was made from, and never changes.',
+  })
   @ApiSheet(201, 'The sheet, kept, in the form accepted.', { ETag: ETAG, Location: 'Where it is kept.' })
   @ApiProblems(...BODY_PROBLEMS)
   async keep(
@@ -44,7 +47,10 @@ export class TargetSheetsController {
 
   @Get()
   @OpenToReadKeys('all')
-  @ApiOperation({ summary: 'List kept sheets, newest first' })
+  @ApiOperation({
+    summary: 'List kept sheets, newest first',
+    description: 'In pages, each with the cursor of the next.',
+  })
   @ApiOkResponse({ description: 'A page.', type: SheetPage })
   @ApiProblems(400)
   async list(@MakerId() maker: string, @Query() page: PageQuery): Promise<SheetPage> {
@@ -76,7 +82,10 @@ export class TargetSheetsController {
 
   @Get(':id/inputs')
   @ID
-  @ApiOperation({ summary: 'Read what a kept sheet was made from, and whether that has changed' })
+  @ApiOperation({
+    summary: 'Read what a kept sheet was made from, and whether that has changed',
+    description: 'The request that would compute it again, and the versions its records are at now.',
+  })
   @ApiOkResponse({ description: 'The snapshot, the versions then and now.', type: SheetInputsDto })
   @ApiProblems(404)
   async inputs(@MakerId() maker: string, @Id() id: string): Promise<SheetInputsDto> {
@@ -87,7 +96,10 @@ export class TargetSheetsController {
   @Delete(':id')
   @HttpCode(204)
   @ID
-  @ApiOperation({ summary: 'Erase a kept sheet, with its snapshot' })
+  @ApiOperation({
+    summary: 'Erase a kept sheet, with its snapshot',
+    description: 'Hand-offs and read keys of it go with it.',
+  })
   @ApiNoContentResponse({ description: 'Erased.' })
   @ApiProblems(404)
   remove(@MakerId() maker: string, @Id() id: string): Promise<void> {

@@ -91,7 +91,10 @@ export class HandOffsController {
   }
 
   @Get('hand-offs')
-  @ApiOperation({ summary: 'List hand-offs, newest first' })
+  @ApiOperation({
+    summary: 'List hand-offs, newest first',
+    description: 'All, or those of a planner, of a sheet, or in a state.',
+  })
   @ApiOkResponse({ description: 'A page.', type: HandOffPage })
   @ApiProblems(400)
   async list(@MakerId() maker: string, @Query() query: HandOffsQuery): Promise<HandOffPage> {
@@ -107,7 +110,7 @@ export class HandOffsController {
 
   @Get('hand-offs/:id')
   @ID
-  @ApiOperation({ summary: 'See what came of a hand-off' })
+  @ApiOperation({ summary: 'See what came of a hand-off', description: 'Every try, with the planner’s answer.' })
   @ApiOkResponse({ description: 'What was sent, and every try.', type: HandOffWithAttemptsDto })
   @ApiProblems(404)
   async read(@MakerId() maker: string, @Id() id: string): Promise<HandOffWithAttemptsDto> {
@@ -117,7 +120,7 @@ export class HandOffsController {
   @Post('hand-offs/:id/send-again')
   @HttpCode(200)
   @ID
-  @ApiOperation({ summary: 'Send again what was given up: with the same webhook-id, for a day' })
+  @ApiOperation({ summary: 'Send again what was given up', description: 'With the same webhook-id, for a day.' })
   @ApiOkResponse({ description: 'It waits again.', type: HandOffWithAttemptsDto })
   @ApiProblems(404, 409)
   async sendAgain(@MakerId() maker: string, @Id() id: string): Promise<HandOffWithAttemptsDto> {

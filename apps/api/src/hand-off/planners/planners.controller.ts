@@ -93,7 +93,10 @@ export class PlannersController {
   @Post(':id/pause')
   @HttpCode(200)
   @ID
-  @ApiOperation({ summary: 'Send nothing for now; what is handed on waits' })
+  @ApiOperation({
+    summary: 'Send nothing for now',
+    description: 'What is handed on waits until the planner is resumed.',
+  })
   @ApiOkResponse({ description: 'Paused.', type: KeptPlanner })
   @ApiProblems(404)
   async pause(@MakerId() maker: string, @Id() id: string): Promise<KeptPlanner> {
@@ -103,7 +106,10 @@ export class PlannersController {
   @Post(':id/resume')
   @HttpCode(200)
   @ID
-  @ApiOperation({ summary: 'Send again, also after the planner stopped; what waited is tried for a day more' })
+  @ApiOperation({
+    summary: 'Send again',
+    description: 'Also after the planner stopped (410). What waited is tried for a day more.',
+  })
   @ApiOkResponse({ description: 'Active.', type: KeptPlanner })
   @ApiProblems(404)
   async resume(@MakerId() maker: string, @Id() id: string): Promise<KeptPlanner> {
@@ -128,7 +134,10 @@ export class PlannersController {
   @Get(':id/preview')
   @ID
   @UseFilters(PlannerLacksFilter)
-  @ApiOperation({ summary: 'See exactly what the planner would be sent' })
+  @ApiOperation({
+    summary: 'See exactly what the planner would be sent',
+    description: 'Or why it would be refused: what the sheet lacks that the planner requires.',
+  })
   @ApiOkResponse({ description: 'To the letter.', type: PreviewDto })
   @ApiProblems(400, 404, 422)
   async preview(

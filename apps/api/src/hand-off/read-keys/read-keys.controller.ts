@@ -43,7 +43,7 @@ export class ReadKeysController {
   }
 
   @Get()
-  @ApiOperation({ summary: 'List read keys, newest first' })
+  @ApiOperation({ summary: 'List read keys, newest first', description: 'Without the keys themselves.' })
   @ApiOkResponse({ description: 'A page.', type: ReadKeyPage })
   @ApiProblems(400)
   async list(@MakerId() maker: string, @Query() page: PageQuery): Promise<ReadKeyPage> {
@@ -53,7 +53,10 @@ export class ReadKeysController {
 
   @Get(':id')
   @ID
-  @ApiOperation({ summary: 'Read about a read key' })
+  @ApiOperation({
+    summary: 'Read about a read key',
+    description: 'What it opens, until when, and when it was last used.',
+  })
   @ApiOkResponse({ description: 'Without the key itself.', type: KeptReadKey })
   @ApiProblems(404)
   async read(@MakerId() maker: string, @Id() id: string): Promise<KeptReadKey> {
@@ -63,7 +66,7 @@ export class ReadKeysController {
   @Post(':id/revoke')
   @HttpCode(200)
   @ID
-  @ApiOperation({ summary: 'Revoke a read key: it opens nothing any more' })
+  @ApiOperation({ summary: 'Revoke a read key', description: 'It opens nothing any more, and stays in the list.' })
   @ApiOkResponse({ description: 'Revoked.', type: KeptReadKey })
   @ApiProblems(404)
   async revoke(@MakerId() maker: string, @Id() id: string): Promise<KeptReadKey> {
@@ -74,7 +77,7 @@ export class ReadKeysController {
   @Delete(':id')
   @HttpCode(204)
   @ID
-  @ApiOperation({ summary: 'Erase a read key; it opens nothing any more' })
+  @ApiOperation({ summary: 'Erase a read key', description: 'It opens nothing any more.' })
   @ApiNoContentResponse({ description: 'Erased.' })
   @ApiProblems(404)
   remove(@MakerId() maker: string, @Id() id: string): Promise<void> {
