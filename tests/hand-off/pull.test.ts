@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runApp, type RunningApp } from '../support/app.ts';
 import { DATABASES } from '../support/databases.ts';
 import { keepExampleSheet } from '../support/kept-examples.ts';
-import { expectMatchesApi } from '../support/matches-api.ts';
+import { document, expectMatchesApi } from '../support/matches-api.ts';
 
 describe.each(DATABASES)('a pull on %s', (kind) => {
   let api: RunningApp;
@@ -129,5 +129,26 @@ describe.each(DATABASES)('a pull on %s', (kind) => {
     ]) {
       expectMatchesApi(await wrong(purpose));
     }
+  });
+
+  it('by a web page is let through where its origin is allowed, at what a read key opens alone', async () => {
+    const origin = 'https://planner.example';
+    const allowing = await runApp(kind, { ALLOWED_ORIGINS: origin });
+    const open = Object.entries(document.paths).filter(([, { get }]) => get?.security?.some((one) => 'readKey' in one));
+    expect(open.map(([path]) => path).sort()).toEqual(['/v1/target-sheets', '/v1/target-sheets/{id}']);
+    for (const path of Object.keys(document.paths)) {
+      const address = path.replaceAll(/\{[^}]+\}/g, sheet.id);
+      const asked = { Origin: origin, 'Access-Control-Request-Method': 'GET' };
+      const preflight = await allowing.http.options(address).set(asked).expect(204);
+      const isOpen = open.some(([one]) => one === path);
+      expect(preflight.headers['access-control-allow-origin'], path).toBe(isOpen ? origin : undefined);
+      const foreign = await allowing.http.options(address).set({ ...asked, Origin: 'https://evil.example' });
+      expect(foreign.headers, path).not.toHaveProperty('access-control-allow-origin');
+    }
+    const pulled = await allowing.http.get('/v1/target-sheets').set({ Origin: origin, Authorization: 'Bearer wrong' });
+    expect(pulled.headers).toMatchObject({ 'access-control-allow-origin': origin });
+    const asMaker = await allowing.http.get('/v1/target-sheets').set('Origin', origin).expect(200);
+    expect(asMaker.headers).not.toHaveProperty('access-control-allow-origin');
+    await allowing.stop();
   });
 });

@@ -6,6 +6,7 @@ import type { Schema } from './from-schema.ts';
 
 export interface Operation {
   readonly parameters?: readonly Parameter[];
+  readonly security?: readonly object[];
   readonly requestBody?: { readonly content: Readonly<Record<string, { readonly schema: Schema }>> };
   readonly responses: Readonly<Record<string, { readonly content?: Readonly<Record<string, unknown>> }>>;
 }

@@ -1,11 +1,12 @@
 import { Module, type DynamicModule } from '@nestjs/common';
-import { APP_FILTER, APP_GUARD, APP_PIPE } from '@nestjs/core';
+import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
 import type { DataSource } from 'typeorm';
 import { BackupModule } from './backup/backup.module.ts';
 import { EverythingModule } from './everything/everything.module.ts';
 import type { HandOffSettings } from './hand-off/hand-off-settings.ts';
 import { HandOffModule } from './hand-off/hand-off.module.ts';
 import { HealthController } from './health/health.controller.ts';
+import { EtagInterceptor } from './http/etag.interceptor.ts';
 import { InputPipe } from './http/input.pipe.ts';
 import { ProblemFilter } from './http/problem.filter.ts';
 import { UnexpectedInputGuard } from './http/unexpected-input.guard.ts';
@@ -34,6 +35,7 @@ export class AppModule {
       controllers: [HealthController],
       providers: [
         { provide: APP_GUARD, useClass: UnexpectedInputGuard },
+        { provide: APP_INTERCEPTOR, useClass: EtagInterceptor },
         { provide: APP_PIPE, useClass: InputPipe },
         { provide: APP_FILTER, useClass: ProblemFilter },
       ],

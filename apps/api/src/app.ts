@@ -5,10 +5,12 @@ import type { DataSource } from 'typeorm';
 import { AppModule } from './app.module.ts';
 import { serveDocs } from './docs/serve-docs.ts';
 import { handOffSettingsFrom } from './hand-off/hand-off-settings.ts';
+import { allowOrigins } from './http/allow-origins.ts';
 import { answerBrokenRequests } from './http/answer-broken-requests.ts';
 import { checkAddress } from './http/check-address.ts';
 import { checkHost } from './http/check-host.ts';
 import { checkMethod } from './http/check-method.ts';
+import { compress } from './http/compress.ts';
 import { newServer } from './http/new-server.ts';
 import { keepToThisMachine } from './http/this-machine.ts';
 import { refuseCrossSite } from './http/refuse-cross-site.ts';
@@ -41,9 +43,11 @@ export async function makeApp(env: Environment): Promise<NestExpressApplication>
   app.use(
     requestLog(logger),
     securityHeaders,
+    compress,
     checkHost([...settings.allowedHosts, ...publicNames]),
     keepToThisMachine,
     refuseCrossSite,
+    allowOrigins(settings.allowedOrigins),
     checkAddress,
     checkMethod,
     readBody,

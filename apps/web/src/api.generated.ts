@@ -2447,7 +2447,10 @@ export interface operations {
     Health_health: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -2456,11 +2459,20 @@ export interface operations {
             /** @description It does. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["StateDto"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the address, a parameter or a header. */
             400: {
@@ -2485,7 +2497,10 @@ export interface operations {
     Health_ready: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -2494,11 +2509,20 @@ export interface operations {
             /** @description It does. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["StateDto"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the address, a parameter or a header. */
             400: {
@@ -2766,7 +2790,10 @@ export interface operations {
                 /** @description `next` of the page before; absent for the first page. */
                 cursor?: string;
             };
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -2775,11 +2802,20 @@ export interface operations {
             /** @description A page. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["SheetPage"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the place in the text, or the parameter. */
             400: {
@@ -2932,10 +2968,10 @@ export interface operations {
                 unit?: "mm" | "cm" | "in" | null;
             };
             header?: {
-                /** @description The ETag of what is known already. */
-                "If-None-Match"?: string;
                 /** @description The form wanted; without it JSON. */
                 Accept?: "application/json" | "text/csv" | "image/svg+xml" | "text/plain";
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
             };
             path: {
                 id: string;
@@ -2960,7 +2996,7 @@ export interface operations {
                     "text/plain": string;
                 };
             };
-            /** @description As the request knows it (If-None-Match). */
+            /** @description As the request knows it. */
             304: {
                 headers: {
                     [name: string]: unknown;
@@ -3082,7 +3118,10 @@ export interface operations {
     TargetSheets_inputs: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path: {
                 id: string;
             };
@@ -3093,11 +3132,20 @@ export interface operations {
             /** @description The snapshot, the versions then and now. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["SheetInputsDto"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the address, a parameter or a header. */
             400: {
@@ -3136,7 +3184,10 @@ export interface operations {
                 /** @description `next` of the page before; absent for the first page. */
                 cursor?: string;
             };
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -3145,11 +3196,20 @@ export interface operations {
             /** @description A page. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["BodyPage"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the place in the text, or the parameter. */
             400: {
@@ -3296,7 +3356,7 @@ export interface operations {
                     "application/json": components["schemas"]["KeptBody"];
                 };
             };
-            /** @description As the request knows it (If-None-Match). */
+            /** @description As the request knows it. */
             304: {
                 headers: {
                     [name: string]: unknown;
@@ -3533,7 +3593,10 @@ export interface operations {
     Profile_read: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path: {
                 id: string;
             };
@@ -3544,11 +3607,20 @@ export interface operations {
             /** @description All dimensions. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["BodyProfileDto"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the address, a parameter or a header. */
             400: {
@@ -3685,7 +3757,10 @@ export interface operations {
                 /** @description `next` of the page before; absent for the first page. */
                 cursor?: string;
             };
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -3694,11 +3769,20 @@ export interface operations {
             /** @description A page. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["GarmentPage"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the place in the text, or the parameter. */
             400: {
@@ -3845,7 +3929,7 @@ export interface operations {
                     "application/json": components["schemas"]["KeptGarment"];
                 };
             };
-            /** @description As the request knows it (If-None-Match). */
+            /** @description As the request knows it. */
             304: {
                 headers: {
                     [name: string]: unknown;
@@ -4087,7 +4171,10 @@ export interface operations {
                 /** @description `next` of the page before; absent for the first page. */
                 cursor?: string;
             };
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -4096,11 +4183,20 @@ export interface operations {
             /** @description A page. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["FabricPage"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the place in the text, or the parameter. */
             400: {
@@ -4230,7 +4326,7 @@ export interface operations {
                     "application/json": components["schemas"]["KeptFabric"];
                 };
             };
-            /** @description As the request knows it (If-None-Match). */
+            /** @description As the request knows it. */
             304: {
                 headers: {
                     [name: string]: unknown;
@@ -4450,7 +4546,10 @@ export interface operations {
     Everything_export: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -4459,11 +4558,20 @@ export interface operations {
             /** @description All of it. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["ExportDto"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the address, a parameter or a header. */
             400: {
@@ -4536,7 +4644,10 @@ export interface operations {
     Rules_list: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -4545,11 +4656,20 @@ export interface operations {
             /** @description All of them. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["RuleTableDto"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the address, a parameter or a header. */
             400: {
@@ -4574,7 +4694,10 @@ export interface operations {
     Sizes_list: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -4583,11 +4706,20 @@ export interface operations {
             /** @description All of them. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["SizeTablesDto"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the address, a parameter or a header. */
             400: {
@@ -4612,7 +4744,10 @@ export interface operations {
     Sizes_read: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path: {
                 id: string;
             };
@@ -4623,11 +4758,20 @@ export interface operations {
             /** @description The table. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["SizeTableDto"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the address, a parameter or a header. */
             400: {
@@ -4661,7 +4805,10 @@ export interface operations {
     Schemas_targetSheet: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -4670,11 +4817,20 @@ export interface operations {
             /** @description The schema. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/schema+json": Record<string, never>;
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the address, a parameter or a header. */
             400: {
@@ -4704,7 +4860,10 @@ export interface operations {
                 /** @description `next` of the page before; absent for the first page. */
                 cursor?: string;
             };
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -4713,11 +4872,20 @@ export interface operations {
             /** @description A page. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["PlannerPage"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the place in the text, or the parameter. */
             400: {
@@ -4855,7 +5023,7 @@ export interface operations {
                     "application/json": components["schemas"]["KeptPlanner"];
                 };
             };
-            /** @description As the request knows it (If-None-Match). */
+            /** @description As the request knows it. */
             304: {
                 headers: {
                     [name: string]: unknown;
@@ -5300,7 +5468,10 @@ export interface operations {
                 /** @description A kept sheet. */
                 targetSheet: string;
             };
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path: {
                 id: string;
             };
@@ -5311,11 +5482,20 @@ export interface operations {
             /** @description To the letter. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["PreviewDto"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the place in the text, or the parameter. */
             400: {
@@ -5580,7 +5760,10 @@ export interface operations {
                 /** @description In this state only. */
                 state?: "waiting" | "arrived" | "dead" | null;
             };
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -5589,11 +5772,20 @@ export interface operations {
             /** @description A page. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["HandOffPage"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the place in the text, or the parameter. */
             400: {
@@ -5618,7 +5810,10 @@ export interface operations {
     HandOffs_read: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path: {
                 id: string;
             };
@@ -5629,11 +5824,20 @@ export interface operations {
             /** @description What was sent, and every try. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["HandOffWithAttemptsDto"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the address, a parameter or a header. */
             400: {
@@ -5730,7 +5934,10 @@ export interface operations {
                 /** @description `next` of the page before; absent for the first page. */
                 cursor?: string;
             };
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -5739,11 +5946,20 @@ export interface operations {
             /** @description A page. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["ReadKeyPage"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the place in the text, or the parameter. */
             400: {
@@ -5843,7 +6059,10 @@ export interface operations {
     ReadKeys_read: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
             path: {
                 id: string;
             };
@@ -5854,11 +6073,20 @@ export interface operations {
             /** @description Without the key itself. */
             200: {
                 headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
                     [name: string]: unknown;
                 };
                 content: {
                     "application/json": components["schemas"]["KeptReadKey"];
                 };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
             };
             /** @description Not readable: the address, a parameter or a header. */
             400: {

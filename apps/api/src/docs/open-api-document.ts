@@ -22,11 +22,17 @@ const TAGS = [
   ['health', 'Whether the service is up, and ready.'],
 ] as const;
 
+interface Answer {
+  description?: string;
+  headers?: Record<string, object>;
+}
+
 interface Operation {
   operationId?: string;
   security?: object[];
+  parameters?: object[];
   requestBody?: { content: Record<string, { example?: unknown }> };
-  responses: Record<string, object>;
+  responses: Record<string, Answer>;
 }
 
 /** The OpenAPI 3.1 document of the API, with what holds for every operation added once. */
@@ -51,7 +57,10 @@ export function openApiDocument(app: INestApplication): OpenAPIObject {
     operationIdFactory: (controller, method) => `${controller.replace(/Controller$/, '')}_${method}`,
   });
   for (const path of Object.values(document.paths)) {
-    for (const operation of Object.values(path) as Operation[]) complete(operation);
+    for (const [method, operation] of Object.entries(path) as [string, Operation][]) {
+      complete(operation);
+      if (method === 'get') addCaching(operation);
+    }
   }
   const schemas = plainSchemas({ ...document.components?.schemas });
   return {
@@ -71,4 +80,23 @@ function complete(operation: Operation): void {
   const example = EXAMPLES[operationId];
   if (json !== undefined && example !== undefined) json.example = example;
   if (security !== undefined) operation.security = [...security, {}];
+}
+
+const IF_NONE_MATCH = {
+  name: 'If-None-Match',
+  in: 'header',
+  required: false,
+  description: 'The ETag of what is known already.',
+  schema: { type: 'string', example: '"1"' },
+};
+const NOT_MODIFIED = { description: 'As the request knows it.' };
+const ETAG = { description: 'Of this answer, for If-None-Match.', schema: { type: 'string' } };
+
+/** Whatever is read has an ETag, and is not sent again to who names it. */
+function addCaching(operation: Operation): void {
+  const { responses, parameters = [] } = operation;
+  operation.parameters = [...parameters, IF_NONE_MATCH];
+  responses['304'] = NOT_MODIFIED;
+  const found = responses['200'];
+  if (found !== undefined) found.headers = { ETag: ETAG, ...found.headers };
 }

@@ -1,5 +1,5 @@
 import { applyDecorators } from '@nestjs/common';
-import { ApiExtraModels, ApiHeader, ApiResponse, getSchemaPath } from '@nestjs/swagger';
+import { ApiExtraModels, ApiResponse, getSchemaPath } from '@nestjs/swagger';
 import { ProblemDto } from './problem.dto.ts';
 
 const WORDS: Readonly<Record<number, string>> = {
@@ -23,18 +23,6 @@ export function ApiProblems(...statuses: readonly number[]): MethodDecorator & C
     ...statuses.map((status) => ApiResponse({ status, ...problemContent(WORDS[status] ?? '') })),
   );
 }
-
-/** Documents that nothing is sent where the request names the version there is. */
-export const ApiNotModified = (): MethodDecorator =>
-  applyDecorators(
-    ApiHeader({
-      name: 'If-None-Match',
-      required: false,
-      description: 'The ETag of what is known already.',
-      schema: { type: 'string', example: '"1"' },
-    }),
-    ApiResponse({ status: 304, description: 'As the request knows it (If-None-Match).' }),
-  );
 
 /** Problems of every operation that reads a body. */
 export const BODY_PROBLEMS = [400, 413, 415, 422];

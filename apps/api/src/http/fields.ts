@@ -22,7 +22,6 @@ import { ID_PATTERN } from './id.ts';
 import { EachIsObject } from './siblings.ts';
 
 /** Without control characters (Cc); written so that every engine reads it, with Unicode switched on or not. */
-// eslint-disable-next-line no-control-regex
 const ONE_LINE = /^[^\x00-\x1f\x7f-\x9f]*$/;
 
 type Class = new () => object;

@@ -27,6 +27,7 @@ export function answerProblem(error: unknown, response: Response): void {
   const problem = problemOf(error, requestIdOf(response));
   if (response.headersSent) return void response.destroy();
   response.removeHeader('ETag');
+  response.setHeader('Cache-Control', 'no-store');
   if (problem.retryAfterS !== null) response.setHeader('Retry-After', String(problem.retryAfterS));
   response.status(problem.status).type('application/problem+json').send(JSON.stringify(problem.toDocument()));
 }

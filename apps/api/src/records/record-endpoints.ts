@@ -8,7 +8,7 @@ import {
   ApiParam,
 } from '@nestjs/swagger';
 import { ReportsErasure } from '../storage/reports-erasure.ts';
-import { ApiNotModified, ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
+import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
 
 const ETAG = {
   ETag: { description: 'The version, for If-Match.', schema: { type: 'string' as const, example: '"1"' } },
@@ -46,7 +46,6 @@ export const Reads = (what: string, kept: Type) =>
     ID,
     ApiOperation({ summary: `Read ${what}`, description: 'As it was entered, with the version it is at.' }),
     ApiOkResponse({ description: 'As it was entered.', type: kept, headers: ETAG }),
-    ApiNotModified(),
     ApiProblems(404),
   );
 

@@ -14,6 +14,8 @@ export abstract class Settings {
   abstract readonly port: number;
   /** Names the service may be called by from elsewhere. Lower case, no port. */
   abstract readonly allowedHosts: readonly string[];
+  /** Web pages elsewhere that may pull with a read key, as browsers name them: https://planner.example. */
+  abstract readonly allowedOrigins: readonly string[];
   abstract readonly database: DatabaseSettings;
   /** How long what was accepted may take to be finished when the service stops. */
   abstract readonly stopMs: number;
@@ -28,8 +30,7 @@ export abstract class Settings {
 const HOST_NAME = /^(?:[a-z0-9_](?:[a-z0-9._-]*[a-z0-9])?|\[[0-9a-f:.]+\])$/;
 
 /**
- * Reads HOST, PORT, ALLOWED_HOSTS (comma between), DATABASE_URL (PostgreSQL), DATA_DIR, SQLITE_FILE, STOP_SECONDS,
- * LOG_LEVEL, BACKUPS_KEPT and PAGE_DIR.
+ * Reads the variables that README lists.
  *
  * @throws StartError naming the setting that is wrong
  */
@@ -38,6 +39,7 @@ export function settingsFrom(env: Environment): Settings {
     host: hostFrom(env['HOST']),
     port: wholeNumberFrom('PORT', env['PORT'], 4114, 65_535),
     allowedHosts: allowedHostsFrom(env['ALLOWED_HOSTS']),
+    allowedOrigins: allowedOriginsFrom(env['ALLOWED_ORIGINS']),
     database: databaseFrom(env),
     stopMs: 1000 * wholeNumberFrom('STOP_SECONDS', env['STOP_SECONDS'], 10, 3600),
     logLevel: logLevelFrom(env['LOG_LEVEL']),
@@ -77,6 +79,18 @@ function logLevelFrom(text: string | undefined): LogLevel {
   if (level !== undefined) return level;
   throw new StartError(`LOG_LEVEL is “${text}”; it must be one of ${LOG_LEVELS.join(', ')}.`);
 }
+
+function allowedOriginsFrom(text: string | undefined): string[] {
+  const given = (text ?? '').split(',').map((origin) => origin.trim());
+  const origins = given.filter(Boolean);
+  const wrong = origins.find((origin) => !/^https?:/.test(origin) || originOf(origin) !== origin);
+  if (wrong === undefined) return origins;
+  throw new StartError(
+    `ALLOWED_ORIGINS has “${wrong}”; it takes origins as browsers name them, without a path: https://planner.example, http://localhost:5173`,
+  );
+}
+
+const originOf = (text: string): string => (URL.canParse(text) ? new URL(text).origin : '');
 
 export function databaseFrom(env: Environment): DatabaseSettings {
   const url = env['DATABASE_URL'];

@@ -1,7 +1,7 @@
-import { createHash } from 'node:crypto';
 import { createParamDecorator, type ExecutionContext } from '@nestjs/common';
 import type { Request, Response } from 'express';
 import { inUnit, toCsv, toSvg, toText, type SheetUnit, type TargetSheet } from '#target-sheet';
+import { etagOfText } from '../http/etag-of-text.ts';
 import { HttpProblem } from '../http/problem.ts';
 import { utf8 } from '../http/utf8.ts';
 
@@ -47,7 +47,3 @@ export function keptSheetText(json: string, format: SheetFormat, unit?: SheetUni
   if (asKept && format === 'application/json') return json;
   return FORMATS[format](asKept ? sheet : inUnit(sheet, unit));
 }
-
-/** The ETag of a text that never changes, in its quotes. */
-export const etagOfText = (text: string): string =>
-  `"${createHash('sha256').update(text).digest('base64url').slice(0, 22)}"`;

@@ -2,7 +2,7 @@ import { Body, Controller, Delete, Get, HttpCode, Post, Query, Res } from '@nest
 import { ApiNoContentResponse, ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { OpenToReadKeys } from '../hand-off/read-keys/open-to-read-keys.ts';
-import { ApiNotModified, ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
+import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
 import { Id } from '../http/id.ts';
 import { PageQuery } from '../http/page.ts';
 import { ReportsErasure } from '../storage/reports-erasure.ts';
@@ -66,7 +66,6 @@ export class TargetSheetsController {
     description: 'It is as it was made, whatever has become of its inputs.',
   })
   @ApiSheet(200, 'The sheet, in the form accepted.', { ETag: ETAG, 'Inputs-Changed': INPUTS_CHANGED })
-  @ApiNotModified()
   @ApiProblems(400, 404)
   async read(
     @MakerId() maker: string,
@@ -77,6 +76,8 @@ export class TargetSheetsController {
   ): Promise<void> {
     const { row, changed } = await this.sheets.read(maker, id);
     response.set('Inputs-Changed', changed.join(', ') || 'none');
+    // Each form of a kept sheet stays as it is; another key may open less of it.
+    response.set('Cache-Control', 'private, max-age=31536000, immutable').vary('Authorization');
     sendKeptSheet(response, format, row.sheet, unit ?? undefined);
   }
 

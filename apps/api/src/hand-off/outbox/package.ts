@@ -1,7 +1,8 @@
 import { mapSheet, payloadText, type MappingWarning, type MissingName } from '#hand-off';
 import { DomainError } from '#measure';
 import type { TargetSheet } from '#target-sheet';
-import { etagOfText, keptSheetText } from '../../target-sheets/sheet-format.ts';
+import { etagOfText } from '../../http/etag-of-text.ts';
+import { keptSheetText } from '../../target-sheets/sheet-format.ts';
 import type { TargetSheetRow } from '../../target-sheets/target-sheet.entity.ts';
 import type { PlannerDocument } from '../planners/planner-document.ts';
 
