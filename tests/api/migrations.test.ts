@@ -31,6 +31,10 @@ const ROWS: Readonly<Record<string, readonly string[]>> = {
     `INSERT INTO read_key (id, maker_id, created_at, title, prefix, hash)
      VALUES ('key-1', '${THE_MAKER}', '${TIME}', 'Mine', 'easewright_', '')`,
   ],
+  IdempotentWrites1764000300000: [
+    `INSERT INTO idempotent_write (id, maker_id, idempotency_key, fingerprint, created_at, made_id, made)
+     VALUES ('write-1', '${THE_MAKER}', 'key-1', '', '${TIME}', 'body-1', '')`,
+  ],
 };
 
 /** Rebuilds a table the way that loses rows: the copy leaves one out. */

@@ -10,6 +10,7 @@ import { EtagInterceptor } from './http/etag.interceptor.ts';
 import { InputPipe } from './http/input.pipe.ts';
 import { ProblemFilter } from './http/problem.filter.ts';
 import { UnexpectedInputGuard } from './http/unexpected-input.guard.ts';
+import { IdempotencyModule } from './idempotency/idempotency.module.ts';
 import { RecordsModule } from './records/records.module.ts';
 import { ReferenceModule } from './reference/reference.module.ts';
 import type { Settings } from './settings/settings.ts';
@@ -25,6 +26,7 @@ export class AppModule {
       imports: [
         StorageModule.over(dataSource),
         BackupModule.with(settings),
+        IdempotencyModule.with(handOff.key),
         // First, since a router tries one address after the other: they have the most to do.
         TargetSheetsModule,
         RecordsModule,

@@ -4,6 +4,7 @@ import { expectVersion, requireIfMatch } from '../http/if-match.ts';
 import { idOfCursor, pageOf, type Page, type PageQuery } from '../http/page.ts';
 import { clock, nowButNotBefore } from '../clock/steady-clock.ts';
 import { newId } from '../storage/new-id.ts';
+import { forgetMade, type IdempotentRequest } from '../idempotency/idempotent-request.ts';
 import type { UnitOfWork } from '../storage/unit-of-work.ts';
 import type { RecordRow } from './record.entity.ts';
 import type { RecordRepository } from './record.repository.ts';
@@ -16,11 +17,19 @@ export class KeptRecords<D extends object> {
     private readonly work: UnitOfWork,
   ) {}
 
-  async create(makerId: string, document: D): Promise<RecordRow<D>> {
+  create(makerId: string, document: D, request: IdempotentRequest): Promise<RecordRow<D>> {
     const now = clock.now().toISOString();
     const row = { id: newId(), makerId, version: 1, createdAt: now, updatedAt: now, document };
-    await this.work.write((manager) => this.rows.insert(manager, row));
-    return row;
+    const insert = async (manager: EntityManager): Promise<RecordRow<D>> => {
+      await this.rows.insert(manager, row);
+      return row;
+    };
+    return request.once(
+      (work) => this.work.write(work),
+      makerId,
+      insert,
+      ({ id }) => id,
+    );
   }
 
   /** @throws DomainError `not-found` */
@@ -51,6 +60,7 @@ export class KeptRecords<D extends object> {
       const old = await this.need(manager, makerId, id);
       if (ifMatch !== undefined) expectVersion(ifMatch, old.version);
       await this.rows.delete(manager, makerId, id);
+      await forgetMade(manager, makerId, id);
     });
   }
 

@@ -9,6 +9,7 @@ import {
 } from '@nestjs/swagger';
 import { ReportsErasure } from '../storage/reports-erasure.ts';
 import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
+import { TakesIdempotencyKey } from '../idempotency/takes-idempotency-key.ts';
 
 const ETAG = {
   ETag: { description: 'The version, for If-Match.', schema: { type: 'string' as const, example: '"1"' } },
@@ -27,6 +28,7 @@ const ifMatch = (required: boolean) =>
 export const Creates = (what: string, kept: Type) =>
   applyDecorators(
     Post(),
+    TakesIdempotencyKey(),
     ApiOperation({ summary: `Keep ${what}`, description: 'It is kept as it was entered, with an id and version 1.' }),
     ApiCreatedResponse({ description: 'Kept.', type: kept, headers: { ...ETAG, ...LOCATION } }),
     ApiProblems(...BODY_PROBLEMS),

@@ -6,6 +6,7 @@ import { Id } from '../http/id.ts';
 import { IfMatch } from '../http/if-match.ts';
 import { InputPipe } from '../http/input.pipe.ts';
 import { PageQuery } from '../http/page.ts';
+import { Idempotent, IdempotentRequest } from '../idempotency/idempotent-request.ts';
 import { MakerId } from '../maker/maker-id.ts';
 import { answerWith, keptPage } from './answer.ts';
 import type { KeptRecords } from './kept-records.ts';
@@ -38,9 +39,10 @@ export function recordsController<S extends RecordSchema>(kind: RecordKind<S>): 
     async create(
       @MakerId() maker: string,
       @Body(InputPipe.of(dtoClass)) dto: RecordOf<S>,
+      @Idempotent() request: IdempotentRequest,
       @Res({ passthrough: true }) response: Response,
     ) {
-      const row = await this.records.create(maker, storedRecord(schema, dto));
+      const row = await this.records.create(maker, storedRecord(schema, dto), request);
       response.location(`/v1/${path}/${row.id}`);
       return answerWith(response, row);
     }

@@ -6,6 +6,8 @@ import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
 import { Id } from '../http/id.ts';
 import { PageQuery } from '../http/page.ts';
 import { ReportsErasure } from '../storage/reports-erasure.ts';
+import { Idempotent, IdempotentRequest } from '../idempotency/idempotent-request.ts';
+import { TakesIdempotencyKey } from '../idempotency/takes-idempotency-key.ts';
 import { MakerId } from '../maker/maker-id.ts';
 import { ApiSheet } from './api-sheet.ts';
 import { KeepSheetDto } from './keep-sheet.dto.ts';
@@ -27,6 +29,7 @@ export class TargetSheetsController {
   constructor(private readonly sheets: TargetSheets) {}
 
   @Post()
+  @TakesIdempotencyKey()
   @ApiOperation({
     summary: 'Make a target sheet from a kept body, garment and fabric, and keep it',
     description: 'It holds what it was made from, and never changes.',
@@ -37,10 +40,11 @@ export class TargetSheetsController {
     @MakerId() maker: string,
     @Body() dto: KeepSheetDto,
     @AcceptedFormat() format: SheetFormat,
+    @Idempotent() request: IdempotentRequest,
     @Res() response: Response,
   ): Promise<void> {
     const ids = { body: dto.bodyId ?? null, garment: dto.garmentId ?? null, fabric: dto.fabricId };
-    const row = await this.sheets.keep(maker, ids, sheetChoices(dto, dto.made ?? []));
+    const row = await this.sheets.keep(maker, ids, sheetChoices(dto, dto.made ?? []), request);
     response.status(201).location(`/v1/target-sheets/${row.id}`);
     sendKeptSheet(response, format, row.sheet);
   }

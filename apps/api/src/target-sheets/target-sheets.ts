@@ -6,6 +6,7 @@ import { Bodies } from '../bodies/bodies.ts';
 import { Fabrics } from '../fabrics/fabrics.ts';
 import { Garments } from '../garments/garments.ts';
 import { idOfCursor, pageOf, type Page, type PageQuery } from '../http/page.ts';
+import { forgetMade, type IdempotentRequest } from '../idempotency/idempotent-request.ts';
 import type { KeptRecords } from '../records/kept-records.ts';
 import type { RecordRow } from '../records/record.entity.ts';
 import { newId } from '../storage/new-id.ts';
@@ -43,8 +44,14 @@ export class TargetSheets {
   ) {}
 
   /** Makes a sheet from kept records and keeps it, all in one unit of work. @throws DomainError */
-  keep(makerId: string, ids: InputIds, choices: SheetChoices): Promise<TargetSheetRow> {
-    return this.work.write((manager) => this.keepWithin(manager, makerId, ids, choices));
+  keep(makerId: string, ids: InputIds, choices: SheetChoices, request: IdempotentRequest): Promise<TargetSheetRow> {
+    const keep = (manager: EntityManager) => this.keepWithin(manager, makerId, ids, choices);
+    return request.once(
+      (work) => this.work.write(work),
+      makerId,
+      keep,
+      ({ id }) => id,
+    );
   }
 
   /** The same within a unit of work that writes more than the sheet. */
@@ -105,7 +112,11 @@ export class TargetSheets {
 
   /** @throws DomainError `not-found` */
   async remove(makerId: string, id: string): Promise<void> {
-    if (!(await this.work.erase((manager) => this.rows.delete(manager, makerId, id)))) throw noSuchSheet();
+    const erased = await this.work.erase(async (manager) => {
+      await forgetMade(manager, makerId, id);
+      return this.rows.delete(manager, makerId, id);
+    });
+    if (!erased) throw noSuchSheet();
   }
 }
 

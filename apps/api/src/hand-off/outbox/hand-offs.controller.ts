@@ -1,8 +1,9 @@
 import { applyDecorators, Body, Controller, Get, HttpCode, Post, Query, Res, UseFilters } from '@nestjs/common';
-import { ApiCreatedResponse, ApiHeader, ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
+import { ApiCreatedResponse, ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { ApiProblems, BODY_PROBLEMS } from '../../http/api-problems.ts';
 import { Id } from '../../http/id.ts';
+import { TakesIdempotencyKey } from '../../idempotency/takes-idempotency-key.ts';
 import { MakerId } from '../../maker/maker-id.ts';
 import { KeepSheetDto } from '../../target-sheets/keep-sheet.dto.ts';
 import { sheetChoices } from '../../target-sheets/sheet-request.ts';
@@ -19,7 +20,7 @@ import {
 } from './hand-off.dto.ts';
 import type { HandOffRow } from './hand-off.entity.ts';
 import { HandOffs } from './hand-offs.ts';
-import { fingerprintOf, IdempotencyKey } from './idempotency-key.ts';
+import { fingerprintOf, IdempotencyKey } from '../../idempotency/idempotency-key.ts';
 import { Origin } from './origin.ts';
 import { PlannerLacksFilter } from './planner-lacks.filter.ts';
 
@@ -34,12 +35,7 @@ const HandsOn = (summary: string) =>
       description:
         'It is written down before it is answered, sent in the background, tried for a day, and arrives at least once, always with the same webhook-id. A planner that lacks something it requires is refused at once, with the measures to take.',
     }),
-    ApiHeader({
-      name: 'Idempotency-Key',
-      required: false,
-      description: 'The same request with the same key is answered as the first was, and handed on once.',
-      schema: { type: 'string', maxLength: 200 },
-    }),
+    TakesIdempotencyKey(),
     ApiCreatedResponse({
       description: 'On its way.',
       type: HandOffDto,

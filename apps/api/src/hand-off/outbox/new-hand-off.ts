@@ -2,6 +2,7 @@ import { DomainError } from '#measure';
 import { clock } from '../../clock/steady-clock.ts';
 import { newId } from '../../storage/new-id.ts';
 import type { TargetSheetRow } from '../../target-sheets/target-sheet.entity.ts';
+import { keyReused } from '../../idempotency/idempotency-key.ts';
 import { tryUntil } from '../delivery/back-off.ts';
 import type { PlannerRow } from '../planners/planner.entity.ts';
 import type { HandOffRow } from './hand-off.entity.ts';
@@ -59,5 +60,5 @@ function mustBeReachable({ document: { title, address }, state }: PlannerRow): v
 /** The first hand-off of a key, where the request is the same as then. @throws DomainError `idempotency-key-reused` */
 export function sameAsBefore(first: HandOffRow, { fingerprint }: RequestIdentity): HandOffRow {
   if (first.fingerprint === fingerprint) return first;
-  throw new DomainError('idempotency-key-reused', 'This Idempotency-Key was sent with another request before.');
+  throw keyReused();
 }

@@ -5,6 +5,8 @@ import { ApiProblems } from '../../http/api-problems.ts';
 import { Id } from '../../http/id.ts';
 import { etagOf, IfMatch } from '../../http/if-match.ts';
 import { PageQuery } from '../../http/page.ts';
+import { Idempotent, IdempotentRequest } from '../../idempotency/idempotent-request.ts';
+import { TakesIdempotencyKey } from '../../idempotency/takes-idempotency-key.ts';
 import { MakerId } from '../../maker/maker-id.ts';
 import { Creates, Erases, Lists, Reads, Replaces } from '../../records/record-endpoints.ts';
 import { HandOffSettings } from '../hand-off-settings.ts';
@@ -41,8 +43,13 @@ export class PlannersController {
   ) {}
 
   @Creates('a planner', PlannerWithSecret)
-  async create(@MakerId() maker: string, @Body() dto: PlannerDto, @Res({ passthrough: true }) response: Response) {
-    const made = await this.planners.register(maker, readPlanner(dto, this.settings.addresses));
+  async create(
+    @MakerId() maker: string,
+    @Body() dto: PlannerDto,
+    @Idempotent() request: IdempotentRequest,
+    @Res({ passthrough: true }) response: Response,
+  ) {
+    const made = await this.planners.register(maker, readPlanner(dto, this.settings.addresses), request);
     response.location(`/v1/planners/${made.planner.id}`);
     return withEtag(response, made);
   }
@@ -78,6 +85,7 @@ export class PlannersController {
   }
 
   @Post(':id/secret')
+  @TakesIdempotencyKey()
   @HttpCode(200)
   @ID
   @ApiOperation({
@@ -86,8 +94,13 @@ export class PlannersController {
   })
   @ApiOkResponse({ description: 'The new secret, shown this once.', type: PlannerWithSecret })
   @ApiProblems(404, 422)
-  async replaceSecret(@MakerId() maker: string, @Id() id: string, @Res({ passthrough: true }) response: Response) {
-    return withEtag(response, await this.planners.replaceSecret(maker, id));
+  async replaceSecret(
+    @MakerId() maker: string,
+    @Id() id: string,
+    @Idempotent() request: IdempotentRequest,
+    @Res({ passthrough: true }) response: Response,
+  ) {
+    return withEtag(response, await this.planners.replaceSecret(maker, id, request));
   }
 
   @Post(':id/pause')

@@ -8,6 +8,7 @@ import type { RecordRow } from '../../records/record.entity.ts';
 import { RecordRepository } from '../../records/record.repository.ts';
 import { clock, nowButNotBefore } from '../../clock/steady-clock.ts';
 import { newId } from '../../storage/new-id.ts';
+import type { IdempotentRequest } from '../../idempotency/idempotent-request.ts';
 import { UnitOfWork } from '../../storage/unit-of-work.ts';
 import { Outbox } from '../outbox/outbox.ts';
 import type { PlannerDocument } from './planner-document.ts';
@@ -19,6 +20,8 @@ export interface WithSecret {
   readonly planner: PlannerRow;
   readonly secret: string | null;
 }
+
+type Change = (planner: PlannerRow, manager: EntityManager) => WithSecret | Promise<WithSecret>;
 
 /** The planners a maker hands sheets on to. */
 @Injectable()
@@ -34,7 +37,7 @@ export class Planners {
     this.kept = new KeptRecords('planner', rows, work);
   }
 
-  async register(makerId: string, document: PlannerDocument): Promise<WithSecret> {
+  register(makerId: string, document: PlannerDocument, request: IdempotentRequest): Promise<WithSecret> {
     const now = clock.now().toISOString();
     const bare: PlannerRow = {
       id: newId(),
@@ -48,8 +51,16 @@ export class Planners {
       secrets: [],
     };
     const made = this.withSecretIfReached(bare);
-    await this.work.write((manager) => manager.insert(PLANNER, made.planner));
-    return made;
+    const insert = async (manager: EntityManager): Promise<WithSecret> => {
+      await manager.insert(PLANNER, made.planner);
+      return made;
+    };
+    return request.once(
+      (work) => this.work.write(work),
+      makerId,
+      insert,
+      ({ planner }) => planner.id,
+    );
   }
 
   /** @throws DomainError `not-found` */
@@ -76,14 +87,21 @@ export class Planners {
   }
 
   /** A new secret; the old one stays valid for a day. @throws DomainError `not-found`, `planner-without-address` */
-  replaceSecret(makerId: string, id: string): Promise<WithSecret> {
-    return this.update(makerId, id, (planner) => {
+  replaceSecret(makerId: string, id: string, request: IdempotentRequest): Promise<WithSecret> {
+    const replace = (planner: PlannerRow): WithSecret => {
       if (planner.document.address === null) {
         throw new DomainError('planner-without-address', 'This planner has no address, so nothing is signed for it.');
       }
       const { shown, secrets } = this.secrets.make(id, planner.secrets, new Date());
       return { planner: { ...planner, secrets }, secret: shown };
-    });
+    };
+    const update = (manager: EntityManager) => this.updateWithin(manager, makerId, id, replace);
+    return request.once(
+      (work) => this.work.erase(work),
+      makerId,
+      update,
+      () => id,
+    );
   }
 
   /** Sends nothing for now; what is handed on waits. @throws DomainError `not-found` */
@@ -115,19 +133,17 @@ export class Planners {
     return { planner: { ...planner, secrets }, secret: shown };
   }
 
-  private update(
-    makerId: string,
-    id: string,
-    change: (planner: PlannerRow, manager: EntityManager) => WithSecret | Promise<WithSecret>,
-  ): Promise<WithSecret> {
-    return this.work.erase(async (manager) => {
-      const before = await this.need(manager, makerId, id);
-      const { planner, secret } = await change(before, manager);
-      const next = { ...planner, version: before.version + 1, updatedAt: nowButNotBefore(before.updatedAt) };
-      const { id: _id, makerId: _maker, createdAt: _made, ...changed } = next;
-      const { affected } = await manager.update(PLANNER, { id, makerId, version: before.version }, changed);
-      if (affected === 1) return { planner: next, secret };
-      throw new DomainError('changed-since', 'It was changed at the same moment. Read it again.');
-    });
+  private update(makerId: string, id: string, change: Change): Promise<WithSecret> {
+    return this.work.erase((manager) => this.updateWithin(manager, makerId, id, change));
+  }
+
+  private async updateWithin(manager: EntityManager, makerId: string, id: string, change: Change): Promise<WithSecret> {
+    const before = await this.need(manager, makerId, id);
+    const { planner, secret } = await change(before, manager);
+    const next = { ...planner, version: before.version + 1, updatedAt: nowButNotBefore(before.updatedAt) };
+    const { id: _id, makerId: _maker, createdAt: _made, ...changed } = next;
+    const { affected } = await manager.update(PLANNER, { id, makerId, version: before.version }, changed);
+    if (affected === 1) return { planner: next, secret };
+    throw new DomainError('changed-since', 'It was changed at the same moment. Read it again.');
   }
 }

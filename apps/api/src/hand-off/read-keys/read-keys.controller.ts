@@ -12,6 +12,8 @@ import { ApiProblems, BODY_PROBLEMS } from '../../http/api-problems.ts';
 import { Id } from '../../http/id.ts';
 import { PageQuery } from '../../http/page.ts';
 import { ReportsErasure } from '../../storage/reports-erasure.ts';
+import { Idempotent, IdempotentRequest } from '../../idempotency/idempotent-request.ts';
+import { TakesIdempotencyKey } from '../../idempotency/takes-idempotency-key.ts';
 import { MakerId } from '../../maker/maker-id.ts';
 import { KeptReadKey, keptReadKey, NewReadKey, newReadKey, ReadKeyDto, ReadKeyPage } from './read-key.dto.ts';
 import { ReadKeys } from './read-keys.ts';
@@ -25,6 +27,7 @@ export class ReadKeysController {
   constructor(private readonly keys: ReadKeys) {}
 
   @Post()
+  @TakesIdempotencyKey()
   @ApiOperation({
     summary: 'Make a key that lets a planner read one sheet, or all',
     description: 'It opens GET /v1/target-sheets/{id}, and the list where it is for all sheets; nothing else.',
@@ -34,10 +37,11 @@ export class ReadKeysController {
   async make(
     @MakerId() maker: string,
     @Body() { title, targetSheetId, expiresAt }: ReadKeyDto,
+    @Idempotent() request: IdempotentRequest,
     @Res({ passthrough: true }) response: Response,
   ): Promise<NewReadKey> {
     const purpose = { title, targetSheetId: targetSheetId ?? null, expiresAt: expiresAt ?? null };
-    const made = await this.keys.make(maker, purpose);
+    const made = await this.keys.make(maker, purpose, request);
     response.location(`/v1/read-keys/${made.row.id}`);
     return newReadKey(made);
   }

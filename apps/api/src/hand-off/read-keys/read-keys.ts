@@ -3,6 +3,7 @@ import { LessThan, type EntityManager } from 'typeorm';
 import { DomainError } from '#measure';
 import { idOfCursor, pageOf, type Page, type PageQuery } from '../../http/page.ts';
 import { newId } from '../../storage/new-id.ts';
+import { forgetMade, type IdempotentRequest } from '../../idempotency/idempotent-request.ts';
 import { UnitOfWork } from '../../storage/unit-of-work.ts';
 import { TargetSheetRepository } from '../../target-sheets/target-sheet.repository.ts';
 import { hashOf, newKeyText, shownOf } from './key-text.ts';
@@ -29,7 +30,11 @@ export class ReadKeys {
   ) {}
 
   /** @throws DomainError `sheet-unknown`, `expiry-past` */
-  async make(makerId: string, { title, targetSheetId, expiresAt }: KeyPurpose): Promise<MadeKey> {
+  async make(
+    makerId: string,
+    { title, targetSheetId, expiresAt }: KeyPurpose,
+    request: IdempotentRequest,
+  ): Promise<MadeKey> {
     const now = new Date().toISOString();
     if (expiresAt !== null && expiresAt <= now) {
       throw new DomainError('expiry-past', 'This time is past; the key would open nothing.', '/expiresAt');
@@ -47,13 +52,19 @@ export class ReadKeys {
       revokedAt: null,
       lastUsedAt: null,
     };
-    await this.work.write(async (manager) => {
+    const insert = async (manager: EntityManager): Promise<MadeKey> => {
       if (targetSheetId !== null && (await this.sheets.find(manager, makerId, targetSheetId)) === null) {
         throw new DomainError('sheet-unknown', 'There is no target sheet with this id.', '/targetSheetId');
       }
       await manager.insert(READ_KEY, row);
-    });
-    return { row, key };
+      return { row, key };
+    };
+    return request.once(
+      (work) => this.work.write(work),
+      makerId,
+      insert,
+      ({ row: { id } }) => id,
+    );
   }
 
   /** @throws DomainError `not-found` */
@@ -86,6 +97,7 @@ export class ReadKeys {
     await this.work.erase(async (manager) => {
       await this.need(manager, makerId, id);
       await manager.delete(READ_KEY, { makerId, id });
+      await forgetMade(manager, makerId, id);
     });
   }
 

@@ -2,6 +2,8 @@ import { Body, Controller, Post, Res } from '@nestjs/common';
 import { ApiBody, ApiOperation, ApiTags, getSchemaPath } from '@nestjs/swagger';
 import type { Response } from 'express';
 import { ApiProblems, BODY_PROBLEMS } from '../../http/api-problems.ts';
+import { Idempotent, IdempotentRequest } from '../../idempotency/idempotent-request.ts';
+import { TakesIdempotencyKey } from '../../idempotency/takes-idempotency-key.ts';
 import { MakerId } from '../../maker/maker-id.ts';
 import { ApiSheet, SHEET_SCHEMA } from '../../target-sheets/api-sheet.ts';
 import { AcceptedFormat, sendKeptSheet, type SheetFormat } from '../../target-sheets/sheet-format.ts';
@@ -16,6 +18,7 @@ export class SheetImportController {
   constructor(private readonly sheets: SheetImport) {}
 
   @Post('import')
+  @TakesIdempotencyKey()
   @ApiOperation({
     summary: 'Read a target sheet in and keep it, with its id',
     description:
@@ -29,9 +32,10 @@ export class SheetImportController {
     @MakerId() maker: string,
     @Body() json: unknown,
     @AcceptedFormat() format: SheetFormat,
+    @Idempotent() request: IdempotentRequest,
     @Res() response: Response,
   ): Promise<void> {
-    const { row, known } = await this.sheets.readIn(maker, json);
+    const { row, known } = await this.sheets.readIn(maker, json, request);
     response.status(known ? 200 : 201).location(`/v1/target-sheets/${row.id}`);
     sendKeptSheet(response, format, row.sheet);
   }

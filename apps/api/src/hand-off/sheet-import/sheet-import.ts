@@ -1,8 +1,10 @@
 import { isDeepStrictEqual } from 'node:util';
 import { Injectable } from '@nestjs/common';
+import type { EntityManager } from 'typeorm';
 import { DomainError } from '#measure';
 import { readSheet, type TargetSheet } from '#target-sheet';
 import { ID_PATTERN } from '../../http/id.ts';
+import type { IdempotentRequest } from '../../idempotency/idempotent-request.ts';
 import { UnitOfWork } from '../../storage/unit-of-work.ts';
 import { summaryOf, type TargetSheetRow } from '../../target-sheets/target-sheet.entity.ts';
 import { TargetSheetRepository } from '../../target-sheets/target-sheet.repository.ts';
@@ -28,9 +30,9 @@ export class SheetImport {
    *
    * @throws DomainError of `readSheet`; `sheet-id-unusable`, `sheet-time-unusable`, `sheet-rules-unusable`; `sheet-differs`
    */
-  readIn(makerId: string, json: unknown): Promise<ReadIn> {
+  readIn(makerId: string, json: unknown, request: IdempotentRequest): Promise<ReadIn> {
     const row = rowOf(makerId, readSheet(json));
-    return this.work.write(async (manager) => {
+    const keep = async (manager: EntityManager): Promise<ReadIn> => {
       const kept = await this.sheets.find(manager, makerId, row.id);
       if (kept === null) {
         await this.sheets.insert(manager, row);
@@ -38,7 +40,13 @@ export class SheetImport {
       }
       if (isDeepStrictEqual(JSON.parse(kept.sheet), json)) return { row: kept, known: true };
       throw new DomainError('sheet-differs', 'Another sheet with this id is kept; a kept sheet never changes.');
-    });
+    };
+    return request.once(
+      (work) => this.work.write(work),
+      makerId,
+      keep,
+      ({ row: { id } }) => id,
+    );
   }
 }
 

@@ -6,16 +6,27 @@ import { DomainError } from '#measure';
 const LONGEST = 200;
 
 /** The request's Idempotency-Key header; null without one. @throws DomainError `idempotency-key-unreadable` */
-export const IdempotencyKey = createParamDecorator((_: unknown, context: ExecutionContext): string | null => {
-  const key = context.switchToHttp().getRequest<Request>().header('idempotency-key');
+export const IdempotencyKey = createParamDecorator((_: unknown, context: ExecutionContext): string | null =>
+  idempotencyKeyOf(context.switchToHttp().getRequest<Request>()),
+);
+
+export function idempotencyKeyOf(request: Request): string | null {
+  const key = request.header('idempotency-key');
   if (key === undefined) return null;
   if (/^[\x21-\x7e]+$/.test(key) && key.length <= LONGEST) return key;
   throw new DomainError(
     'idempotency-key-unreadable',
     `Idempotency-Key takes 1 to ${LONGEST} visible ASCII characters, such as a UUID.`,
   );
-});
+}
 
 /** What two requests have in common only when they ask for the same. `request` is plain data, its keys in a fixed order. */
 export const fingerprintOf = (request: object): string =>
   createHash('sha256').update(JSON.stringify(request)).digest('hex');
+
+/** The error of a key that was sent with another request before. */
+export const keyReused = (): DomainError =>
+  new DomainError(
+    'idempotency-key-reused',
+    'This Idempotency-Key was sent with another request before; send each new request with a key of its own.',
+  );
