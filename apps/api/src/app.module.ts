@@ -8,6 +8,7 @@ import { HandOffModule } from './hand-off/hand-off.module.ts';
 import { HealthController } from './health/health.controller.ts';
 import { EtagInterceptor } from './http/etag.interceptor.ts';
 import { InputPipe } from './http/input.pipe.ts';
+import { LinkInterceptor } from './http/link.interceptor.ts';
 import { ProblemFilter } from './http/problem.filter.ts';
 import { UnexpectedInputGuard } from './http/unexpected-input.guard.ts';
 import { IdempotencyModule } from './idempotency/idempotency.module.ts';
@@ -38,6 +39,7 @@ export class AppModule {
       providers: [
         { provide: APP_GUARD, useClass: UnexpectedInputGuard },
         { provide: APP_INTERCEPTOR, useClass: EtagInterceptor },
+        { provide: APP_INTERCEPTOR, useClass: LinkInterceptor },
         { provide: APP_PIPE, useClass: InputPipe },
         { provide: APP_FILTER, useClass: ProblemFilter },
       ],

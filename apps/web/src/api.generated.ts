@@ -1380,8 +1380,6 @@ export interface components {
         SheetRunDto: {
             /** @description In the order of the table, or of the sizes named. */
             items: components["schemas"]["SizedSheetDto"][];
-            /** @description There is one page. */
-            next: null;
         };
         KeepSheetDto: {
             /**
@@ -2789,6 +2787,8 @@ export interface operations {
                 limit?: number;
                 /** @description `next` of the page before; absent for the first page. */
                 cursor?: string;
+                /** @description Only what was changed at this time or later (of what never changes: made). The time itself is included, so that nothing is missed. */
+                since?: string | null;
             };
             header?: {
                 /** @description The ETag of what is known already. */
@@ -2804,6 +2804,8 @@ export interface operations {
                 headers: {
                     /** @description Of this answer, for If-None-Match. */
                     ETag?: string;
+                    /** @description Where the next page is, and the first (RFC 8288): <…>; rel="next". */
+                    Link?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -2861,6 +2863,8 @@ export interface operations {
             header?: {
                 /** @description The form wanted; without it JSON. */
                 Accept?: "application/json" | "text/csv" | "image/svg+xml" | "text/plain";
+                /** @description For a day the same request with the same key makes nothing more and is answered as the first was; another request with it is refused. */
+                "Idempotency-Key"?: string;
             };
             path?: never;
             cookie?: never;
@@ -3183,6 +3187,8 @@ export interface operations {
                 limit?: number;
                 /** @description `next` of the page before; absent for the first page. */
                 cursor?: string;
+                /** @description Only what was changed at this time or later (of what never changes: made). The time itself is included, so that nothing is missed. */
+                since?: string | null;
             };
             header?: {
                 /** @description The ETag of what is known already. */
@@ -3198,6 +3204,8 @@ export interface operations {
                 headers: {
                     /** @description Of this answer, for If-None-Match. */
                     ETag?: string;
+                    /** @description Where the next page is, and the first (RFC 8288): <…>; rel="next". */
+                    Link?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3234,7 +3242,10 @@ export interface operations {
     bodies_create: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description For a day the same request with the same key makes nothing more and is answered as the first was; another request with it is refused. */
+                "Idempotency-Key"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -3756,6 +3767,8 @@ export interface operations {
                 limit?: number;
                 /** @description `next` of the page before; absent for the first page. */
                 cursor?: string;
+                /** @description Only what was changed at this time or later (of what never changes: made). The time itself is included, so that nothing is missed. */
+                since?: string | null;
             };
             header?: {
                 /** @description The ETag of what is known already. */
@@ -3771,6 +3784,8 @@ export interface operations {
                 headers: {
                     /** @description Of this answer, for If-None-Match. */
                     ETag?: string;
+                    /** @description Where the next page is, and the first (RFC 8288): <…>; rel="next". */
+                    Link?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3807,7 +3822,10 @@ export interface operations {
     garments_create: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description For a day the same request with the same key makes nothing more and is answered as the first was; another request with it is refused. */
+                "Idempotency-Key"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -4170,6 +4188,8 @@ export interface operations {
                 limit?: number;
                 /** @description `next` of the page before; absent for the first page. */
                 cursor?: string;
+                /** @description Only what was changed at this time or later (of what never changes: made). The time itself is included, so that nothing is missed. */
+                since?: string | null;
             };
             header?: {
                 /** @description The ETag of what is known already. */
@@ -4185,6 +4205,8 @@ export interface operations {
                 headers: {
                     /** @description Of this answer, for If-None-Match. */
                     ETag?: string;
+                    /** @description Where the next page is, and the first (RFC 8288): <…>; rel="next". */
+                    Link?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4221,7 +4243,10 @@ export interface operations {
     fabrics_create: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description For a day the same request with the same key makes nothing more and is answered as the first was; another request with it is refused. */
+                "Idempotency-Key"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -4859,6 +4884,8 @@ export interface operations {
                 limit?: number;
                 /** @description `next` of the page before; absent for the first page. */
                 cursor?: string;
+                /** @description Only what was changed at this time or later (of what never changes: made). The time itself is included, so that nothing is missed. */
+                since?: string | null;
             };
             header?: {
                 /** @description The ETag of what is known already. */
@@ -4874,6 +4901,8 @@ export interface operations {
                 headers: {
                     /** @description Of this answer, for If-None-Match. */
                     ETag?: string;
+                    /** @description Where the next page is, and the first (RFC 8288): <…>; rel="next". */
+                    Link?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -4910,7 +4939,10 @@ export interface operations {
     Planners_create: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description For a day the same request with the same key makes nothing more and is answered as the first was; another request with it is refused. */
+                "Idempotency-Key"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -5251,7 +5283,10 @@ export interface operations {
     Planners_replaceSecret: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description For a day the same request with the same key makes nothing more and is answered as the first was; another request with it is refused. */
+                "Idempotency-Key"?: string;
+            };
             path: {
                 id: string;
             };
@@ -5539,7 +5574,7 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description The same request with the same key is answered as the first was, and handed on once. */
+                /** @description For a day the same request with the same key makes nothing more and is answered as the first was; another request with it is refused. */
                 "Idempotency-Key"?: string;
             };
             path: {
@@ -5638,7 +5673,7 @@ export interface operations {
         parameters: {
             query?: never;
             header?: {
-                /** @description The same request with the same key is answered as the first was, and handed on once. */
+                /** @description For a day the same request with the same key makes nothing more and is answered as the first was; another request with it is refused. */
                 "Idempotency-Key"?: string;
             };
             path: {
@@ -5753,6 +5788,8 @@ export interface operations {
                 limit?: number;
                 /** @description `next` of the page before; absent for the first page. */
                 cursor?: string;
+                /** @description Only what was changed at this time or later (of what never changes: made). The time itself is included, so that nothing is missed. */
+                since?: string | null;
                 /** @description To this planner only. */
                 planner?: string | null;
                 /** @description Of this sheet only. */
@@ -5774,6 +5811,8 @@ export interface operations {
                 headers: {
                     /** @description Of this answer, for If-None-Match. */
                     ETag?: string;
+                    /** @description Where the next page is, and the first (RFC 8288): <…>; rel="next". */
+                    Link?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5933,6 +5972,8 @@ export interface operations {
                 limit?: number;
                 /** @description `next` of the page before; absent for the first page. */
                 cursor?: string;
+                /** @description Only what was changed at this time or later (of what never changes: made). The time itself is included, so that nothing is missed. */
+                since?: string | null;
             };
             header?: {
                 /** @description The ETag of what is known already. */
@@ -5948,6 +5989,8 @@ export interface operations {
                 headers: {
                     /** @description Of this answer, for If-None-Match. */
                     ETag?: string;
+                    /** @description Where the next page is, and the first (RFC 8288): <…>; rel="next". */
+                    Link?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -5984,7 +6027,10 @@ export interface operations {
     ReadKeys_make: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description For a day the same request with the same key makes nothing more and is answered as the first was; another request with it is refused. */
+                "Idempotency-Key"?: string;
+            };
             path?: never;
             cookie?: never;
         };
@@ -6228,6 +6274,8 @@ export interface operations {
             header?: {
                 /** @description The form wanted; without it JSON. */
                 Accept?: "application/json" | "text/csv" | "image/svg+xml" | "text/plain";
+                /** @description For a day the same request with the same key makes nothing more and is answered as the first was; another request with it is refused. */
+                "Idempotency-Key"?: string;
             };
             path?: never;
             cookie?: never;

@@ -92,11 +92,18 @@ const IF_NONE_MATCH = {
 const NOT_MODIFIED = { description: 'As the request knows it.' };
 const ETAG = { description: 'Of this answer, for If-None-Match.', schema: { type: 'string' } };
 
+const LINK = {
+  description: 'Where the next page is, and the first (RFC 8288): <…>; rel="next".',
+  schema: { type: 'string' },
+};
+
 /** Whatever is read has an ETag, and is not sent again to who names it. */
 function addCaching(operation: Operation): void {
   const { responses, parameters = [] } = operation;
   operation.parameters = [...parameters, IF_NONE_MATCH];
   responses['304'] = NOT_MODIFIED;
   const found = responses['200'];
-  if (found !== undefined) found.headers = { ETag: ETAG, ...found.headers };
+  if (found === undefined) return;
+  const isList = parameters.some((parameter) => 'name' in parameter && parameter.name === 'cursor');
+  found.headers = { ETag: ETAG, ...(isList && { Link: LINK }), ...found.headers };
 }

@@ -3,6 +3,9 @@ import { Transform } from 'class-transformer';
 import { ApiProperty } from '@nestjs/swagger';
 import { IsInt, IsOptional, IsString, Max, MaxLength, Min } from 'class-validator';
 
+import type { PageRows } from '../storage/in-page.ts';
+import { TimeField } from './time-field.ts';
+
 const LIMIT = { message: 'limit must be a whole number from 1 to 100' };
 
 /** Which part of a list is asked for. */
@@ -34,7 +37,19 @@ export class PageQuery {
   @IsString({ message: 'cursor must be a text: the `next` of the page before' })
   @MaxLength(64, { message: 'cursor must be the `next` of the page before' })
   cursor?: string;
+
+  @TimeField(
+    'Only what was changed at this time or later (of what never changes: made). The time itself is included, so that nothing is missed.',
+  )
+  since?: string | null;
 }
+
+/** The rows that are asked for. @throws DomainError `cursor-unreadable` */
+export const rowsOf = ({ limit, cursor, since }: PageQuery): PageRows => ({
+  limit,
+  before: cursor === undefined ? null : idOfCursor(cursor),
+  since: since ?? null,
+});
 
 /** A part of a list, newest first; `next` is the cursor of the following part, null at the end. */
 export interface Page<T> {
@@ -49,12 +64,12 @@ export function pageOf<R extends { id: string }>(rows: R[], limit: number): Page
   return { items, next: rows.length > limit && last !== undefined ? cursorOf(last.id) : null };
 }
 
-export function cursorOf(id: string): string {
+function cursorOf(id: string): string {
   return Buffer.from(id).toString('base64url');
 }
 
 /** The id after which a page starts. @throws DomainError `cursor-unreadable` */
-export function idOfCursor(cursor: string): string {
+function idOfCursor(cursor: string): string {
   const id = Buffer.from(cursor, 'base64url').toString('latin1');
   if (/^[0-9a-f-]{36}$/.test(id)) return id;
   throw new DomainError('cursor-unreadable', 'The cursor is not one that a list gave as `next`.');

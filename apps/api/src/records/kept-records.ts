@@ -1,7 +1,7 @@
 import { DomainError } from '#measure';
 import type { EntityManager } from 'typeorm';
 import { expectVersion, requireIfMatch } from '../http/if-match.ts';
-import { idOfCursor, pageOf, type Page, type PageQuery } from '../http/page.ts';
+import { pageOf, rowsOf, type Page, type PageQuery } from '../http/page.ts';
 import { clock, nowButNotBefore } from '../clock/steady-clock.ts';
 import { newId } from '../storage/new-id.ts';
 import { forgetMade, type IdempotentRequest } from '../idempotency/idempotent-request.ts';
@@ -37,9 +37,9 @@ export class KeptRecords<D extends object> {
     return this.work.read((manager) => this.need(manager, makerId, id));
   }
 
-  async list(makerId: string, { limit, cursor }: PageQuery): Promise<Page<RecordRow<D>>> {
-    const before = cursor === undefined ? undefined : idOfCursor(cursor);
-    return pageOf(await this.work.read((manager) => this.rows.page(manager, makerId, limit, before)), limit);
+  async list(makerId: string, page: PageQuery): Promise<Page<RecordRow<D>>> {
+    const rows = rowsOf(page);
+    return pageOf(await this.work.read((manager) => this.rows.page(manager, makerId, rows)), rows.limit);
   }
 
   /** @throws DomainError `not-found`, `if-match-missing`, `changed-since` */

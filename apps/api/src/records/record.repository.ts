@@ -1,5 +1,6 @@
-import { LessThan, type EntityManager, type EntitySchema } from 'typeorm';
+import { type EntityManager, type EntitySchema } from 'typeorm';
 import type { RecordRow } from './record.entity.ts';
+import { inPage, type PageRows } from '../storage/in-page.ts';
 
 /** The rows of one kind of record. Every method is bound to a maker, and to the unit of work whose manager it is given. */
 export class RecordRepository<D> {
@@ -13,12 +14,12 @@ export class RecordRepository<D> {
     return manager.findOneBy(this.entity, { makerId, id }) as Promise<RecordRow<D> | null>;
   }
 
-  /** The newest first, from below `before`, one more than `limit`. */
-  page(manager: EntityManager, makerId: string, limit: number, before?: string): Promise<RecordRow<D>[]> {
+  /** The newest first, one more than asked for. */
+  page(manager: EntityManager, makerId: string, rows: PageRows): Promise<RecordRow<D>[]> {
     return manager.find(this.entity, {
-      where: { makerId, ...(before !== undefined && { id: LessThan(before) }) },
+      where: { makerId, ...inPage<RecordRow>(rows, 'updatedAt') },
       order: { id: 'DESC' },
-      take: limit + 1,
+      take: rows.limit + 1,
     }) as Promise<RecordRow<D>[]>;
   }
 

@@ -24,8 +24,6 @@ class SheetRunDto {
     description: 'In the order of the table, or of the sizes named.',
   })
   items!: SizedSheetDto[];
-  @ApiProperty({ type: 'null', description: 'There is one page.' })
-  next!: null;
 }
 
 /** Sheets that are computed and not kept. */
@@ -57,6 +55,6 @@ export class ComputeController {
   @ApiProblems(...BODY_PROBLEMS)
   run(@Body() dto: RunSheetsDto) {
     const choices = { ...sheetChoices(dto, []), fabric: dto.fabric };
-    return { items: this.composer.run(choices, dto.table, dto.sizes ?? null), next: null };
+    return { items: this.composer.run(choices, dto.table, dto.sizes ?? null) };
   }
 }

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
-import { LessThan, type EntityManager } from 'typeorm';
+import { type EntityManager } from 'typeorm';
 import { TARGET_SHEET, type TargetSheetRow } from './target-sheet.entity.ts';
+import { inPage, type PageRows } from '../storage/in-page.ts';
 
 /** A row without the sheet itself, for lists. */
 export type SheetEntry = Omit<TargetSheetRow, 'sheet'>;
@@ -31,13 +32,13 @@ export class TargetSheetRepository {
     return manager.findOneBy(TARGET_SHEET, { makerId, id });
   }
 
-  /** The newest first, from below `before`, one more than `limit`. */
-  page(manager: EntityManager, makerId: string, limit: number, before?: string): Promise<SheetEntry[]> {
+  /** The newest first, one more than asked for. */
+  page(manager: EntityManager, makerId: string, rows: PageRows): Promise<SheetEntry[]> {
     return manager.find(TARGET_SHEET, {
       select: [...ENTRY],
-      where: { makerId, ...(before !== undefined && { id: LessThan(before) }) },
+      where: { makerId, ...inPage<TargetSheetRow>(rows, 'createdAt') },
       order: { id: 'DESC' },
-      take: limit + 1,
+      take: rows.limit + 1,
     });
   }
 

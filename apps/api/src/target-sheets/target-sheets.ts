@@ -5,7 +5,7 @@ import type { TargetSheet } from '#target-sheet';
 import { Bodies } from '../bodies/bodies.ts';
 import { Fabrics } from '../fabrics/fabrics.ts';
 import { Garments } from '../garments/garments.ts';
-import { idOfCursor, pageOf, type Page, type PageQuery } from '../http/page.ts';
+import { pageOf, rowsOf, type Page, type PageQuery } from '../http/page.ts';
 import { forgetMade, type IdempotentRequest } from '../idempotency/idempotent-request.ts';
 import type { KeptRecords } from '../records/kept-records.ts';
 import type { RecordRow } from '../records/record.entity.ts';
@@ -101,10 +101,10 @@ export class TargetSheets {
     });
   }
 
-  list(makerId: string, { limit, cursor }: PageQuery): Promise<Page<WithChanges<SheetEntry> & { id: string }>> {
-    const before = cursor === undefined ? undefined : idOfCursor(cursor);
+  list(makerId: string, page: PageQuery): Promise<Page<WithChanges<SheetEntry> & { id: string }>> {
+    const rows = rowsOf(page);
     return this.work.read(async (manager) => {
-      const { items, next } = pageOf(await this.rows.page(manager, makerId, limit, before), limit);
+      const { items, next } = pageOf(await this.rows.page(manager, makerId, rows), rows.limit);
       const current = await currentVersions(manager, makerId, items);
       return { items: items.map((row) => ({ id: row.id, row, changed: inputsChanged(row, current), current })), next };
     });

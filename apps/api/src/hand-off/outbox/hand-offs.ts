@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
 import { DomainError } from '#measure';
-import { idOfCursor, pageOf, type Page, type PageQuery } from '../../http/page.ts';
+import { pageOf, rowsOf, type Page, type PageQuery } from '../../http/page.ts';
 import { clock } from '../../clock/steady-clock.ts';
 import { UnitOfWork } from '../../storage/unit-of-work.ts';
 import { TargetSheetRepository } from '../../target-sheets/target-sheet.repository.ts';
@@ -47,9 +47,9 @@ export class HandOffs {
     });
   }
 
-  async list(makerId: string, { limit, cursor }: PageQuery, filter: HandOffFilter): Promise<Page<HandOffRow>> {
-    const before = cursor === undefined ? undefined : idOfCursor(cursor);
-    return pageOf(await this.work.read((manager) => this.outbox.page(manager, makerId, filter, limit, before)), limit);
+  async list(makerId: string, page: PageQuery, filter: HandOffFilter): Promise<Page<HandOffRow>> {
+    const rows = rowsOf(page);
+    return pageOf(await this.work.read((manager) => this.outbox.page(manager, makerId, filter, rows)), rows.limit);
   }
 
   /** Sends a dead one again, with the id it had. @throws DomainError `not-found`, `hand-off-not-dead` */

@@ -1,8 +1,9 @@
 import { Injectable } from '@nestjs/common';
-import { LessThan, type EntityManager } from 'typeorm';
+import { type EntityManager } from 'typeorm';
 import { tryUntil } from '../delivery/back-off.ts';
 import { ATTEMPT, type AttemptRow } from './attempt.entity.ts';
 import { HAND_OFF, type HandOffRow, type HandOffState } from './hand-off.entity.ts';
+import { inPage, type PageRows } from '../../storage/in-page.ts';
 
 /** Which hand-offs are asked for. */
 export interface HandOffFilter {
@@ -33,19 +34,13 @@ export class Outbox {
     return where.length === 0 ? [] : manager.findBy(HAND_OFF, where);
   }
 
-  /** The newest first, from below `before`, one more than `limit`. */
-  page(
-    manager: EntityManager,
-    makerId: string,
-    filter: HandOffFilter,
-    limit: number,
-    before?: string,
-  ): Promise<HandOffRow[]> {
+  /** The newest first, one more than asked for. */
+  page(manager: EntityManager, makerId: string, filter: HandOffFilter, rows: PageRows): Promise<HandOffRow[]> {
     const said = Object.fromEntries(Object.entries(filter).filter(([, value]) => value !== undefined));
     return manager.find(HAND_OFF, {
-      where: { makerId, ...said, ...(before !== undefined && { id: LessThan(before) }) },
+      where: { makerId, ...said, ...inPage<HandOffRow>(rows, 'createdAt') },
       order: { id: 'DESC' },
-      take: limit + 1,
+      take: rows.limit + 1,
     });
   }
 

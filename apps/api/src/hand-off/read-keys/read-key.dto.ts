@@ -1,6 +1,6 @@
 import { ApiProperty } from '@nestjs/swagger';
 import { IdField, TextField } from '../../http/fields.ts';
-import { TimeField } from './time-field.ts';
+import { TimeField } from '../../http/time-field.ts';
 import type { ReadKeyRow } from './read-key.entity.ts';
 import type { MadeKey } from './read-keys.ts';
 

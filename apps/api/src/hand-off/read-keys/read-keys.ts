@@ -1,9 +1,10 @@
 import { Injectable } from '@nestjs/common';
-import { LessThan, type EntityManager } from 'typeorm';
+import type { EntityManager } from 'typeorm';
 import { DomainError } from '#measure';
-import { idOfCursor, pageOf, type Page, type PageQuery } from '../../http/page.ts';
+import { pageOf, rowsOf, type Page, type PageQuery } from '../../http/page.ts';
 import { newId } from '../../storage/new-id.ts';
 import { forgetMade, type IdempotentRequest } from '../../idempotency/idempotent-request.ts';
+import { inPage } from '../../storage/in-page.ts';
 import { UnitOfWork } from '../../storage/unit-of-work.ts';
 import { TargetSheetRepository } from '../../target-sheets/target-sheet.repository.ts';
 import { hashOf, newKeyText, shownOf } from './key-text.ts';
@@ -72,13 +73,13 @@ export class ReadKeys {
     return this.work.read((manager) => this.need(manager, makerId, id));
   }
 
-  async list(makerId: string, { limit, cursor }: PageQuery): Promise<Page<ReadKeyRow>> {
-    const before = cursor === undefined ? {} : { id: LessThan(idOfCursor(cursor)) };
-    const where = { makerId, ...before };
+  async list(makerId: string, page: PageQuery): Promise<Page<ReadKeyRow>> {
+    const asked = rowsOf(page);
+    const where = { makerId, ...inPage<ReadKeyRow>(asked, 'createdAt') };
     const rows = await this.work.read((manager) =>
-      manager.find(READ_KEY, { where, order: { id: 'DESC' }, take: limit + 1 }),
+      manager.find(READ_KEY, { where, order: { id: 'DESC' }, take: asked.limit + 1 }),
     );
-    return pageOf(rows, limit);
+    return pageOf(rows, asked.limit);
   }
 
   /** It opens nothing from now on. Revoking twice keeps the first time. @throws DomainError `not-found` */
