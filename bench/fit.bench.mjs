@@ -4,8 +4,9 @@
 import { advise, rulesWith } from '#fit';
 import { resolveBody } from '#body';
 import { resolveFabric } from '#fabric';
+import { compute } from '../dist/libs/fit/src/compute.js';
+import { sheetNumbers } from '../dist/libs/fit/src/sheet-numbers.js';
 import { withText } from '#target-sheet';
-import { workOut } from '../dist/libs/fit/src/work-out.js';
 
 const home = (name, value) => ({ name, value, how: 'home' });
 const body = resolveBody(
@@ -85,7 +86,9 @@ const computing = (i) => {
   kept += advise(requests[i % requests.length]).pieces.length;
 };
 const numbers = (i) => {
-  kept += workOut(requests[i % requests.length]).figures.length;
+  const computed = compute(requests[i % requests.length]);
+  const all = sheetNumbers(computed);
+  for (const planned of computed.model.numbers) if (all.of(planned)) kept++;
 };
 const inWords = (i) => {
   const request = requests[i % requests.length];

@@ -1,14 +1,14 @@
-import type { Advice, Collision } from './advice.ts';
+import type { Advice } from './advice.ts';
 import { advisedEase } from './advised-ease.ts';
 import { cautionsFor } from './cautions.ts';
-import { checkAll, type Checked } from './checking.ts';
+import { judgeAll } from './checks/judge-all.ts';
+import { compute } from './compute.ts';
 import { DimensionWriter } from './dimensions.ts';
 import type { FitRequest } from './fit-request.ts';
 import { MissingMeasures } from './missing.ts';
-import { notesOn } from './notes.ts';
 import { cureForNoSleeve } from './no-sleeve.ts';
-import { S } from './slots.ts';
-import { settle, workOut } from './work-out.ts';
+import { notesOn } from './notes.ts';
+import { sheetNumbers } from './sheet-numbers.ts';
 
 /**
  * From a body, a garment that fits and a fabric to finished measurements: every piece with its reasons, uncertainty and
@@ -17,42 +17,26 @@ import { settle, workOut } from './work-out.ts';
  * `made-twice`; pointers are places in the request.
  */
 export function advise(request: FitRequest): Advice {
-  const worked = workOut(request);
-  const { kappa, inputs, decisions, model, nudging, figures } = worked;
-  const missing = once(() => {
-    const adult = Number.isNaN(kappa) ? settle(request, 1).inputs : inputs;
-    return new MissingMeasures(model, inputs, adult, kappa, request.body);
-  });
-  const cure = cureForNoSleeve(nudging.base, decisions);
-  const checked = checkAll(request, worked, missing);
-  const checks = checked.map(({ check }) => check);
-  const writer = new DimensionWriter({
-    plan: model.plan,
-    nudging,
-    decisions,
-    figures,
-    missing,
-    growth: request.fabric.growth ?? { across: 0, along: 0 },
-    seamAllowance: request.design.seamAllowanceMm,
-    noSleeve: cure === null ? null : { code: 'no-sleeve', params: { cure }, needs: [] },
-  });
+  const computed = compute(request);
+  const { choices, model, evaluation } = computed;
+  const missing = once(() => new MissingMeasures(computed));
+  const cure = cureForNoSleeve(computed);
+  const judged = judgeAll(computed, missing);
+  const checks = judged.map(({ check }) => check);
+  const noSleeve = cure === null ? null : ({ code: 'no-sleeve', params: { cure }, needs: [] } as const);
+  const writer = new DimensionWriter(computed, sheetNumbers(computed), missing, noSleeve);
   const pieces = writer.pieces();
   const { silhouette, length, neckline, basis } = request.design;
   return {
-    design: {
-      silhouette,
-      construction: decisions.construction,
-      length,
-      neckline,
-      basis,
-      ease: advisedEase(request, nudging, decisions),
-    },
+    design: { silhouette, construction: choices.construction, length, neckline, basis, ease: advisedEase(computed) },
     assembled: writer.assembled(),
     pieces,
     checks,
-    collisions: collisionsOf(checked),
-    cautions: cautionsFor(request.body, nudging.base[S.bodyFlat]!),
-    notes: notesOn(request, worked, checks, pieces),
+    collisions: judged
+      .filter(({ check }) => check.verdict === 'fails')
+      .map(({ rule: { wishes, dimension } }) => ({ wishes, dimension })),
+    cautions: cautionsFor(request.body, evaluation.value(model.garment.girths.bodyFlat)),
+    notes: notesOn(computed, checks, pieces),
   };
 }
 
@@ -60,10 +44,4 @@ export function advise(request: FitRequest): Advice {
 function once<T>(make: () => T): () => T {
   let made: T | undefined;
   return () => (made ??= make());
-}
-
-function collisionsOf(checked: readonly Checked[]): Collision[] {
-  return checked
-    .filter(({ check }) => check.verdict === 'fails')
-    .map(({ rule }) => ({ wishes: rule.wishes, dimension: rule.dimension }));
 }

@@ -1,11 +1,9 @@
 import { normalCdf } from '#measure';
 import type { AdvisedDesign } from './advice.ts';
-import type { Decisions } from './decisions.ts';
+import type { Computed } from './compute.ts';
 import { bandOf, type EaseBand, easeBands, easeLies } from './ease.ts';
+import type { Leeway } from './engine/index.ts';
 import type { FitRequest } from './fit-request.ts';
-import type { Nudging } from './nudging.ts';
-import type { Leeway } from './rounding.ts';
-import { S } from './slots.ts';
 
 const known = (x: number): number | null => (Number.isNaN(x) ? null : x);
 
@@ -13,9 +11,10 @@ const known = (x: number): number | null => (Number.isNaN(x) ? null : x);
  * Standard uncertainty of the ease in the table's terms of the finished garment, mm: of the girth to make, and the making.
  * With a garment that fits, of how far that garment and the wearer are known; the new fabric's thickness drops out.
  */
-function easeUncertainty(request: FitRequest, nudging: Nudging, d: Decisions): number {
-  const making = request.rules.making * nudging.base[S.bodyFlat]!;
-  const reference = d.taken.chest ? referenceEaseUncertainty(request) : nudging.uncertainty(S.bodyFlat);
+function easeUncertainty({ request, choices, model, evaluation }: Computed): number {
+  const { bodyFlat } = model.garment.girths;
+  const making = request.rules.making * evaluation.value(bodyFlat);
+  const reference = choices.kept.chest ? referenceEaseUncertainty(request) : evaluation.uncertainty(bodyFlat);
   return Math.hypot(reference, making);
 }
 
@@ -32,46 +31,44 @@ function referenceUncertainty(garment: NonNullable<FitRequest['garment']>): numb
 }
 
 /** The band that was chosen, or the one a plain number (or a garment's own ease) lies in. */
-function bandOfChoice(
-  request: FitRequest,
-  nudging: Nudging,
-  d: Decisions,
-  bands: readonly EaseBand[],
-): EaseBand | null {
+function bandOfChoice({ request, choices, model, evaluation }: Computed, bands: readonly EaseBand[]): EaseBand | null {
   const choice = request.design.ease;
-  if (!d.easeFromGarment && 'category' in choice) return bands.find(({ category }) => category === choice.category)!;
-  return bandOf(nudging.base[S.ease]!, bands);
+  if (!choices.easeFromGarment && 'category' in choice)
+    return bands.find(({ category }) => category === choice.category)!;
+  return bandOf(evaluation.value(model.garment.girths.ease), bands);
 }
 
 /** How far the girth may be rounded for the ease's sake, mm: to the ends of its band, or a fixed way outside every band. */
-export function easeLeeway(request: FitRequest, nudging: Nudging, d: Decisions): Leeway {
-  const bands = easeBands(d.sized);
-  const band = bandOfChoice(request, nudging, d, bands);
-  const ease = nudging.base[S.easeInTable]!;
+export function easeLeeway(computed: Computed): Leeway {
+  const { wearer, kappa, request, model, evaluation } = computed;
+  const band = bandOfChoice(computed, easeBands(wearer.sized));
+  const ease = evaluation.value(model.garment.girths.easeInTable);
   if (!band || Number.isNaN(ease)) {
-    const room = (Number.isNaN(d.kappa) ? d.rules : d.sized)['bare-ease-room'];
+    const room = (Number.isNaN(kappa) ? request.rules : wearer.sized)['bare-ease-room'];
     return { down: -room, up: room };
   }
   return { down: Math.min(band.from - ease, 0), up: Math.max(band.to - ease, 0) };
 }
 
 /** What the ease came to, in the terms of the sheet. */
-export function advisedEase(request: FitRequest, nudging: Nudging, d: Decisions): AdvisedDesign['ease'] {
-  const v = nudging.base;
+export function advisedEase(computed: Computed): AdvisedDesign['ease'] {
+  const { request, choices, wearer, model, evaluation } = computed;
+  const v = evaluation.value;
+  const { girths } = model.garment;
   const choice = request.design.ease;
-  const bands = easeBands(d.sized);
-  const ease = v[S.easeInTable]!;
-  const named = !d.easeFromGarment && 'category' in choice;
-  const band = named ? bandOfChoice(request, nudging, d, bands) : null;
+  const bands = easeBands(wearer.sized);
+  const ease = v(girths.easeInTable);
+  const named = !choices.easeFromGarment && 'category' in choice;
+  const band = named ? bandOfChoice(computed, bands) : null;
   return {
     category: named ? choice.category : null,
     place: named ? choice.place : null,
-    chosen: known(v[S.ease]!),
+    chosen: known(v(girths.ease)),
     tableTerms: known(ease),
     lies: Number.isNaN(ease) ? null : easeLies(ease, bands, named ? choice.category : null),
-    flat: known(v[S.flatEase]!),
-    room: known(v[S.room]!),
-    chanceOfBand: band && !Number.isNaN(ease) ? chanceWithin(band, ease, easeUncertainty(request, nudging, d)) : null,
+    flat: known(v(girths.flatEase)),
+    room: known(v(girths.room)),
+    chanceOfBand: band && !Number.isNaN(ease) ? chanceWithin(band, ease, easeUncertainty(computed)) : null,
   };
 }
 
@@ -86,13 +83,14 @@ function chanceWithin({ category, from, to }: EaseBand, ease: number, u: number)
  * How far the garment that fits and the chosen ease disagree (basis `both`): mm, and its standard uncertainty.
  * Null unless both are there.
  */
-export function easeDisagreement(
-  request: FitRequest,
-  nudging: Nudging,
-  d: Decisions,
-): { readonly difference: number; readonly u: number } | null {
-  const { garment, design } = request;
-  const difference = nudging.base[S.easeOfReference]! - nudging.base[S.ease]!;
-  if (design.basis !== 'both' || !d.taken.chest || !garment || Number.isNaN(difference)) return null;
+export function easeDisagreement({
+  request,
+  choices,
+  model,
+  evaluation,
+}: Computed): { readonly difference: number; readonly u: number } | null {
+  const { easeOfGarment, ease } = model.garment.girths;
+  const difference = evaluation.value(easeOfGarment) - evaluation.value(ease);
+  if (request.design.basis !== 'both' || !choices.kept.chest || Number.isNaN(difference)) return null;
   return { difference, u: referenceEaseUncertainty(request) };
 }

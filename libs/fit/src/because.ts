@@ -1,67 +1,54 @@
+import type { Quantity } from '#measure';
 import type { Because } from './advice.ts';
-import { SPENT } from './check-rules.ts';
-import type { Nudging } from './nudging.ts';
-import type { Decisions } from './decisions.ts';
+import type { Computed } from './compute.ts';
+import type { KnownInput } from './inputs.ts';
 import { NONE } from './messages/none.ts';
 import type { Source } from './messages/source-codes.ts';
-import type { InputTerm, SolvedCode, TermCodes } from './messages/term-codes.ts';
-import { keepsBack, keepsFront, keepsWidth, keptByShoulders } from './neck.ts';
-import { type Row, S } from './slots.ts';
+import type { InputTerm, TermCodes } from './messages/term-codes.ts';
+import { INPUTS } from './model/inputs.ts';
 
 /** A term while it is made: rounding is added to the last. */
 type Growing = Pick<Because, 'code' | 'params' | 'u' | 'from'> & { value: number };
 
-/** A slope as it is told: to three decimals. */
-const shareOf = (slope: number): number => Math.round(slope * 1000) / 1000;
+/** A derivative as it is shown: to three decimals. */
+const shareOf = (derivative: number): number => Math.round(derivative * 1000) / 1000;
 
 const MODEL: Source = { code: 'model', params: NONE };
 const SOLVED: Source = { code: 'solved', params: NONE };
 
 /**
  * Why a number is what it is: one term per independent input, adding up to it in value and in u². Every input is a
- * length, so doubling them all doubles every length that follows, and slope × input sums to the number (Euler's
+ * length, so doubling them all doubles every length that follows, and derivative × input sums to the number (Euler's
  * theorem on homogeneous functions). What is left is rounding, or a limit that the model keeps.
  * A number that is solved for, and not added up, is one term. `u` is the number's own uncertainty.
  */
-export function because(slot: number, u: number, nudging: Nudging, d: Decisions): Because[] {
-  const value = nudging.base[slot]!;
-  const solved = solvedAs(slot, nudging.base, d);
+export function because(of: Quantity, u: number, { model, inputs, evaluation }: Computed): Because[] {
+  const value = evaluation.value(of);
+  const solved = model.solved.get(of)?.(evaluation.value) ?? null;
   if (solved !== null) return [{ code: solved, params: NONE, value, u, from: SOLVED }];
   const terms: Growing[] = [];
-  const thickness = nudging.slope(slot, S.thickness);
-  const ordinary = nudging.slope(slot, S.ordinaryThickness);
+  const ordinary = evaluation.derivative(of, INPUTS.ordinaryThickness);
   // The fabric's two coefficients are one term; where the new fabric drops out, the ordinary one stands alone.
-  const merged = thickness !== 0 && ordinary !== 0;
-  let rest = value;
-  const { inputs, places } = nudging.moversOf(slot);
-  for (let i = 0; i < inputs.length; i++) {
-    const input = nudging.told(inputs[i]!);
-    const slope = nudging.rate(places[i]!);
-    if (!input || slope === 0 || (merged && input.slot === S.ordinaryThickness)) continue;
-    const share = Math.abs(slope) * input.u;
-    const alone = slope * input.value;
-    if (merged && input.slot === S.thickness) {
-      const usual = nudging.base[S.ordinaryThickness]!;
-      const part = alone + ordinary * usual;
-      terms.push({
-        code: 'fabric-beside-ordinary',
-        params: { compared: comparedFabric(slope, ordinary, input.value, usual) },
-        value: part,
-        u: share,
-        from: {
-          code: 'fabric-beside-ordinary',
-          params: { share: shareOf(slope), ordinaryShare: shareOf(ordinary), fabric: input.from },
-        },
-      });
-      rest -= part;
-    } else {
-      const { code } = input.term;
-      const params = paramsWith(input.term, shareOf(slope));
-      terms.push({ code, params, value: alone, u: share, from: input.from });
-      rest -= alone;
-    }
+  const merged = ordinary !== 0 && evaluation.derivative(of, INPUTS.thickness) !== 0;
+  for (const dependency of evaluation.dependencies(of)) {
+    const input = inputs.known[dependency.input];
+    const derivative = evaluation.byInput(dependency);
+    // What is nothing and certain adds no term.
+    if (!input || derivative === 0 || (input.value === 0 && input.u === 0)) continue;
+    if (merged && input.name === 'ordinaryThickness') continue;
+    terms.push(
+      merged && input.name === 'thickness'
+        ? fabricTerm(input, derivative, ordinary, evaluation.value(INPUTS.ordinaryThickness))
+        : inputTerm(input, derivative),
+    );
   }
-  return withRest(terms, rest);
+  return withRest(terms, value);
+}
+
+/** An input as one term of a sum. */
+function inputTerm({ term, value, u, from }: KnownInput, derivative: number): Growing {
+  const params = paramsWith(term, shareOf(derivative));
+  return { code: term.code, params, value: derivative * value, u: Math.abs(derivative) * u, from };
 }
 
 /** The parameters of an input as one term of a sum. Written out where they are many: spreading them took half of the time of an advice. */
@@ -78,81 +65,34 @@ function paramsWith({ code, params }: InputTerm, share: number): Because['params
   }
 }
 
-/** Which fabric is the thicker decides, unless the two enter by different shares. */
-function comparedFabric(
-  slope: number,
-  ordinarySlope: number,
-  thickness: number,
-  usual: number,
-): TermCodes['fabric-beside-ordinary']['compared'] {
-  if (shareOf(slope) !== -shareOf(ordinarySlope)) return 'apart';
-  if (thickness === usual) return 'alike';
-  return thickness < usual ? 'thinner' : 'thicker';
+/** The fabric's thickness beside an ordinary one's. */
+function fabricTerm({ value, u, from }: KnownInput, derivative: number, ofOrdinary: number, ordinary: number): Growing {
+  const [share, ordinaryShare] = [shareOf(derivative), shareOf(ofOrdinary)];
+  return {
+    code: 'fabric-beside-ordinary',
+    params: { compared: comparedFabric(share === -ordinaryShare, value, ordinary) },
+    value: derivative * value + ofOrdinary * ordinary,
+    u: Math.abs(derivative) * u,
+    from: { code: 'fabric-beside-ordinary', params: { share, ordinaryShare, fabric: from } },
+  };
 }
 
-/** Rounding goes to the last term; more than that is a limit, said as a term of its own. */
-function withRest(terms: Growing[], rest: number): Because[] {
+/** Which fabric is the thicker decides, unless the two enter by different shares. */
+function comparedFabric(
+  sameShare: boolean,
+  thickness: number,
+  ordinary: number,
+): TermCodes['fabric-beside-ordinary']['compared'] {
+  if (!sameShare) return 'apart';
+  if (thickness === ordinary) return 'alike';
+  return thickness < ordinary ? 'thinner' : 'thicker';
+}
+
+/** Rounding goes to the last term; more than that is a limit, given as a term of its own. */
+function withRest(terms: Growing[], value: number): Because[] {
+  const rest = terms.reduce((left, term) => left - term.value, value);
   const last = terms[terms.length - 1];
   if (last && Math.abs(rest) <= 1e-4) last.value += rest;
   else if (rest !== 0) terms.push({ code: 'limit', params: NONE, value: rest, u: 0, from: MODEL });
   return terms as Because[];
-}
-
-/** How far a neck was made larger; null where its rules' size passes. */
-function widened(v: Row): SolvedCode | null {
-  if (!(v[S.neckScale]! > 1)) return null;
-  return v[S.headHave]! < v[S.headNeed]! - SPENT ? 'widened-to-limit' : 'widened-for-head';
-}
-
-/** What a number is that is solved for; null for one that is added up. */
-function solvedAs(slot: number, v: Row, d: Decisions): SolvedCode | null {
-  const sleeveSolved = d.construction === 'set-in' || d.construction === 'raglan';
-  const seamFixesBody = d.made.cap || d.made.sleeveRaglan;
-  const lengthFollows = seamFixesBody && d.made.bodyToUnderarm ? 'made-body-and-armhole-of-made-sleeve' : null;
-  switch (slot) {
-    case S.neckOpening:
-      return 'finished-neck-edge';
-    case S.neckEdge:
-      return 'piece-neck-edge';
-    case S.cap:
-    case S.sleeveRaglan:
-      return d.made.cap || d.made.sleeveRaglan ? null : 'solved-from-seam';
-    case S.underarmSeam:
-      return sleeveSolved ? 'sleeve-below-seam' : null;
-    case S.armhole:
-    case S.raglan:
-    case S.pieceArmhole:
-    case S.pieceRaglan:
-      return seamFixesBody ? 'solved-from-made-sleeve' : null;
-    case S.bodyToUnderarm:
-    case S.pieceBodyToUnderarm:
-      return seamFixesBody && !d.made.bodyToUnderarm ? 'length-less-armhole-of-made-sleeve' : null;
-    case S.length:
-    case S.shoulderToHem:
-    case S.pieceLength:
-      return lengthFollows;
-    case S.pieceFrontNeck:
-      if (d.neckline === 'v') return 'from-v-point';
-      return keepsFront(d) ? null : widened(v);
-    case S.raglanFrontNeck:
-      return d.neckline === 'v' ? 'from-v-point' : null;
-    case S.shoulderWidth:
-    case S.pieceShoulderWidth:
-    case S.backShoulder:
-    case S.frontShoulder:
-      return keepsWidth(d) || widened(v) === null ? null : 'left-by-widened-neck';
-    case S.frontEdge:
-      return d.neckline === 'v' ? 'from-v-point' : lengthFollows;
-    case S.neckWidth:
-    case S.pieceNeckWidth:
-      if (keepsWidth(d)) return null;
-      return keptByShoulders(v) && widened(v) !== null ? 'kept-to-shoulders' : widened(v);
-    case S.frontNeck:
-      return keepsFront(d) ? null : widened(v);
-    case S.backNeck:
-    case S.pieceBackNeck:
-      return keepsBack(d) ? null : widened(v);
-    default:
-      return null;
-  }
 }

@@ -1,32 +1,31 @@
 import { describe, expect, it } from 'vitest';
 import { fabricOf, garmentOf, requestOf, womanWith, type Differs } from '../../../tests/support/fit-samples.ts';
-import { BODY_INPUTS, inputsOf, type Input } from './inputs.ts';
+import { BODY_INPUTS, inputsOf, type KnownInput } from './inputs.ts';
 import { rulesWith } from './rules.ts';
 import { rulesAtSize } from './scale.ts';
-import { INPUT_COUNT, type InputName, S } from './slots.ts';
+import { AT, INPUT_NAMES, type InputName } from './model/inputs.ts';
 
 function inputs(differs: Differs = {}, kappa = 1) {
-  const { values, told } = inputsOf(requestOf(differs), rulesAtSize(rulesWith({}), kappa), new Map());
+  const { values, known } = inputsOf(requestOf(differs), rulesAtSize(rulesWith({}), kappa), new Map());
   return {
     values,
-    value: (name: InputName): number => values[S[name]]!,
-    input: (name: InputName): Input | undefined => told.find(({ slot }) => slot === S[name]),
+    value: (name: InputName): number => values[AT[name]]!,
+    input: (name: InputName): KnownInput | undefined => known[AT[name]],
   };
 }
 
 describe('the inputs of the model', () => {
-  it('have a place each; what is not known is NaN there, and is not told', () => {
-    const { values, told } = inputsOf(
+  it('have a place each; what is not known is NaN there, with nothing known of it', () => {
+    const { values, known } = inputsOf(
       requestOf({ body: womanWith({ 'head-girth': undefined }) }),
       rulesWith({}),
       new Map(),
     );
-    expect(values.slice(INPUT_COUNT).every(Number.isNaN)).toBe(true);
-    const places = told.map(({ slot }) => slot);
-    expect(new Set(places).size).toBe(places.length);
-    for (const slot of places) expect(values[slot]).not.toBeNaN();
-    expect(values[S.head]).toBeNaN();
-    expect(places).not.toContain(S.head);
+    expect(values).toHaveLength(INPUT_NAMES.length);
+    for (const [place, input] of known.entries())
+      if (input) expect([input.name, input.value]).toEqual([INPUT_NAMES[place], values[place]]);
+    expect(values[AT.head]).toBeNaN();
+    expect(known[AT.head]).toBeUndefined();
   });
 
   it('are every body dimension that enters, with its uncertainty and source', () => {
@@ -44,13 +43,13 @@ describe('the inputs of the model', () => {
   it('are the garment’s where it counts, flat as measured', () => {
     const garment = garmentOf({ 'chest-width': 520 }, { thicknessMm: 4 });
     const { value, input } = inputs({ garment, design: { basis: 'both' } });
-    expect([value('refChest'), value('refThickness'), value('refLayer')]).toEqual([520, 4, 0]);
-    expect(input('refChest')).toMatchObject({
+    expect([value('refChestWidth'), value('refThickness'), value('refLayer')]).toEqual([520, 4, 0]);
+    expect(input('refChestWidth')).toMatchObject({
       term: { code: 'garment-measure', params: { dimension: 'chest-width' } },
       u: 5,
       body: null,
     });
-    expect(inputs({ garment }).value('refChest')).toBeNaN();
+    expect(inputs({ garment }).value('refChestWidth')).toBeNaN();
   });
 
   it('are the maker’s own lengths where she chose them, the rules’ where not', () => {
@@ -85,8 +84,8 @@ describe('the inputs of the model', () => {
   it('are the pieces already made', () => {
     const term = { code: 'made-piece', params: { piece: 'back' } } as const;
     const made = new Map([['madeBack' as const, { value: 520, term }]]);
-    const { values, told } = inputsOf(requestOf(), rulesWith({}), made);
-    expect(values[S.madeBack]).toBe(520);
-    expect(told.at(-1)).toMatchObject({ term, from: { code: 'made-piece' }, u: 0 });
+    const { values, known } = inputsOf(requestOf(), rulesWith({}), made);
+    expect(values[AT.madeBack]).toBe(520);
+    expect(known[AT.madeBack]).toMatchObject({ term, from: { code: 'made-piece' }, u: 0 });
   });
 });

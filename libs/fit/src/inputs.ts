@@ -7,11 +7,12 @@ import { NONE } from './messages/none.ts';
 import type { Source } from './messages/source-codes.ts';
 import type { InputCodes, InputTerm } from './messages/term-codes.ts';
 import type { RuleName, Rules } from './rules.ts';
-import { type InputName, type Row, S, unknownRow } from './slots.ts';
+import { AT, INPUT_NAMES, type InputName, type InputValues } from './model/inputs.ts';
+import { CONSTRUCTIONS } from './constructions/index.ts';
 
-/** One input of the model as a sheet tells of it: its place in the row, and the body dimension it is. */
-export interface Input {
-  readonly slot: number;
+/** One input of the model: what it is, where it is from, and the body dimension that it is, if it is one. */
+export interface KnownInput {
+  readonly name: InputName;
   readonly term: InputTerm;
   readonly from: Source;
   readonly value: number;
@@ -19,27 +20,27 @@ export interface Input {
   readonly body: BodyDimension | null;
 }
 
-/** All that goes into the model: the numbers in their places of a row (NaN where not known), and what is known of each. */
+/** All that goes into the model: the values (NaN where not known), and by their places what is known of each. */
 export interface Inputs {
-  readonly values: Row;
-  readonly told: readonly Input[];
+  readonly values: InputValues;
+  readonly known: readonly (KnownInput | undefined)[];
 }
 
-/** Body dimensions that enter the model, by their place. */
+/** Body dimensions that enter the model, by the inputs they are. */
 export const BODY_INPUTS: readonly (readonly [InputName, BodyDimension])[] = [
   ['chest', 'chest-girth'],
   ['hip', 'hip-girth'],
   ['upperArm', 'upper-arm-girth'],
   ['wrist', 'wrist-girth'],
   ['acrossBack', 'across-back'],
-  ['nape', 'nape-to-cuff'],
-  ['scye', 'scye-depth'],
+  ['napeToCuff', 'nape-to-cuff'],
+  ['scyeDepth', 'scye-depth'],
   ['neckBase', 'neck-base-girth'],
   ['head', 'head-girth'],
   ['hand', 'hand-girth'],
   ['shoulderGirth', 'shoulder-girth'],
   ['scyeGirth', 'scye-girth'],
-  ['underarm', 'underarm-length'],
+  ['underarmLength', 'underarm-length'],
   ['backWaist', 'back-waist-length'],
   ['backHip', 'back-hip-length'],
   ['frontWaist', 'front-waist-length'],
@@ -49,8 +50,8 @@ export const BODY_INPUTS: readonly (readonly [InputName, BodyDimension])[] = [
 export const BODY_MEASURES: readonly BodyDimension[] = BODY_INPUTS.map(([, dimension]) => dimension);
 
 const GARMENT_INPUTS: readonly (readonly [InputName, GarmentDimension])[] = [
-  ['refChest', 'chest-width'],
-  ['refHem', 'hem-width'],
+  ['refChestWidth', 'chest-width'],
+  ['refHemWidth', 'hem-width'],
   ['refShoulderToHem', 'shoulder-to-hem'],
   ['refBackNeck', 'back-neck-depth'],
   ['refFrontNeck', 'front-neck-depth'],
@@ -64,17 +65,16 @@ const GARMENT_INPUTS: readonly (readonly [InputName, GarmentDimension])[] = [
 
 /** A table of inputs being filled. */
 class Filling {
-  readonly values = unknownRow();
-  readonly told: Input[] = [];
+  readonly values = new Array<number>(INPUT_NAMES.length).fill(NaN);
+  readonly known = new Array<KnownInput | undefined>(INPUT_NAMES.length).fill(undefined);
 
   set(name: InputName, value: number): void {
-    this.values[S[name]] = value;
+    this.values[AT[name]] = value;
   }
 
   add(name: InputName, value: number, term: InputTerm, from: Source, u = 0, body: BodyDimension | null = null): void {
-    const slot = S[name];
     this.set(name, value);
-    this.told.push({ slot, term, from, value, u, body });
+    this.known[AT[name]] = { name, term, from, value, u, body };
   }
 }
 
@@ -123,9 +123,7 @@ function addRuled(filling: Filling, request: FitRequest, sized: Rules): void {
     add('boatShoulders', 'boat-shoulders', plain('left-for-shoulders'));
     add('boatDepth', 'boat-depth', plain('boat-depth'));
   }
-  if (design.construction === 'squared-drop')
-    add('squaredInsetMost', 'squared-inset-most', plain('squared-inset-most'));
-  if (design.construction === 'set-in') add('setInInsetLeast', 'set-in-inset-least', plain('set-in-inset-least'));
+  for (const { input, rule } of CONSTRUCTIONS[design.construction].ruled) add(input, rule, plain(rule));
   // These enter checks alone, and no dimension's reasons.
   filling.set('shoulderLeast', sized['shoulder-least']);
   filling.set('bodyBelow', sized['body-below-underarm']);
@@ -158,11 +156,9 @@ function addDeeper(
 ): void {
   const ofGarment = input === 'refDeeper';
   const term: InputTerm = { code: 'construction-depth', params: { construction, ofGarment } };
-  if (construction === 'set-in') filling.add(input, 0, term, CHOSEN);
-  else {
-    const rule = `${construction}-deeper` as const;
-    filling.add(input, sized[rule], term, ofRule(rule));
-  }
+  const rule = CONSTRUCTIONS[construction].deeper;
+  if (rule === null) filling.add(input, 0, term, CHOSEN);
+  else filling.add(input, sized[rule], term, ofRule(rule));
 }
 
 function addChosen(filling: Filling, request: FitRequest, sized: Rules): void {
@@ -195,7 +191,7 @@ function addChosen(filling: Filling, request: FitRequest, sized: Rules): void {
   own('ownBackNeck', design.backNeckDepthMm, plain('own-back-neck-depth'));
 }
 
-/** Fills every input's place from what the maker gave and the rules at her size. `madeInputs` come from pieces already made. */
+/** Fills in every input from what the maker gave and the rules at her size. `madeInputs` come from pieces already made. */
 export function inputsOf(
   request: FitRequest,
   sized: Rules,

@@ -1,9 +1,10 @@
 import { DomainError } from '#measure';
 import type { MadePiece } from './advice.ts';
 import type { Design } from './design.ts';
-import { type Decisions, isDropped, type Made } from './decisions.ts';
+import type { Made } from './choices.ts';
+import { CONSTRUCTIONS } from './constructions/index.ts';
 import type { InputTerm } from './messages/term-codes.ts';
-import { type InputName, S } from './slots.ts';
+import type { InputName } from './model/inputs.ts';
 
 type MadeKind = keyof Made;
 
@@ -142,48 +143,9 @@ function refuseUnfit(piece: MadePiece, kind: MadeKind, design: Design, at: numbe
   if (cardigan && piece.piece === 'front') refuse('a cardigan; say left-front or right-front');
   if (!cardigan && piece.piece.endsWith('-front')) refuse('this silhouette; say front');
   if (design.silhouette === 'vest' && piece.piece === 'sleeve') refuse('a vest, which has no sleeves');
-  if (kind === 'cap' && design.construction !== 'set-in') refuse('this construction; only a set-in sleeve has a cap');
-  const raglan = design.construction === 'raglan';
-  if (kind === 'sleeveRaglan' && !raglan) refuse('this construction; only a raglan has one');
-  if ((kind === 'armhole' || kind === 'frontArmhole') && raglan !== (piece.name === 'raglan-depth'))
-    refuse(raglan ? 'a raglan; say raglan-depth' : 'this construction; say armhole-depth');
+  const { depth, rise } = CONSTRUCTIONS[design.construction].madeNames;
+  if (kind === 'cap' && rise !== 'cap-height') refuse('this construction; only a set-in sleeve has a cap');
+  if (kind === 'sleeveRaglan' && rise !== 'sleeve-raglan-depth') refuse('this construction; only a raglan has one');
+  if ((kind === 'armhole' || kind === 'frontArmhole') && piece.name !== depth)
+    refuse(depth === 'raglan-depth' ? 'a raglan; say raglan-depth' : 'this construction; say armhole-depth');
 }
-
-/** Whether a number is fixed by a piece already made: it cannot be rounded any more. */
-export function isMade(slot: number, d: Decisions): boolean {
-  const { made } = d;
-  switch (slot) {
-    case S.mid:
-      return made.back || made.front;
-    case S.armhole:
-    case S.raglan:
-      return made.armhole || made.cap || made.sleeveRaglan || (made.sleeveTop && isDropped(d));
-    case S.sleeveGirth:
-      return made.sleeveTop;
-    case S.cap:
-      return made.cap;
-    case S.sleeveRaglan:
-      return made.sleeveRaglan;
-    case S.cuff:
-      return made.cuff;
-    case S.sleeve:
-      return made.sleeve;
-    case S.length:
-      return made.bodyToUnderarm;
-    case S.neckWidth:
-      return made.neckWidth;
-    default:
-      return false;
-  }
-}
-
-/** Whether the front is known to be finished. */
-export const frontStands = ({ made }: Decisions): boolean => made.front || made.frontArmhole || made.frontToUnderarm;
-
-/** Whether the body, or its back, is finished: whatever was told of it, its widths, lengths and rib are what they are. */
-export const bodyStands = (d: Decisions): boolean =>
-  d.made.back || d.made.armhole || d.made.bodyToUnderarm || d.made.neckWidth || frontStands(d);
-
-/** Whether the sleeve is finished. */
-export const sleeveStands = ({ made }: Decisions): boolean =>
-  made.sleeve || made.sleeveTop || made.cap || made.sleeveRaglan || made.cuff;

@@ -39,9 +39,36 @@ export {
 export type { Measured, Size } from './measured.ts';
 export { chosenFields, measuredFields } from './measured-fields.ts';
 export { readingOf, unitsOf, type Limits, type MeasuredSchema } from './measured-schema.ts';
-export { QUANTITIES, type QuantityName, type UnitSpelling } from './quantity.ts';
+export { QUANTITIES, type QuantityName, type UnitSpelling } from './quantity-readers.ts';
 export { readMeasured } from './read-measured.ts';
 export type { FieldSchema, FieldValue, RecordOf, RecordSchema, StoredRecord } from './record-schema.ts';
 export { storedRecord } from './stored-record.ts';
 export { HOW_DEFAULT, TAKEN_FIELDS } from './taken-fields.ts';
 export { THICKNESS_RECORD } from './thickness-record.ts';
+export {
+  abs,
+  atLeast,
+  atMost,
+  besideLeast,
+  bySign,
+  constant,
+  hypot,
+  leg,
+  max,
+  min,
+  minus,
+  plus,
+  positive,
+  product,
+  quotient,
+  root,
+  rootWithin,
+  sqrt,
+  times,
+  unknown,
+  whereKnown,
+  type Operation,
+  type Quantity,
+  type Root,
+  type Sum,
+} from './quantity.ts';

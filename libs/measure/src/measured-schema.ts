@@ -1,5 +1,5 @@
 import type { Measured } from './measured.ts';
-import { QUANTITIES, type QuantityName } from './quantity.ts';
+import { QUANTITIES, type QuantityName } from './quantity-readers.ts';
 
 /** Which sizes are believed, in mm or g, both ends included, and how that is put: "from 1 mm to 3 m". */
 export interface Limits {

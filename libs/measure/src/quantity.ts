@@ -1,50 +1,193 @@
-import { lengthFrom, parseLength, parseLengthDifference, unitOf } from './parse-length.ts';
-import type { QuantityKind } from './measure-errors.ts';
-import { massFrom, massUnitOf, parseMass } from './parse-mass.ts';
+/**
+ * Numbers in formulas. A formula over quantities computes nothing: it records itself as a graph of immutable nodes, each of
+ * which knows how to compute its value from its sources and its exact partial derivatives. An engine evaluates the graph.
+ * A value that is not known is NaN, and so is what follows from it, unless an operation says otherwise.
+ */
 
-/** Spellings of units that a record may hold: UCUM's codes, and `in` and `lb` beside them. */
-const LENGTH_SPELLINGS = ['mm', 'cm', '[in_i]', 'in'] as const;
-const MASS_SPELLINGS = ['kg', 'g', '[lb_av]', 'lb'] as const;
-
-/** How one kind of quantity is read from what a maker gives. */
-export interface Quantity {
-  readonly units: readonly string[];
-  readonly kind: QuantityKind;
-  /** A text in mm or g, and the unit it was in; a number alone is in `unit`. @throws DomainError */
-  parse(text: string, unit: string | undefined): { readonly size: number; readonly unit: string };
-  /** A number in mm or g. @throws DomainError */
-  from(value: number, unit: string): number;
+/** A function of several numbers with its exact partial derivatives. */
+export interface Operation {
+  readonly value: (x: readonly number[]) => number;
+  /** One partial derivative for each argument, at `x`, where the function is `y`. */
+  readonly partials: (x: readonly number[], y: number) => readonly number[];
 }
 
-function lengthsReadBy(read: typeof parseLength) {
+/** A number that is given. */
+export interface Input {
+  readonly kind: 'input';
+}
+
+/** A sum of quantities, each taken so many times, and a plain number. */
+export interface Sum {
+  readonly kind: 'sum';
+  readonly terms: readonly Term[];
+  readonly constant: number;
+}
+
+export interface Term {
+  readonly times: number;
+  readonly of: Quantity;
+}
+
+/** What an operation makes of other quantities. */
+export interface Applied {
+  readonly kind: 'applied';
+  readonly operation: Operation;
+  readonly sources: readonly Quantity[];
+}
+
+/** The value of `unknown`, between `lower` and `upper`, for which the residual is zero. */
+export interface Root {
+  readonly kind: 'root';
+  readonly unknown: Input;
+  readonly residual: Quantity;
+  readonly lower: number;
+  readonly upper: number;
+  /** Whether a residual that is nowhere zero gives the nearer end, and not NaN. */
+  readonly clamped: boolean;
+}
+
+export type Quantity = Input | Sum | Applied | Root;
+
+/** A number that will be given. */
+export const unknown = (): Input => ({ kind: 'input' });
+
+/** A number that depends on no other. */
+export const constant = (value: number): Quantity => ({ kind: 'sum', terms: [], constant: value });
+
+/** The sum. Of one quantity: a quantity of its own with the same value, which can be rounded without the other. */
+export const plus = (...of: readonly Quantity[]): Quantity => sum(of.map((each) => ({ times: 1, of: each })));
+
+/** The first less all the others. */
+export const minus = (from: Quantity, ...less: readonly Quantity[]): Quantity =>
+  sum([{ times: 1, of: from }, ...less.map((each) => ({ times: -1, of: each }))]);
+
+/** So many times a quantity; no times is nothing, whether the quantity is known or not. */
+export const times = (factor: number, of: Quantity): Quantity => sum(factor === 0 ? [] : [{ times: factor, of }]);
+
+const sum = (terms: readonly Term[]): Sum => ({ kind: 'sum', terms, constant: 0 });
+
+const apply = (operation: Operation, ...sources: readonly Quantity[]): Quantity => ({
+  kind: 'applied',
+  operation,
+  sources,
+});
+
+const PRODUCT: Operation = {
+  value: ([a, b]) => a! * b!,
+  partials: ([a, b]) => [b!, a!],
+};
+export const product = (a: Quantity, b: Quantity): Quantity => apply(PRODUCT, a, b);
+
+const QUOTIENT: Operation = {
+  value: ([a, b]) => (b === 0 ? NaN : a! / b!),
+  partials: ([, b], y) => [1 / b!, -y / b!],
+};
+/** NaN where the divisor is zero. */
+export const quotient = (a: Quantity, b: Quantity): Quantity => apply(QUOTIENT, a, b);
+
+const FIRST: readonly number[] = [1, 0];
+const SECOND: readonly number[] = [0, 1];
+
+const MIN: Operation = {
+  value: ([a, b]) => Math.min(a!, b!),
+  partials: ([a, b]) => (b! < a! ? SECOND : FIRST),
+};
+/** The smaller of two; where they are equal it moves with the first. */
+export const min = (a: Quantity, b: Quantity): Quantity => apply(MIN, a, b);
+
+const MAX: Operation = {
+  value: ([a, b]) => Math.max(a!, b!),
+  partials: ([a, b]) => (b! > a! ? SECOND : FIRST),
+};
+/** The larger of two; where they are equal it moves with the first. */
+export const max = (a: Quantity, b: Quantity): Quantity => apply(MAX, a, b);
+
+const AT_MOST: Operation = {
+  value: ([a, ceiling]) => (ceiling! < a! ? ceiling! : a!),
+  partials: ([a, ceiling]) => (ceiling! < a! ? SECOND : FIRST),
+};
+/** Kept down to a ceiling. A ceiling that is not known limits nothing. */
+export const atMost = (a: Quantity, ceiling: Quantity): Quantity => apply(AT_MOST, a, ceiling);
+
+const AT_LEAST: Operation = {
+  value: ([a, floor]) => (floor! > a! ? floor! : a!),
+  partials: ([a, floor]) => (floor! > a! ? SECOND : FIRST),
+};
+/** Kept up to a floor. A floor that is not known limits nothing. */
+export const atLeast = (a: Quantity, floor: Quantity): Quantity => apply(AT_LEAST, a, floor);
+
+const WHERE_KNOWN: Operation = {
+  value: ([a, then, otherwise]) => (Number.isNaN(a!) ? otherwise! : then!),
+  partials: ([a]) => (Number.isNaN(a!) ? [0, 0, 1] : [0, 1, 0]),
+};
+/** The second where the first is known, else the third. */
+export const whereKnown = (a: Quantity, then: Quantity, otherwise: Quantity): Quantity =>
+  apply(WHERE_KNOWN, a, then, otherwise);
+
+/** Taken `below` times where it is negative, `above` times where it is not. */
+export const bySign = (a: Quantity, below: number, above: number): Quantity => apply(linearBySign(below, above), a);
+
+function linearBySign(below: number, above: number): Operation {
+  const slope = (a: number): number => (a < 0 ? below : above);
   return {
-    units: LENGTH_SPELLINGS,
-    kind: 'length',
-    parse(text: string, unit: string | undefined) {
-      const { mm, unit: found } = read(text, { defaultUnit: unit === undefined ? undefined : unitOf(unit) });
-      return { size: mm, unit: found };
-    },
-    from: lengthFrom,
-  } as const;
+    value: ([a]) => (slope(a!) === 0 && !Number.isNaN(a!) ? 0 : slope(a!) * a!),
+    partials: ([a]) => [slope(a!)],
+  };
 }
 
-/** The kinds of quantity in a record. A `difference` is a length that may be negative: ease. */
-export const QUANTITIES = {
-  length: lengthsReadBy(parseLength),
-  difference: lengthsReadBy(parseLengthDifference),
-  mass: {
-    units: MASS_SPELLINGS,
-    kind: 'mass',
-    parse(text: string, unit: string | undefined) {
-      const { grams, unit: found } = parseMass(text, {
-        defaultUnit: unit === undefined ? undefined : massUnitOf(unit),
-      });
-      return { size: grams, unit: found };
-    },
-    from: massFrom,
-  },
-} as const satisfies Readonly<Record<string, Quantity>>;
-export type QuantityName = keyof typeof QUANTITIES;
+const ABSOLUTE = linearBySign(-1, 1);
+export const abs = (a: Quantity): Quantity => apply(ABSOLUTE, a);
 
-/** How the unit of such a quantity may be spelt in a record. */
-export type UnitSpelling<Q extends QuantityName = QuantityName> = (typeof QUANTITIES)[Q]['units'][number];
+const POSITIVE = linearBySign(0, 1);
+/** `max(0, a)` */
+export const positive = (a: Quantity): Quantity => apply(POSITIVE, a);
+
+const SQRT: Operation = {
+  value: ([a]) => Math.sqrt(a!),
+  partials: (_, y) => [slopeOfRoot(1, 2 * y)],
+};
+/** The square root; NaN below zero, and taken not to move at zero. */
+export const sqrt = (a: Quantity): Quantity => apply(SQRT, a);
+
+const HYPOT: Operation = {
+  value: ([a, b]) => Math.sqrt(a! * a! + b! * b!),
+  partials: ([a, b], y) => [slopeOfRoot(a!, y), slopeOfRoot(b!, y)],
+};
+/** `√(a² + b²)` */
+export const hypot = (a: Quantity, b: Quantity): Quantity => apply(HYPOT, a, b);
+
+const LEG: Operation = {
+  value: ([c, a]) => (c! > 0 ? Math.sqrt(c! * c! - a! * a!) : NaN),
+  partials: ([c, a], y) => [slopeOfRoot(c!, y), -slopeOfRoot(a!, y)],
+};
+/** `√(c² − a²)`, the other leg of a right-angled triangle; NaN where the hypotenuse c is the shorter. */
+export const leg = (c: Quantity, a: Quantity): Quantity => apply(LEG, c, a);
+
+/** A quotient that is nothing where both are. */
+const slopeOfRoot = (numerator: number, root: number): number => (root === 0 ? 0 : numerator / root);
+
+/** The value that stands beside the least key; a key that is not known counts as the least. */
+export const besideLeast = (keys: readonly Quantity[], values: readonly Quantity[]): Quantity =>
+  apply(besideLeastOf(keys.length), ...keys, ...values);
+
+function besideLeastOf(count: number): Operation {
+  const least = (x: readonly number[]): number => {
+    let at = 0;
+    for (let i = 1; i < count; i++) if (!(x[i]! >= x[at]!) && !Number.isNaN(x[at]!)) at = i;
+    return count + at;
+  };
+  return { value: (x) => x[least(x)]!, partials: (x) => x.map((_, i) => (i === least(x) ? 1 : 0)) };
+}
+
+/** Where a residual that grows with its argument is zero between two numbers; NaN where it is not. */
+export const root = (lower: number, upper: number, residual: (x: Quantity) => Quantity): Quantity =>
+  rootOf(lower, upper, false, residual);
+
+/** The same, but `lower` where the residual is positive there already, and `upper` where it is negative even there. */
+export const rootWithin = (lower: number, upper: number, residual: (x: Quantity) => Quantity): Quantity =>
+  rootOf(lower, upper, true, residual);
+
+function rootOf(lower: number, upper: number, clamped: boolean, residual: (x: Quantity) => Quantity): Root {
+  const x = unknown();
+  return { kind: 'root', unknown: x, residual: residual(x), lower, upper, clamped };
+}

@@ -1,7 +1,7 @@
 import { DomainError } from './domain-error.ts';
 import { measureError } from './measure-errors.ts';
 import type { Measured, Size } from './measured.ts';
-import { QUANTITIES, type Quantity, type QuantityName } from './quantity.ts';
+import { QUANTITIES, type QuantityName, type QuantityReader } from './quantity-readers.ts';
 
 type Outcome = { readonly quantity: QuantityName } & ({ readonly size: Size } | { readonly error: DomainError });
 
@@ -31,7 +31,7 @@ function outcomeOf(measured: Measured, quantity: QuantityName): Outcome {
   }
 }
 
-function parsed(measured: Measured, quantity: Quantity): Size {
+function parsed(measured: Measured, quantity: QuantityReader): Size {
   const { value, text } = measured;
   const unit = measured.unit ?? undefined;
   if (text != null) {
@@ -47,7 +47,7 @@ function parsed(measured: Measured, quantity: Quantity): Size {
   return withU({ size: at('/value', () => quantity.from(value, unit)), unit }, measured, quantity);
 }
 
-function withU({ size, unit }: { size: number; unit: string }, { u }: Measured, quantity: Quantity): Size {
+function withU({ size, unit }: { size: number; unit: string }, { u }: Measured, quantity: QuantityReader): Size {
   return u == null ? { size } : { size, u: at('/u', () => quantity.from(u, unit)) };
 }
 

@@ -1,5 +1,5 @@
 import type { MeasuredSchema } from './measured-schema.ts';
-import type { UnitSpelling } from './quantity.ts';
+import type { UnitSpelling } from './quantity-readers.ts';
 
 /** What may be said of any field. Absent and null both mean that it was left out; `default` is what then holds. */
 interface Common {

@@ -1,0 +1,44 @@
+import { CONSTRUCTIONS } from '../constructions/index.ts';
+import { bodyIsMade } from '../made-pieces.ts';
+import type { Cure, Opening } from '../messages/cure.ts';
+import type { Choices } from '../choices.ts';
+import type { FoundRemedy, KnownGarment, RemedySearch, Situation } from './check.ts';
+
+/** The cures whose condition holds. */
+export const those = (...cures: readonly (Cure | false)[]): Cure[] => cures.filter((cure) => cure !== false);
+
+/** More ease, or less, where that way helps; with a garment that fits it is said beside that one's. */
+export function easeThat(way: 'more' | 'less', ease: Situation['ease']): Cure | false {
+  if (ease?.way !== way) return false;
+  return ease.ofGarment ? `${way}-ease-than-garment` : `${way}-ease`;
+}
+
+/** How a neck opens. A baby’s needs no buttons to come off in a mouth; a vest without shoulders has no seam there. */
+export function openingOf({ choices, figure }: Pick<KnownGarment, 'choices' | 'figure'>): Opening | null {
+  const { hasArmhole } = CONSTRUCTIONS[choices.construction];
+  if (!hasArmhole && choices.silhouette === 'vest') return null;
+  if (figure === 'baby') return hasArmhole ? 'overlapping-shoulders' : 'overlapping-raglan';
+  return hasArmhole ? 'buttoned-shoulder' : 'buttoned-raglan';
+}
+
+/** A body already made has its width and its fabric. */
+export const widerBody = (choices: Choices, cures: Cure[]): Cure[] =>
+  bodyIsMade(choices) ? ['wider-or-stretchier-body-again'] : cures;
+
+/** What an armhole is called. */
+export const armholeOf = ({ construction }: Choices): 'raglan' | 'armhole' =>
+  CONSTRUCTIONS[construction].hasArmhole ? 'armhole' : 'raglan';
+
+/** Whether an armhole is still to be worked, and has room to spare as far as is known. */
+export function hasArmholeToSpare({ choices, garment, isFine, marginOf }: Situation): boolean {
+  if (bodyIsMade(choices) || garment.rounded.armhole.fixed) return false;
+  return isFine('armhole') || Number.isNaN(marginOf('armhole'));
+}
+
+/** A hem that follows the hip, and is narrower than the body above it. */
+export const hemIsNarrowest = ({ choices, garment: { girths }, v }: KnownGarment): boolean =>
+  choices.hem === 'tapered' && choices.hipReached && v(girths.hemInner) < v(girths.bodyInner) - 1e-6;
+
+/** A wider body by more ease, if it is still to be made. */
+export const moreEaseUnlessMade = (search: RemedySearch): FoundRemedy[] =>
+  bodyIsMade(search.choices) ? [] : search.moreEase();

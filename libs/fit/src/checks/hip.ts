@@ -1,0 +1,34 @@
+import { plus, times } from '#measure';
+import { INPUTS } from '../model/inputs.ts';
+import { waistLevel } from '../hip-reached.ts';
+import { bodyIsMade } from '../made-pieces.ts';
+import { type CheckRule, closeStretch, isCloseFitting, never } from './check.ts';
+import { easeThat, moreEaseUnlessMade, those } from './cures.ts';
+
+export const hip: CheckRule = {
+  check: 'hip',
+  dimension: 'hem-width',
+  wishes: ['hip-room', 'close-hem'],
+  kind: 'girth',
+  comfort: never,
+  stretches: isCloseFitting,
+  applies: ({ hipReached }) => hipReached,
+  limits: ({ choices, girths }) => ({
+    need: plus(INPUTS.hip, times(2 * Math.PI, INPUTS.layer)),
+    have: times(closeStretch(choices), girths.hemInner),
+  }),
+  saysMargin: true,
+  // Where it is not known how far down the hip is, the measure that tells.
+  cures: ({ choices, values, ease }) => {
+    if (bodyIsMade(choices)) return ['wider-or-shorter-body-again'];
+    const kept = choices.kept.length;
+    const unknown = Number.isNaN(waistLevel(values, choices.rules)) && (choices.length === 'custom' || kept);
+    const shorter = kept ? 'own-length-shorter-than-garment' : 'shorter-length';
+    return those(
+      easeThat('more', ease),
+      choices.closeFitting && 'stretchier-fabric',
+      unknown ? 'measure-back-waist' : shorter,
+    );
+  },
+  remedies: moreEaseUnlessMade,
+};

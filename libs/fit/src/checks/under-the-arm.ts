@@ -1,0 +1,21 @@
+import { abs, constant, minus, plus } from '#measure';
+import { CONSTRUCTIONS } from '../constructions/index.ts';
+import { INPUTS } from '../model/inputs.ts';
+import { always, type CheckRule, hasSleeve, never } from './check.ts';
+
+/** The seam under the arm against the arm's own length below the garment's underarm. */
+export const underTheArm: CheckRule = {
+  check: 'under-the-arm',
+  dimension: 'underarm-seam',
+  wishes: ['arm-length-below-underarm', 'armhole-as-is'],
+  kind: 'length',
+  comfort: always,
+  stretches: never,
+  applies: (choices) => hasSleeve(choices) && CONSTRUCTIONS[choices.construction].sleeveTopIs === 'girth',
+  limits: ({ choices: { rules }, sleeve, body }) => {
+    const below = minus(plus(INPUTS.underarmLength, body.toUnderarm, INPUTS.scyeDepth), body.length);
+    return { need: abs(minus(sleeve!.underarmSeam, below)), have: constant(rules['underarm-difference-most']) };
+  },
+  saysMargin: false,
+  cures: () => ['compare-sweater'],
+};

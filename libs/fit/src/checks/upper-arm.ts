@@ -1,0 +1,30 @@
+import { plus, times } from '#measure';
+import { INPUTS } from '../model/inputs.ts';
+import { CONSTRUCTIONS } from '../constructions/index.ts';
+import { bodyIsMade } from '../made-pieces.ts';
+import { type CheckRule, closeStretch, hasSleeve, isCloseFitting, never } from './check.ts';
+import { easeThat, moreEaseUnlessMade, those } from './cures.ts';
+
+export const upperArm: CheckRule = {
+  check: 'upper-arm',
+  dimension: 'sleeve-top-width',
+  wishes: ['upper-arm-room', 'close-sleeve'],
+  kind: 'girth',
+  comfort: never,
+  stretches: isCloseFitting,
+  applies: hasSleeve,
+  limits: ({ choices, sleeve }) => ({
+    need: plus(INPUTS.upperArm, times(2 * Math.PI * choices.layer.arm, INPUTS.layer)),
+    have: times(closeStretch(choices), sleeve!.topInner),
+  }),
+  saysMargin: true,
+  cures: ({ choices, ease }) => {
+    const made = bodyIsMade(choices);
+    if (choices.made.sleeveTop) return ['wider-sleeve-again'];
+    if (made && CONSTRUCTIONS[choices.construction].sleeveTopIs === 'seam') return ['deeper-armhole-again'];
+    const cures = those(!made && easeThat('more', ease), choices.closeFitting && 'fabric-that-stretches-more');
+    if (cures.length > 0) return cures;
+    return [choices.kept.upperArm ? 'wider-sleeve-than-garment' : 'wider-sleeve'];
+  },
+  remedies: moreEaseUnlessMade,
+};

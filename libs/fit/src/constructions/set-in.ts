@@ -1,0 +1,98 @@
+import { constant, hypot, leg, min, minus, plus, root, times, type Quantity } from '#measure';
+import { acrossGarment } from '../model/across.ts';
+import { armBands, madeDepth } from '../model/armhole.ts';
+import { INPUTS } from '../model/inputs.ts';
+import { across, along, byItself } from '../model/planned.ts';
+import { fromAcrossBack } from '../model/ref-sleeve.ts';
+import { girthTop } from '../model/sleeve.ts';
+import type { Rules } from '../rules.ts';
+import type { ConstructionModel } from './construction.ts';
+import { slopedTopPath } from './sloped-top.ts';
+import { armholeDimensions } from './straight-edge.ts';
+
+/** Edge of half an armhole, underarm to shoulder: `ℓ = b + √((i − b)² + h²) + (A − h)`, `h = min(c·A, most)`. */
+function armholeSeam(A: Quantity, i: Quantity, b: Quantity, rules: Rules): Quantity {
+  const h = curveRise(A, rules);
+  return plus(b, hypot(minus(i, b), h), minus(A, h));
+}
+
+/** h, how far the curve of an armhole rises. */
+const curveRise = (A: Quantity, rules: Rules): Quantity =>
+  min(times(rules['armhole-curve-share'], A), constant(rules['armhole-curve-most']));
+
+/** Edge of half a cap: `b + √((G/2 − b − c)² + H²) + c`, c half of its top edge. */
+const capSeam = (H: Quantity, G: Quantity, b: Quantity, c: Quantity): Quantity =>
+  plus(b, hypot(minus(times(0.5, G), b, c), H), c);
+
+const halfCapTop = (G: Quantity, rules: Rules): Quantity => times(rules['cap-top-share'] / 2, G);
+
+/** An armhole with a curve, and a sleeve with a cap that is solved from its seam. */
+export const setIn: ConstructionModel = {
+  deeper: null,
+  ruled: [{ input: 'setInInsetLeast', rule: 'set-in-inset-least' }],
+  madeNames: { depth: 'armhole-depth', rise: 'cap-height' },
+  sleeveTopIs: 'girth',
+  hasArmhole: true,
+  comparesRises: false,
+  hasAcrossBack: true,
+  refSleeveNeeds: ['cross-back-width'],
+  neckShare: () => 1,
+  refNapeToCuff: fromAcrossBack,
+  widths: (choices, girths) => {
+    const { panel } = girths;
+    const between = min(acrossGarment(choices, girths), minus(panel, times(2, INPUTS.setInInsetLeast)));
+    return { between, inset: times(0.5, minus(panel, between)) };
+  },
+  armhole: (choices, before) => {
+    const { rules, made, silhouette } = choices;
+    const i = before.widths.inset!;
+    const G = before.girths.sleeve;
+    const ofInset = times(rules['bind-off-inset-share'], i);
+    const b = silhouette === 'vest' ? ofInset : min(ofInset, times(rules['bind-off-sleeve-share'] / 2, G));
+    const ofMadeCap = (): Quantity => {
+      const seam = capSeam(INPUTS.madeCap, G, b, halfCapTop(G, rules));
+      return root(1, 10_000, (A) => minus(armholeSeam(A, i, b, rules), seam));
+    };
+    const depth = made.armhole ? madeDepth(choices) : made.cap ? ofMadeCap() : plus(before.lengths.armholeBase);
+    return {
+      depth,
+      onPiece: plus(depth, times(armBands(choices), INPUTS.band)),
+      belowNeckLine: plus(depth),
+      seam: armholeSeam(depth, i, b, rules),
+      bindOff: b,
+      fallShare: rules['shoulder-fall-share'],
+      pieceNeck: before.neck.piece,
+    };
+  },
+  sleeveTop: ({ rules, made }, { girths, armhole }) => {
+    const G = girths.sleeve;
+    const b = armhole.bindOff!;
+    const c = halfCapTop(G, rules);
+    const H = made.cap ? plus(INPUTS.madeCap) : leg(minus(armhole.seam, b, c), minus(times(0.5, G), b, c));
+    return girthTop(G, H, { topEdge: times(2, c), seam: capSeam(H, G, b, c) });
+  },
+  bodyDimensions: (m, front) =>
+    armholeDimensions(
+      m,
+      front,
+      across('underarm-bind-off', m.body.pieceBindOff!, 0, byItself(m.armhole.bindOff!)),
+      along('shoulder-fall', m.body.shoulderFall!, 0),
+    ),
+  sleeveDimensions: ({ choices, sleeve, armhole }) => [
+    along('cap-height', sleeve!.above!, 1, byItself(sleeve!.above!, choices.made.cap)),
+    across('cap-top-width', sleeve!.topEdge!, 0),
+    across('underarm-bind-off', armhole.bindOff!, 0),
+  ],
+  armholePath: (v, { armhole, body, choices }, { panel, edge }) => {
+    const underarm = v(body.pieceToUnderarm);
+    const { rules } = choices;
+    const rise = Math.min(rules['armhole-curve-share'] * v(armhole.depth), rules['armhole-curve-most']);
+    return [
+      [panel, underarm],
+      [panel - v(body.pieceBindOff!), underarm],
+      [edge, underarm + rise],
+      [edge, underarm + v(armhole.onPiece)],
+    ];
+  },
+  sleeveTopPath: slopedTopPath,
+};

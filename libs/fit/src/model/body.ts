@@ -1,0 +1,100 @@
+import { minus, plus, times, type Quantity } from '#measure';
+import type { Choices } from '../choices.ts';
+import { armBands, type Armhole, type BeforeArmhole } from './armhole.ts';
+import { INPUTS } from './inputs.ts';
+
+const { band, frontBand, overlap } = INPUTS;
+
+/** Widths at the shoulders; of a garment with armhole edges. mm */
+export interface Shoulders {
+  /** Finished, from a vest's band on. */
+  readonly width: Quantity;
+  readonly onPiece: Quantity;
+  /** The inset on the piece. */
+  readonly inset: Quantity;
+  readonly backWidth: Quantity;
+  readonly frontWidth: Quantity;
+  readonly back: Quantity;
+  readonly front: Quantity;
+}
+
+/** Half a front that opens. mm */
+export interface HalfFront {
+  readonly panel: Quantity;
+  readonly hem: Quantity;
+  readonly neck: Quantity;
+  readonly edge: Quantity;
+}
+
+/** Heights and widths of the body's pieces. mm */
+export interface Body {
+  readonly shoulders: Shoulders | null;
+  /** f; null where the shoulders do not fall. */
+  readonly shoulderFall: Quantity | null;
+  /** How far the underarm lies below the line between the high points of the shoulders. */
+  readonly underarmBelowTop: Quantity;
+  /** L, finished back neck edge to hem. */
+  readonly length: Quantity;
+  readonly shoulderToHem: Quantity;
+  readonly toUnderarm: Quantity;
+  readonly pieceToUnderarm: Quantity;
+  readonly pieceLength: Quantity;
+  readonly pieceBindOff?: Quantity;
+  readonly half: HalfFront | null;
+}
+
+export function body(choices: Choices, before: BeforeArmhole, armhole: Armhole): Body {
+  const { neck, lengths } = before;
+  const bands = times(armBands(choices), band);
+  const shoulders = shouldersOf(before, bands);
+  const shoulderFall = shoulders && armhole.fallShare > 0 ? times(armhole.fallShare, shoulders.width) : null;
+  const underarmBelowTop = shoulderFall ? plus(shoulderFall, armhole.belowNeckLine) : armhole.belowNeckLine;
+  const length = choices.made.bodyToUnderarm
+    ? minus(plus(INPUTS.madeBodyToUnderarm, bands, underarmBelowTop), neck.back)
+    : lengths.asked;
+  const shoulderToHem = plus(length, neck.back);
+  const toUnderarm = minus(shoulderToHem, underarmBelowTop);
+  const pieceLength = minus(length, band);
+  return {
+    shoulders,
+    shoulderFall,
+    underarmBelowTop,
+    length,
+    shoulderToHem,
+    toUnderarm,
+    pieceToUnderarm: minus(toUnderarm, bands),
+    pieceLength,
+    ...(armhole.bindOff && { pieceBindOff: plus(armhole.bindOff, bands) }),
+    half:
+      choices.silhouette === 'cardigan' ? halfFront(before, armhole, shoulders ? shoulderToHem : pieceLength) : null,
+  };
+}
+
+function shouldersOf({ girths, widths, neck }: BeforeArmhole, bands: Quantity): Shoulders | null {
+  const { between } = widths;
+  if (between === null || widths.inset === null) return null;
+  const beside = (width: Quantity): Quantity => times(0.5, minus(width, neck.piece.width));
+  const inset = plus(widths.inset, bands);
+  const backWidth = minus(girths.backPanel, times(2, inset));
+  const frontWidth = minus(girths.frontPanel, times(2, inset));
+  return {
+    width: beside(between),
+    onPiece: beside(minus(between, times(2, bands))),
+    inset,
+    backWidth,
+    frontWidth,
+    back: beside(backWidth),
+    front: beside(frontWidth),
+  };
+}
+
+/** Half a whole front and half the overlap, less the band that is worked to its edge. `top` is where its neck is measured from. */
+function halfFront({ girths }: BeforeArmhole, { pieceNeck }: Armhole, top: Quantity): HalfFront {
+  const half = (whole: Quantity): Quantity => minus(times(0.5, plus(whole, overlap)), frontBand);
+  return {
+    panel: half(girths.frontPanel),
+    hem: half(girths.frontHem),
+    neck: half(pieceNeck.width),
+    edge: minus(top, pieceNeck.front),
+  };
+}

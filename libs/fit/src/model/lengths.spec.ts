@@ -1,0 +1,117 @@
+import { describe, expect, it } from 'vitest';
+import type { Figure } from '#body';
+import { adviceOn, bodyOf, fabricOf, garmentOf, mm, WOMAN, womanWith } from '../../../../tests/support/fit-samples.ts';
+
+describe('the centre-back length', () => {
+  /** Woman: back waist 437 + 0, 150, 280. Man: back hip 680 − 120, 0, + 50. Child: back waist + 0, 50, 150. */
+  it.each([
+    ['woman', 'cropped', 437],
+    ['woman', 'regular', 587],
+    ['woman', 'long', 717],
+    ['unsaid', 'regular', 587],
+    ['man', 'cropped', 560],
+    ['man', 'regular', 680],
+    ['man', 'long', 730],
+    ['child', 'cropped', 437],
+    ['child', 'regular', 487],
+    ['baby', 'long', 587],
+  ] as const)('of a %s, %s: %d', (figure: Figure, length, expected) => {
+    expect(mm(adviceOn({ body: bodyOf(WOMAN, figure), design: { length } }), 'centre-back-length')).toBe(expected);
+  });
+
+  /** 437 + 250. */
+  it('of a man whose back hip length was not taken goes from the waist', () => {
+    const body = bodyOf({ ...WOMAN, 'back-hip-length': undefined }, 'man');
+    expect(mm(adviceOn({ body }), 'centre-back-length')).toBe(687);
+  });
+
+  it('is a maker’s own, and the shoulder line lies a back neck depth above it', () => {
+    const advice = adviceOn({ design: { length: 'custom', customLengthMm: 555 } });
+    expect(mm(advice, 'centre-back-length')).toBe(555);
+    expect(mm(advice, 'shoulder-to-hem')).toBeCloseTo(555 + 371 / 18, 9);
+  });
+
+  /** 620 − 22. */
+  it('of a garment that fits is its shoulder to hem less its back neck depth, unless a length was chosen', () => {
+    const garment = garmentOf({ 'chest-width': 520, 'shoulder-to-hem': 620, 'back-neck-depth': 22 });
+    expect(mm(adviceOn({ garment, design: { basis: 'both', length: 'long' } }), 'centre-back-length')).toBe(598);
+    const design = { basis: 'both', length: 'custom', customLengthMm: 555 } as const;
+    expect(mm(adviceOn({ garment, design }), 'centre-back-length')).toBe(555);
+  });
+});
+
+describe('nape to cuff', () => {
+  const nape = (rest: Parameters<typeof garmentOf>[0], more: Parameters<typeof garmentOf>[1] = {}) =>
+    mm(
+      adviceOn({ garment: garmentOf({ 'chest-width': 520, ...rest }, more), design: { basis: 'both' } }),
+      'neck-to-cuff',
+    );
+
+  it('is the body’s', () => {
+    expect(mm(adviceOn(), 'neck-to-cuff')).toBe(743);
+  });
+
+  it('is a garment’s sleeve from the centre back as it is', () => {
+    expect(nape({ 'sleeve-length': 760 }, { sleeveFrom: 'centre-back' })).toBe(760);
+  });
+
+  it('is half the cross back and the sleeve of one measured from its seam', () => {
+    expect(nape({ 'sleeve-length': 550, 'cross-back-width': 410 }, { construction: 'set-in' })).toBe(755);
+  });
+
+  /** A drop shoulder's seam lies at its panel's edge: p = (1040 − (4 − π)3)/2. */
+  it('is half the panel and the sleeve of a drop shoulder', () => {
+    expect(nape({ 'sleeve-length': 490 })).toBeCloseTo((520 - ((4 - Math.PI) / 2) * 3) / 2 + 490, 9);
+  });
+
+  /** 180/2 + 25 + 660. */
+  it('is half the neck, its band and the sleeve of a raglan', () => {
+    expect(nape({ 'sleeve-length': 660, 'neck-width': 180 }, { construction: 'raglan' })).toBe(775);
+  });
+
+  it('gives a raglan like one that fits the same sleeve, whatever its band', () => {
+    const garment = garmentOf(
+      { 'chest-width': 520, 'sleeve-length': 660, 'neck-width': 180 },
+      { construction: 'raglan' },
+    );
+    for (const bandMm of [10, 25, 40]) {
+      const design = { basis: 'garment', construction: 'raglan', bandMm } as const;
+      expect(mm(adviceOn({ garment, design }), 'sleeve-length')).toBeCloseTo(660, 9);
+    }
+  });
+
+  it('stays the body’s where the garment does not say where its seam lies', () => {
+    expect(nape({ 'sleeve-length': 550 }, { construction: 'set-in' })).toBe(743);
+  });
+});
+
+describe('the armhole', () => {
+  /** A₀ = 184 + 13 + 0.1 × 75 = 204.5; deeper by 38, 25, 30. */
+  it.each([
+    ['set-in', 'armhole-depth', 204.5],
+    ['drop-shoulder', 'armhole-depth', 242.5],
+    ['squared-drop', 'armhole-depth', 229.5],
+    ['raglan', 'raglan-depth', 234.5],
+  ] as const)('of a %s', (construction, name, expected) => {
+    expect(mm(adviceOn({ design: { construction } }), name)).toBeCloseTo(expected, 9);
+  });
+
+  /** (π/2)(7 − 3) for the fabric, and π × 2 for a layer whose sleeves reach the arm. */
+  it('keeps its inner edge in a thick fabric and over sleeves', () => {
+    const layer = { thicknessMm: 2, u: 0, sleeves: 'short' } as const;
+    const advice = adviceOn({ fabric: fabricOf(7), design: { construction: 'set-in', layer } });
+    expect(mm(advice, 'armhole-depth')).toBeCloseTo(204.5 + 2 * Math.PI + 2 * Math.PI, 9);
+  });
+
+  /** Upper arm 500 + 0.35 × 75 = 526.25, half of it 263.125 > 242.5. */
+  it('of a drop shoulder is at least half the upper arm’s girth', () => {
+    expect(mm(adviceOn({ body: womanWith({ 'upper-arm-girth': 500 }) }), 'armhole-depth')).toBeCloseTo(263.125, 9);
+  });
+
+  /** A drop shoulder's 240 is a set-in's 240 − 38 = 202; (π/2)(5 − 3) for the new fabric. */
+  it('of a garment that fits is carried to another construction', () => {
+    const garment = garmentOf({ 'chest-width': 520, 'armhole-depth': 240 });
+    const advice = adviceOn({ garment, fabric: fabricOf(5), design: { basis: 'both', construction: 'set-in' } });
+    expect(mm(advice, 'armhole-depth')).toBeCloseTo(202 + Math.PI, 9);
+  });
+});

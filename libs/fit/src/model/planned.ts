@@ -1,0 +1,61 @@
+import type { Quantity } from '#measure';
+import type { DimensionName, PieceName } from '../advice.ts';
+
+/** How far a number may be rounded before any check limits it: the ease band, a rule's share of it, or the rule for lengths. */
+export type Range = 'band' | 'upper-arm-ease' | 'wrist-ease' | 'length';
+
+/** The number that is rounded with a dimension. All that depends on it follows. */
+export interface Rounded {
+  readonly quantity: Quantity;
+  readonly range: Range;
+  /** It was made already, and stays. */
+  readonly fixed: boolean;
+}
+
+/** One dimension of a sheet. */
+export interface Planned {
+  readonly name: DimensionName;
+  readonly quantity: Quantity;
+  readonly rounded: Rounded;
+}
+
+/** One of a piece: its axis and fabric, and how many of its ends are joined to something (each takes a seam allowance). */
+export interface PlannedOnPiece extends Planned {
+  readonly axis: 'across' | 'along';
+  readonly fabric: 'main' | 'rib';
+  readonly joinedEnds: 0 | 1 | 2;
+}
+
+export interface PlannedPiece {
+  readonly piece: PieceName;
+  readonly make: number;
+  readonly workedFrom: 'hem' | 'cuff' | 'edge';
+  readonly dimensions: readonly PlannedOnPiece[];
+}
+
+/** A length that is rounded by itself. */
+export const byItself = (quantity: Quantity, fixed = false): Rounded => ({ quantity, range: 'length', fixed });
+
+type OnPiece = (
+  name: DimensionName,
+  quantity: Quantity,
+  joinedEnds: 0 | 1 | 2,
+  rounded?: Rounded,
+  fabric?: 'main' | 'rib',
+) => PlannedOnPiece;
+
+const onPiece =
+  (axis: 'across' | 'along'): OnPiece =>
+  (name, quantity, joinedEnds, rounded = byItself(quantity), fabric = 'main') => ({
+    name,
+    quantity,
+    axis,
+    fabric,
+    joinedEnds,
+    rounded,
+  });
+
+/** A dimension that is made of stitches. */
+export const across = onPiece('across');
+/** A dimension that is made of rows. */
+export const along = onPiece('along');

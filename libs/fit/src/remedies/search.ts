@@ -1,0 +1,150 @@
+import type { Quantity } from '#measure';
+import type {
+  Change,
+  Field,
+  FoundRemedy,
+  KnownGarment,
+  RemedySearch,
+  RemedyText,
+  Steps,
+  TracedCheck,
+} from '../checks/check.ts';
+import { isSure, marginOf } from '../checks/judge.ts';
+import type { Computed } from '../compute.ts';
+import type { RemedyMessage } from '../messages/remedy-codes.ts';
+import { INPUTS } from '../model/inputs.ts';
+import { keepsBack, keepsFront, keepsWidth } from '../model/neck.ts';
+import { RULES } from '../rules.ts';
+import { EASE_STEP, EASES } from './ease-that-helps.ts';
+import { evaluateChange } from './evaluate-change.ts';
+
+/** So much more ease is offered at most, mm: what is looser than that is another garment (assumed). */
+const MOST_EASE = 100;
+
+/** A field of the design, or a rule, that moves a quantity: what it is now, and how many mm of the quantity one of it is. */
+interface Adjustable {
+  readonly of: Quantity;
+  readonly field: Field;
+  readonly now: number;
+  readonly scale: number;
+}
+
+/** What a field becomes that is moved by so much: a whole number, for one that is easy to write. */
+const adjusted = (now: number, by: number): number =>
+  by < 0 ? Math.floor(now + by + 1e-9) : Math.ceil(now + by - 1e-9);
+
+const messageOf = (text: RemedyText, mm: number): RemedyMessage =>
+  typeof text === 'string' ? { code: text, params: { byMm: Math.abs(mm) } } : text(mm);
+
+/**
+ * Searches for changes of the design that make a check hold and none fail that held. A check that holds already, or is of comfort
+ * alone, is only helped where no other becomes uncertain for it.
+ */
+export class Search implements RemedySearch {
+  readonly choices: KnownGarment['choices'];
+  readonly garment: KnownGarment['garment'];
+  readonly figure: KnownGarment['figure'];
+  readonly kappa: number;
+  readonly values: KnownGarment['values'];
+  readonly v: KnownGarment['v'];
+  readonly #check: TracedCheck;
+  readonly #measured: number;
+  readonly #computed: Computed;
+
+  /** `measured` is the uncertainty of the check's margin by what was measured. */
+  constructor(check: TracedCheck, measured: number, computed: Computed, known: KnownGarment) {
+    this.choices = known.choices;
+    this.garment = known.garment;
+    this.figure = known.figure;
+    this.kappa = known.kappa;
+    this.values = known.values;
+    this.v = known.v;
+    this.#check = check;
+    this.#measured = measured;
+    this.#computed = computed;
+  }
+
+  more(of: Quantity, field: Field, by: Steps, text: RemedyText, rest: Change = {}): FoundRemedy[] {
+    return this.#adjust({ of, field, now: this.v(of), scale: 1 }, by, text, rest);
+  }
+
+  less(of: Quantity, field: Field, text: RemedyText, rest: Change = {}): FoundRemedy[] {
+    const now = this.v(of);
+    return this.#adjust({ of, field, now, scale: 1 }, { step: -5, most: now * 0.6 }, text, rest);
+  }
+
+  moreOfRule(rule: 'wrist-room' | 'armhole-room', of: Quantity, text: RemedyText): FoundRemedy[] {
+    const now = this.choices.rules[rule];
+    const { max } = RULES.find(({ name }) => name === rule)!;
+    const adjustable = { of, field: `rules/${rule}` as const, now, scale: this.kappa };
+    return this.#adjust(adjustable, { step: 5, most: (max - now) * this.kappa }, text);
+  }
+
+  moreEase(): FoundRemedy[] {
+    const { evaluation } = this.#computed;
+    const ease = EASES.find((each) => evaluation.derivative(this.#check.margin, each) > 0);
+    if (ease === undefined) return [];
+    const by = { step: EASE_STEP, most: MOST_EASE };
+    return ease === INPUTS.chosenEase
+      ? this.more(ease, 'easeMm', by, 'more-ease')
+      : this.more(ease, 'easeChangeMm', by, 'wider-round');
+  }
+
+  choice(change: Change, message: RemedyMessage): FoundRemedy[] {
+    return this.#offer(change, message);
+  }
+
+  neckAsItStands(): Change {
+    const { neck } = this.garment;
+    if (!(this.v(neck.scale) > 1)) return {};
+    return {
+      ...(!keepsWidth(this.choices) && { neckWidthMm: Math.round(this.v(neck.width)) }),
+      ...(!keepsFront(this.choices) && { frontNeckDepthMm: Math.round(this.v(neck.front)) }),
+      ...(!keepsBack(this.choices) && { backNeckDepthMm: Math.round(this.v(neck.back)) }),
+    };
+  }
+
+  /**
+   * The least number of steps for which the check holds with little doubt; else, where it fails, for which it holds at all; none
+   * where another check would fail for it.
+   */
+  #adjust(adjustable: Adjustable, by: Steps, text: RemedyText, rest: Change = {}): FoundRemedy[] {
+    const { now, scale, field } = adjustable;
+    for (const change of this.#helping(adjustable, by)) {
+      const to = adjusted(now, change / scale);
+      const found = this.#offer({ ...rest, [field]: to }, messageOf(text, (to - now) * scale));
+      if (found.length > 0) return found;
+    }
+    return [];
+  }
+
+  /** By how much a quantity is to be moved, mm, for the check to hold with little doubt, and to hold, while all choices stay. */
+  #helping({ of, now, scale }: Adjustable, { step, most }: Steps): number[] {
+    const { evaluation } = this.#computed;
+    const path = evaluation.layout.path(of, this.#check.margin);
+    if (path.length === 0) return [];
+    const margin = marginOf(this.#check, this.v);
+    const perturbation = evaluation.perturbation(of, path);
+    const holding: number[] = [];
+    for (let by = step; Math.abs(by) <= most; by += step) {
+      const moved = perturbation.by((adjusted(now, by / scale) - now) * scale);
+      const then = marginOf(this.#check, moved.value);
+      if (!(then > Math.max(margin + 1e-6, 0))) continue;
+      if (isSure(then, this.#check, this.#measured, moved.value, this.choices.rules)) return [by, ...holding];
+      if (margin < 0 && holding.length === 0) holding.push(by);
+    }
+    return holding;
+  }
+
+  /** A change, where it does make the check hold: one that holds already is to be left little doubt. */
+  #offer(change: Change, message: RemedyMessage): FoundRemedy[] {
+    const before = marginOf(this.#check, this.v);
+    const outcome = evaluateChange(change, this.#check, this.#computed);
+    if (outcome === null || !(outcome.margin > Math.max(before, 0))) return [];
+    const { margin, spoilt, tightened } = outcome;
+    const { rules } = this.choices;
+    if (before >= 0 && !isSure(margin, this.#check, this.#measured, this.v, rules)) return [];
+    if (tightened > 0 && (before >= 0 || this.#check.rule.comfort(this.choices))) return [];
+    return [{ message, change, spoilt: spoilt + tightened }];
+  }
+}

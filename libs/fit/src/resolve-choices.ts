@@ -1,0 +1,70 @@
+import type { GarmentProfile, Layer } from '#garment';
+import { DomainError } from '#measure';
+import type { Choices, Made, Reach } from './choices.ts';
+import type { FitRequest } from './fit-request.ts';
+import { keptFromGarment } from './kept-from-garment.ts';
+
+/** The garment that the design is based on; null where it is the body alone. */
+export const baseGarment = ({ design, garment }: FitRequest): GarmentProfile | null =>
+  design.basis === 'body' ? null : garment;
+
+/** Refuses a request that lacks what its basis needs. */
+function checkBasis({ design, garment, body }: FitRequest): void {
+  const { basis } = design;
+  if (basis !== 'body' && !garment) throw new DomainError('garment-missing', { basis }, '/garment');
+  if (basis === 'garment' && !garment?.values['chest-width'])
+    throw new DomainError('garment-chest-width-missing', {}, '/garment');
+  if (basis !== 'garment' && !body) throw new DomainError('body-missing', { basis }, '/body');
+}
+
+const reachOf = (layer: Layer | null): Reach => ({
+  arm: layer && layer.sleeves !== 'none' ? 1 : 0,
+  wrist: layer?.sleeves === 'long' ? 1 : 0,
+});
+
+function lengthFrom({ body }: FitRequest): Choices['lengthFrom'] {
+  if (body?.figure !== 'man') return 'waist';
+  return body.values['back-hip-length'] ? 'hip' : 'hip-below-waist';
+}
+
+/**
+ * The choices that a request makes. What depends on numbers is as for a garment that ends above the hip and does not fit closely,
+ * until the numbers are known.
+ * @throws DomainError `garment-missing`, `garment-chest-width-missing`, `body-missing`
+ */
+export function requestedChoices(request: FitRequest, made: Made): Choices {
+  checkBasis(request);
+  const { design, fabric, rules } = request;
+  const garment = baseGarment(request);
+  return {
+    silhouette: design.silhouette,
+    construction: design.construction,
+    neckline: design.neckline,
+    hem: design.hem,
+    length: design.length,
+    lengthFrom: lengthFrom(request),
+    hipReached: false,
+    closeFitting: false,
+    easeFromGarment: design.basis === 'garment',
+    kept: keptFromGarment(garment, design),
+    made,
+    ownNeck: {
+      width: design.neckWidthMm !== null,
+      front: design.frontNeckDepthMm !== null,
+      back: design.backNeckDepthMm !== null,
+    },
+    layer: reachOf(design.layer),
+    refLayer: reachOf(garment?.layer ?? null),
+    ref: {
+      construction: garment?.construction ?? 'set-in',
+      sleeveFromCentreBack: garment?.sleeveFrom === 'centre-back',
+      widthGiven: Boolean(garment?.values['cross-back-width']),
+    },
+    usable: {
+      rib: fabric.ribUsable,
+      main: fabric.stretch ? fabric.stretch.across / 2 : 0,
+      mainMeasured: fabric.stretch !== null,
+    },
+    rules,
+  };
+}
