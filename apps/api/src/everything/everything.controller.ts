@@ -1,11 +1,20 @@
-import { Controller, Delete, Get, Header, HttpCode, Query } from '@nestjs/common';
-import { ApiNoContentResponse, ApiOkResponse, ApiOperation, ApiProperty, ApiTags } from '@nestjs/swagger';
+import { Body, Controller, Delete, Get, Header, HttpCode, Post, Query } from '@nestjs/common';
+import {
+  ApiBody,
+  ApiCreatedResponse,
+  ApiNoContentResponse,
+  ApiOkResponse,
+  ApiOperation,
+  ApiProperty,
+  ApiTags,
+} from '@nestjs/swagger';
 import { Equals } from 'class-validator';
-import { ApiProblems } from '../http/api-problems.ts';
+import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
 import { MakerId } from '../maker/maker-id.ts';
 import { ReportsErasure } from '../storage/reports-erasure.ts';
 import { Everything } from './everything.ts';
-import { ExportDto } from './export.dto.ts';
+import { ExportImport } from './export-import.ts';
+import { ExportDto, ImportedDto } from './export.dto.ts';
 
 /** Said so that nobody erases by a slip. */
 class EraseQuery {
@@ -17,17 +26,32 @@ class EraseQuery {
 @ApiTags('everything')
 @Controller('v1')
 export class EverythingController {
-  constructor(private readonly everything: Everything) {}
+  constructor(
+    private readonly everything: Everything,
+    private readonly imports: ExportImport,
+  ) {}
 
   @Get('export')
   @Header('Content-Disposition', 'attachment; filename="easewright-export.json"')
   @ApiOperation({
-    summary: 'Take along all that is kept: bodies, garments, fabrics, target sheets, planners, read keys',
+    summary: 'Take along all that is kept: bodies, garments, fabrics, target sheets, planners, read keys, hand-offs',
     description: 'One JSON document, as it stands at one moment. It holds nothing that opens or signs.',
   })
   @ApiOkResponse({ description: 'All of it.', type: ExportDto })
   export(@MakerId() maker: string): Promise<ExportDto> {
     return this.everything.export(maker);
+  }
+
+  @Post('import')
+  @ApiOperation({
+    summary: 'Read in all that an export holds, with its ids, where nothing is kept yet',
+    description: 'All of it is kept, or nothing. Signing secrets and keys are in no export: they have to be made anew.',
+  })
+  @ApiBody({ type: ExportDto })
+  @ApiCreatedResponse({ description: 'All of it is kept.', type: ImportedDto })
+  @ApiProblems(...BODY_PROBLEMS, 409)
+  import(@MakerId() maker: string, @Body() json: unknown): Promise<ImportedDto> {
+    return this.imports.import(maker, json);
   }
 
   @Delete('everything')

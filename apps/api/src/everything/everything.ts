@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { EntitySchema } from 'typeorm';
+import type { EntityManager, EntitySchema } from 'typeorm';
 import { DailyCopies } from '../backup/daily-copies.ts';
 import { Bodies } from '../bodies/bodies.ts';
 import { Fabrics } from '../fabrics/fabrics.ts';
@@ -7,15 +7,38 @@ import { Garments } from '../garments/garments.ts';
 import { keptPlanner } from '../hand-off/planners/kept-planner.dto.ts';
 import { PLANNER } from '../hand-off/planners/planner.entity.ts';
 import { keptReadKey } from '../hand-off/read-keys/read-key.dto.ts';
+import { exportedHandOff } from './read-exported-hand-offs.ts';
+import { ATTEMPT, type AttemptRow } from '../hand-off/outbox/attempt.entity.ts';
+import { HAND_OFF } from '../hand-off/outbox/hand-off.entity.ts';
 import { READ_KEY } from '../hand-off/read-keys/read-key.entity.ts';
 import { keptDocument } from '../records/answer.ts';
 import { ENTITIES } from '../storage/entities.ts';
 import { UnitOfWork } from '../storage/unit-of-work.ts';
 import { TargetSheetRepository } from '../target-sheets/target-sheet.repository.ts';
+import type { TargetSheetRow } from '../target-sheets/target-sheet.entity.ts';
 import type { ExportDto } from './export.dto.ts';
 
 /** What belongs to a maker. */
 const HERS = ENTITIES.filter((entity) => 'makerId' in entity.options.columns) as EntitySchema<{ makerId: string }>[];
+
+const inputsOf = (row: Omit<TargetSheetRow, 'request' | 'sheet'>) => {
+  const { bodyId, bodyVersion, garmentId, garmentVersion, fabricId, fabricVersion } = row;
+  return { bodyId, bodyVersion, garmentId, garmentVersion, fabricId, fabricVersion };
+};
+
+async function exportedHandOffs(manager: EntityManager, makerId: string): Promise<object[]> {
+  const hers = { where: { makerId }, order: { id: 'ASC' } } as const;
+  const attempts = new Map<string, AttemptRow[]>();
+  for (const attempt of await manager.find(ATTEMPT, hers)) {
+    attempts.set(attempt.handOffId, [...(attempts.get(attempt.handOffId) ?? []), attempt]);
+  }
+  return (await manager.find(HAND_OFF, hers)).map((row) => exportedHandOff(row, attempts.get(row.id) ?? []));
+}
+
+export async function isNothingKept(manager: EntityManager, makerId: string): Promise<boolean> {
+  for (const entity of HERS) if (await manager.existsBy(entity, { makerId })) return false;
+  return true;
+}
 
 /** All that is kept of a maker: to take along, or to erase. */
 @Injectable()
@@ -34,26 +57,24 @@ export class Everything {
     const hers = { where: { makerId }, order: { id: 'ASC' } } as const;
     return this.work.snapshot(async (manager) => ({
       format: 'easewright/export',
-      version: '1.1',
-      exportedAt: new Date().toISOString(),
+      version: '2.0',
       bodies: (await this.bodies.rows.all(manager, makerId)).map(keptDocument),
       garments: (await this.garments.rows.all(manager, makerId)).map(keptDocument),
       fabrics: (await this.fabrics.rows.all(manager, makerId)).map(keptDocument),
-      targetSheets: (await this.sheets.all(manager, makerId)).map(({ request, sheet }) => ({
+      targetSheets: (await this.sheets.all(manager, makerId)).map(({ request, sheet, ...row }) => ({
         request,
         sheet: JSON.parse(sheet) as object,
+        inputs: inputsOf(row),
       })),
       planners: (await manager.find(PLANNER, hers)).map(keptPlanner),
       readKeys: (await manager.find(READ_KEY, hers)).map(keptReadKey),
+      handOffs: await exportedHandOffs(manager, makerId),
     }));
   }
 
   /** True while she has kept nothing. */
   isNothing(makerId: string): Promise<boolean> {
-    return this.work.read(async (manager) => {
-      for (const entity of HERS) if (await manager.existsBy(entity, { makerId })) return false;
-      return true;
-    });
+    return this.work.read((manager) => isNothingKept(manager, makerId));
   }
 
   /** Every row of every table that is hers, and before that the daily copies; the maker herself stays. */

@@ -6,7 +6,12 @@ import { readJson } from './read-json.ts';
 const BODY_LIMIT = 64 * 1024;
 /** A sheet that is read in is larger than anything a maker enters. */
 export const SHEET_LIMIT = 512 * 1024;
-const SHEET_PATH = '/v1/target-sheets/import';
+/** Everything that is kept, which comes back. */
+const EXPORT_LIMIT = 64 * 1024 * 1024;
+const LIMITS: Readonly<Record<string, number>> = {
+  '/v1/target-sheets/import': SHEET_LIMIT,
+  '/v1/import': EXPORT_LIMIT,
+};
 
 /** The media type, and what may follow it. */
 const JSON_TYPE = /^\s*application\/json\s*(?:;(.*))?$/is;
@@ -18,7 +23,7 @@ export async function readBody(request: Request, _response: Response, next: Next
   if (chunked || Number(headers['content-length'] ?? 0) > 0) expectJson(headers['content-type'] ?? '');
   // What says its type is read even where it has no length: then it is not JSON.
   if (headers['content-type'] !== undefined && (chunked || headers['content-length'] !== undefined)) {
-    request.body = readJson(await readBytes(request, path === SHEET_PATH ? SHEET_LIMIT : BODY_LIMIT));
+    request.body = readJson(await readBytes(request, LIMITS[path] ?? BODY_LIMIT));
   }
   next();
 }

@@ -31,7 +31,7 @@ export class SheetImport {
    * @throws DomainError of `readSheet`; `sheet-id-unusable`, `sheet-time-unusable`, `sheet-rules-unusable`; `sheet-differs`
    */
   readIn(makerId: string, json: unknown, request: IdempotentRequest): Promise<ReadIn> {
-    const row = rowOf(makerId, readSheet(json));
+    const row = importedSheetRow(makerId, readSheet(json));
     const keep = async (manager: EntityManager): Promise<ReadIn> => {
       const kept = await this.sheets.find(manager, makerId, row.id);
       if (kept === null) {
@@ -50,7 +50,8 @@ export class SheetImport {
   }
 }
 
-function rowOf(makerId: string, sheet: TargetSheet): TargetSheetRow {
+/** The row of a sheet that comes back. @throws DomainError as `SheetImport` */
+export function importedSheetRow(makerId: string, sheet: TargetSheet): TargetSheetRow {
   const { id, createdAt, rulesVersion } = sheet;
   if (!ID_PATTERN.test(id)) throw new DomainError('sheet-id-unusable', 'The id must be a UUID in lower case.', '/id');
   if (Number.isNaN(Date.parse(createdAt))) {
