@@ -356,12 +356,32 @@ export interface paths {
             cookie?: never;
         };
         /**
-         * Take along all that is kept: bodies, garments, fabrics, target sheets, planners, read keys
+         * Take along all that is kept: bodies, garments, fabrics, target sheets, planners, read keys, hand-offs
          * @description One JSON document, as it stands at one moment. It holds nothing that opens or signs.
          */
         get: operations["Everything_export"];
         put?: never;
         post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/import": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Read in all that an export holds, with its ids, where nothing is kept yet
+         * @description All of it is kept, or nothing. Signing secrets and keys are in no export: they have to be made anew.
+         */
+        post: operations["Everything_import"];
         delete?: never;
         options?: never;
         head?: never;
@@ -1692,10 +1712,23 @@ export interface components {
             /** @description Cursor of the next page; null at the end. */
             next: string | null;
         };
+        ExportedInputsDto: {
+            /** Format: uuid */
+            bodyId: string | null;
+            bodyVersion: number | null;
+            /** Format: uuid */
+            garmentId: string | null;
+            garmentVersion: number | null;
+            /** Format: uuid */
+            fabricId: string | null;
+            fabricVersion: number | null;
+        };
         ExportedSheetDto: {
             /** @description What it was made from: a request that computes it again. Null where it was read in. */
             request: components["schemas"]["ComputeSheetDto"] | null;
             sheet: components["schemas"]["TargetSheet"];
+            /** @description The records it was made from, as far as it was. */
+            inputs: components["schemas"]["ExportedInputsDto"];
         };
         TakesDto: {
             /**
@@ -1793,13 +1826,60 @@ export interface components {
              */
             lastUsedAt: string | null;
         };
+        ExportedAttemptDto: {
+            /** Format: uuid */
+            id: string;
+            /**
+             * Format: date-time
+             * @description In UTC, to the millisecond.
+             */
+            at: string;
+            milliseconds: number;
+            status: number | null;
+            /** @enum {string|null} */
+            failure: "timed-out" | "address-closed" | "name-unknown" | "not-reached" | "broken-off" | "not-secure" | "not-http" | "without-address" | "secret-unreadable" | null;
+            answer: string;
+        };
+        ExportedHandOffDto: {
+            /** Format: uuid */
+            id: string;
+            /** Format: uuid */
+            plannerId: string;
+            /** Format: uuid */
+            targetSheetId: string;
+            /**
+             * Format: date-time
+             * @description In UTC, to the millisecond.
+             */
+            createdAt: string;
+            contentType: string;
+            /** @description What is sent, exactly. */
+            body: string;
+            /** @enum {string} */
+            state: "waiting" | "arrived" | "dead";
+            /** @description How often it has been tried. */
+            tries: number;
+            /**
+             * Format: date-time
+             * @description In UTC, to the millisecond.
+             */
+            nextTryAt: string | null;
+            /**
+             * Format: date-time
+             * @description After this it is given up.
+             */
+            tryUntil: string;
+            idempotencyKey: string | null;
+            /** @description Of the request, to know it again by. */
+            fingerprint: string;
+            /** @description The oldest first. */
+            attempts: components["schemas"]["ExportedAttemptDto"][];
+        };
         ExportDto: {
             /** @enum {string} */
             format: "easewright/export";
-            /** @example 1.1 */
-            version: string;
-            /** Format: date-time */
-            exportedAt: string;
+            /** @enum {string} */
+            version: "2.0";
             bodies: components["schemas"]["KeptBody"][];
             garments: components["schemas"]["KeptGarment"][];
             fabrics: components["schemas"]["KeptFabric"][];
@@ -1808,6 +1888,15 @@ export interface components {
             planners: components["schemas"]["KeptPlanner"][];
             /** @description Without the keys themselves. */
             readKeys: components["schemas"]["KeptReadKey"][];
+            handOffs: components["schemas"]["ExportedHandOffDto"][];
+        };
+        ImportedDto: {
+            /** @description How many of each. */
+            imported: {
+                [key: string]: number;
+            };
+            /** @description What has to be done yet. */
+            notes: string[];
         };
         RuleDto: {
             /** @example ordinary-thickness */
@@ -4600,6 +4689,84 @@ export interface operations {
             };
             /** @description Not readable: the address, a parameter or a header. */
             400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Everything_import: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["ExportDto"];
+            };
+        };
+        responses: {
+            /** @description All of it is kept. */
+            201: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ImportedDto"];
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Not in the state it is in. */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is not JSON in UTF-8. */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
                 headers: {
                     [name: string]: unknown;
                 };
