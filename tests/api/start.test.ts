@@ -17,27 +17,27 @@ const listening = (): Promise<Server> =>
 
 describe('starting', () => {
   let folder: string;
-  let said: string[];
+  let printed: string[];
   const startHere = (more: Record<string, string> = {}) =>
-    start({ DATA_DIR: folder, PORT: '0', PAGE_DIR: 'there-is-none', ...more }, (text) => void said.push(text));
+    start({ DATA_DIR: folder, PORT: '0', PAGE_DIR: 'there-is-none', ...more }, (text) => void printed.push(text));
   beforeEach(() => {
     folder = mkdtempSync(join(tmpdir(), 'easewright-'));
-    said = [];
+    printed = [];
   });
   afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
   it('shows the demo scenario while nothing is kept, stores nothing of it, and says the address', async () => {
     const first = await startHere();
-    expect(said[0]).toContain(demoRequests[0]?.title);
-    expect(said[1]).toMatch(/^Easewright is at http:\/\/127\.0\.0\.1:\d+$/);
+    expect(printed[0]).toContain(demoRequests[0]?.title);
+    expect(printed[1]).toMatch(/^Easewright is at http:\/\/127\.0\.0\.1:\d+$/);
     const http = supertest(first.getHttpServer());
     expect((await http.get('/v1/export')).body).toMatchObject({ bodies: [], targetSheets: [] });
     await http.post('/v1/bodies').send(exampleBody).expect(201);
     await first.close();
 
-    said = [];
+    printed = [];
     const second = await startHere();
-    expect(said).toHaveLength(1);
+    expect(printed).toHaveLength(1);
     expect((await supertest(second.getHttpServer()).get('/v1/bodies')).body.items).toHaveLength(1);
     await second.close();
   });

@@ -79,7 +79,7 @@ describe('a disk that is full', () => {
   it('is said in one line at a start', async () => {
     fill();
     await expect(start()).rejects.toThrow(
-      /The API ended \(1\) and said: [^\n]*(ENOSPC|disk is full|SQLITE_FULL)[^\n]*\n?$/,
+      /The API ended \(1\) and printed: [^\n]*(ENOSPC|disk is full|SQLITE_FULL)[^\n]*\n?$/,
     );
     rmSync(ballast());
   });

@@ -27,17 +27,17 @@ export class ApiProcess {
       env: { PATH: process.env['PATH'], PORT: '0', PAGE_DIR: 'there-is-none', ...env },
       stdio: ['ignore', 'pipe', 'pipe'],
     });
-    let said = '';
+    let output = '';
     const written = { errors: '' };
     const url = await new Promise<string>((resolve, reject) => {
       const listen = (chunk: Buffer): void => {
-        said += chunk.toString();
-        const found = /Easewright is at (\S+)/.exec(said)?.[1];
+        output += chunk.toString();
+        const found = /Easewright is at (\S+)/.exec(output)?.[1];
         if (found !== undefined) resolve(found);
       };
       child.stdout.on('data', listen);
       child.stderr.on('data', listen).on('data', (chunk: Buffer) => void (written.errors += chunk.toString()));
-      child.once('exit', (code) => reject(new Error(`The API ended (${code}) and said: ${said}`)));
+      child.once('exit', (code) => reject(new Error(`The API ended (${code}) and printed: ${output}`)));
     });
     return new ApiProcess(child, url, written);
   }

@@ -54,7 +54,7 @@ async function embeddedPostgres(): Promise<typeof EmbeddedPostgres> {
 
 async function start(folder: string, port: number): Promise<EmbeddedPostgres> {
   if (process.getuid?.() === 0) chmodSync(folder, 0o755); // the server runs as another user then
-  const said: string[] = [];
+  const output: string[] = [];
   const Postgres = await embeddedPostgres();
   const server = new Postgres({
     databaseDir: join(folder, 'data'),
@@ -64,8 +64,8 @@ async function start(folder: string, port: number): Promise<EmbeddedPostgres> {
     persistent: false,
     createPostgresUser: process.getuid?.() === 0,
     initdbFlags: ['--encoding=UTF8', '--locale=C'],
-    onLog: (line: unknown) => void said.push(String(line)),
-    onError: (line: unknown) => void said.push(String(line)),
+    onLog: (line: unknown) => void output.push(String(line)),
+    onError: (line: unknown) => void output.push(String(line)),
   });
   try {
     await server.initialise();
@@ -73,7 +73,7 @@ async function start(folder: string, port: number): Promise<EmbeddedPostgres> {
     return server;
   } catch (error) {
     throw new Error(
-      `${error instanceof Error ? error.message : ''} ${said.slice(-3).join(' ')}`.trim().replaceAll('\n', ' '),
+      `${error instanceof Error ? error.message : ''} ${output.slice(-3).join(' ')}`.trim().replaceAll('\n', ' '),
     );
   }
 }

@@ -1,4 +1,4 @@
-/** So many kinds of entries are kept apart; a log with more is told nothing new by folding. */
+/** So many kinds of entries are kept apart; beyond that, nothing is gained by folding. */
 const MOST_KEYS = 1_000;
 
 interface Seen {

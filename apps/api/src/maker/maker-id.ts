@@ -12,7 +12,7 @@ export function actFor(request: Request, makerId: string): void {
   actingFor.set(request, makerId);
 }
 
-/** Whose request it is. Every query is bound to it; when makers sign in, this is where they are told apart. */
+/** Whose request it is. Every query is bound to it; when makers sign in, this is where they are distinguished. */
 export const MakerId = createParamDecorator((_: unknown, context: ExecutionContext): string => {
   return actingFor.get(context.switchToHttp().getRequest<Request>()) ?? THE_MAKER;
 });
