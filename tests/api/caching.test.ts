@@ -51,6 +51,12 @@ describe('what is answered', () => {
     },
   );
 
+  it('is not sent again to Node’s fetch either, which asks caches on the way for a new one', async () => {
+    const url = `${await api.app.getUrl()}/v1/target-sheets/${sheet.id}`;
+    const etag = (await fetch(url)).headers.get('etag') ?? '';
+    expect((await fetch(url, { headers: { 'if-none-match': etag } })).status).toBe(304);
+  });
+
   it('changes its ETag with what is listed', async () => {
     const before = (await api.http.get('/v1/fabrics')).headers['etag'] ?? '';
     const fabric = { craft: 'knit', thickness: { value: 4, unit: 'mm' } };

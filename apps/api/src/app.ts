@@ -11,6 +11,7 @@ import { checkAddress } from './http/check-address.ts';
 import { checkHost } from './http/check-host.ts';
 import { checkMethod } from './http/check-method.ts';
 import { compress } from './http/compress.ts';
+import { honourIfNoneMatch } from './http/honour-if-none-match.ts';
 import { newServer } from './http/new-server.ts';
 import { keepToThisMachine } from './http/this-machine.ts';
 import { refuseCrossSite } from './http/refuse-cross-site.ts';
@@ -49,6 +50,7 @@ export async function makeApp(env: Environment): Promise<NestExpressApplication>
     refuseCrossSite,
     allowOrigins(settings.allowedOrigins),
     checkAddress,
+    honourIfNoneMatch,
     checkMethod,
     readBody,
     problemHandler,
