@@ -1,4 +1,4 @@
-// Runs every bench in bench/, or those named: `npm run bench -- fit api`. Each is its own process, so that none warms another.
+// Runs every bench in bench/ but the long ones, or those named: `npm run bench -- fit api scale`. Each is its own process, so that none warms another.
 import { spawnSync } from 'node:child_process';
 import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -7,7 +7,9 @@ const folder = fileURLToPath(new URL('../bench/', import.meta.url));
 const wanted = process.argv.slice(2);
 const benches = readdirSync(folder)
   .filter((file) => file.endsWith('.bench.mjs'))
-  .filter((file) => wanted.length === 0 || wanted.some((name) => file.startsWith(`${name}.`)));
+  .filter((file) =>
+    wanted.length === 0 ? !file.includes('.long.') : wanted.some((name) => file.startsWith(`${name}.`)),
+  );
 
 for (const file of benches) {
   console.log(`-- ${file}`);

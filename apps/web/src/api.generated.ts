@@ -400,7 +400,7 @@ export interface paths {
         post?: never;
         /**
          * Erase all that is kept
-         * @description It cannot be undone, so the address must say that it is meant.
+         * @description It cannot be undone, so the address must say that it is meant. The daily copies are erased too; backups made by hand, and what PostgreSQL keeps of erased rows until it vacuums, are not.
          */
         delete: operations["Everything_erase"];
         options?: never;

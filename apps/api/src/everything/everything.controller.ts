@@ -59,7 +59,8 @@ export class EverythingController {
   @HttpCode(204)
   @ApiOperation({
     summary: 'Erase all that is kept',
-    description: 'It cannot be undone, so the address must say that it is meant.',
+    description:
+      'It cannot be undone, so the address must say that it is meant. The daily copies are erased too; backups made by hand, and what PostgreSQL keeps of erased rows until it vacuums, are not.',
   })
   @ApiNoContentResponse({ description: 'Nothing is left.' })
   @ApiProblems(400)

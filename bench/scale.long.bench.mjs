@@ -1,0 +1,131 @@
+// Reading, listing and making beside 1,000 rows and beside many, on SQLite, and on PostgreSQL where DATABASE_URL names an
+// empty database. Wanted: at 10^6 bodies and 10^5 sheets within 1.5 times of 10^3.
+import { randomBytes } from 'node:crypto';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { DataSource } from 'typeorm';
+import { makeApp } from '../dist/apps/api/src/app.js';
+import { THE_MAKER } from '../dist/apps/api/src/maker/maker-id.js';
+
+const FEW = 1_000;
+const BODIES = Number(process.env.BODIES ?? 1_000_000);
+const SHEETS = Number(process.env.SHEETS ?? 100_000);
+const ROUNDS = 300;
+
+const BODY = {
+  figure: 'woman',
+  measures: [
+    { name: 'chest-girth', value: 94, unit: 'cm' },
+    { name: 'hip-girth', value: 100, unit: 'cm' },
+  ],
+};
+const FABRIC = { craft: 'crochet', thickness: { value: 6, unit: 'mm' } };
+const DESIGN = {
+  silhouette: 'pullover',
+  construction: 'drop-shoulder',
+  length: 'regular',
+  neckline: 'crew',
+  ease: { category: 'classic', place: 0.5 },
+};
+
+async function measure(url, ids) {
+  const ask = async (path, body) => {
+    const init = body && {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify(body),
+    };
+    const response = await fetch(url + path, init);
+    const text = await response.text();
+    if (!response.ok) throw new Error(text);
+    return text;
+  };
+  const operations = {
+    'read a body': () => ask(`/v1/bodies/${ids.bodyId}`),
+    'list bodies': () => ask('/v1/bodies?limit=20'),
+    'make a sheet': () => ask('/v1/target-sheets', { ...ids, design: DESIGN }),
+    'list sheets': () => ask('/v1/target-sheets?limit=20'),
+  };
+  const medians = {};
+  for (const [name, run] of Object.entries(operations)) {
+    const times = [];
+    for (let round = 0; round < ROUNDS; round++) {
+      const begun = performance.now();
+      await run();
+      times.push(performance.now() - begun);
+    }
+    medians[name] = times.sort((a, b) => a - b)[ROUNDS / 2];
+  }
+  return medians;
+}
+
+/** Copies of a row with ids of their own, older than all others, until there are so many. A copied sheet is without its text. */
+async function fill(dataSource, table, columns, wanted) {
+  const isSqlite = dataSource.options.type === 'sqlite';
+  const [{ rows }] = await dataSource.query(`SELECT count(*) AS rows FROM ${table}`);
+  const numbers = isSqlite
+    ? `(WITH RECURSIVE numbers(n) AS (SELECT ${rows} UNION ALL SELECT n + 1 FROM numbers WHERE n < ${wanted}) SELECT n FROM numbers)`
+    : `(SELECT generate_series(${rows}, ${wanted}) AS n)`;
+  const hex = isSqlite ? `printf('%012x', n)` : `lpad(to_hex(n), 12, '0')`;
+  const names = Object.keys(columns).join(', ');
+  const values = Object.values(columns).join(', ');
+  await dataSource.query(
+    `INSERT INTO ${table} (id, ${names}) SELECT '01800000-0000-7000-8000-' || ${hex}, ${values} FROM ${numbers} AS numbers`,
+  );
+  if (isSqlite) await dataSource.query('PRAGMA optimize');
+  else await dataSource.query(`ANALYZE ${table}`);
+}
+
+async function bench(kind, env) {
+  const app = await makeApp({ PAGE_DIR: 'none', BACKUPS_KEPT: '0', ...env });
+  await app.listen(0, '127.0.0.1');
+  const url = `http://127.0.0.1:${app.getHttpServer().address().port}`;
+  const dataSource = app.get(DataSource);
+  const keep = async (path, body) =>
+    (
+      await (
+        await fetch(url + path, {
+          method: 'POST',
+          headers: { 'content-type': 'application/json' },
+          body: JSON.stringify(body),
+        })
+      ).json()
+    ).id;
+  const ids = { bodyId: await keep('/v1/bodies', BODY), fabricId: await keep('/v1/fabrics', FABRIC) };
+  const time = `'2026-01-01T00:00:00.000Z'`;
+  const maker = `'${THE_MAKER}'`;
+  const body = {
+    maker_id: maker,
+    version: 1,
+    created_at: time,
+    updated_at: time,
+    document: `'${JSON.stringify(BODY)}'`,
+  };
+  const summary = `'{"title":"x","unit":"mm","silhouette":"pullover","construction":"raglan","length":"regular","neckline":"crew"}'`;
+  const sheet = { maker_id: maker, created_at: time, rules_version: `'1'`, summary, sheet: `'{}'` };
+  await fill(dataSource, 'body', body, FEW);
+  await fill(dataSource, 'target_sheet', sheet, FEW);
+  await measure(url, ids); // warm
+  const few = await measure(url, ids);
+  await fill(dataSource, 'body', body, BODIES);
+  await fill(dataSource, 'target_sheet', sheet, SHEETS);
+  const many = await measure(url, ids);
+  console.log(`${kind}: beside ${FEW}, and beside ${BODIES} bodies and ${SHEETS} sheets`);
+  for (const name of Object.keys(few)) {
+    const ratio = (many[name] / few[name]).toFixed(2);
+    console.log(
+      `  ${name}: ${few[name].toFixed(2)} ms, ${many[name].toFixed(2)} ms, ratio ${ratio} (wanted: 1.5 at most)`,
+    );
+  }
+  await app.close();
+}
+
+const folder = mkdtempSync(join(tmpdir(), 'easewright-scale-'));
+try {
+  await bench('SQLite', { DATA_DIR: folder });
+  const { DATABASE_URL } = process.env;
+  if (DATABASE_URL) await bench('PostgreSQL', { DATABASE_URL, HANDOFF_KEY: randomBytes(32).toString('base64') });
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
