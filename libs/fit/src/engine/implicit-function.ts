@@ -69,6 +69,6 @@ function sourcesOf(quantity: Quantity): readonly Quantity[] {
     case 'applied':
       return quantity.sources;
     case 'root':
-      return [quantity.residual];
+      return independentOf(quantity.unknown, quantity.residual);
   }
 }
