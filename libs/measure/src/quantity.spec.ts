@@ -88,6 +88,7 @@ describe('the value of an operation', () => {
     ['what stands beside the least key', besideLeast([A, B], [A, C]), [4, 3, 10, 20], 20],
     ['what stands beside the first of two equal keys', besideLeast([A, B], [A, C]), [3, 3, 10, 20], 10],
     ['what stands beside a key that is not known', besideLeast([A, B], [A, C]), [3, NaN, 10, 20], 20],
+    ['what stands beside a first key that is not known', besideLeast([A, B], [A, C]), [NaN, 3, 10, 20], 10],
   ])('of %s', (_, quantity, x, expected) => {
     expect(valueOf(quantity, ...x)).toBeCloseTo(expected, 12);
   });

@@ -76,6 +76,11 @@ describe('a sum within a sum', () => {
     expect(tape.evaluate([10, 4])).toEqual([10, 4, 13, 30.5]);
   });
 
+  it('has one wherever it stands among those that are named', () => {
+    const tape = new Tape([A, B], [outer, inner]);
+    expect(tape.sources(tape.place(outer))).toEqual([tape.place(inner), 1]);
+  });
+
   it('has one where an operation takes it', () => {
     const tape = new Tape([A, B], [product(inner, inner)]);
     expect(tape.size).toBe(4);

@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest';
+import { fabricOf, requestOf, womanWith, type Differs } from '../../../../tests/support/fit-samples.ts';
+import type { CheckName } from '../advice.ts';
+import type { Change } from '../checks/check.ts';
+import { compute } from '../compute.ts';
+import { evaluateChange, type Outcome } from './evaluate-change.ts';
+
+/** What a change does to a check of the plain pullover, or of what differs from it. */
+function outcome(change: Change, name: CheckName, differs: Differs = {}): Outcome | null {
+  const computed = compute(requestOf(differs));
+  const { traced } = computed.model.checks.find(({ rule }) => rule.check === name)!;
+  return evaluateChange(change, traced!, computed);
+}
+
+describe('the outcome of a change', () => {
+  /** Inside the cuff 160 + 20 + 0.15·75 − 4·3 = 179.25, times 1.5 for the rib, less 1.12·190 = 212.8. */
+  it('has the margin that its check then has', () => {
+    expect(outcome({ 'rules/wrist-room': 20 }, 'hand-through-cuff')).toEqual({
+      margin: expect.closeTo(1.5 * 179.25 - 212.8, 6),
+      spoilt: 0,
+      tightened: 0,
+    });
+  });
+
+  /** A cuff of 199.25 inside no longer stays above a hand of 190. */
+  it('counts the checks of comfort that it spoils', () => {
+    expect(outcome({ 'rules/wrist-room': 40 }, 'hand-through-cuff')).toMatchObject({ spoilt: 1 });
+  });
+
+  /** Over the shoulders 1002 of 1000, at the hip 1002 of 990: both less than before, and within 1.645·10 of failing. */
+  it('counts the other checks that it makes less certain', () => {
+    expect(outcome({ easeMm: 74 }, 'hand-through-cuff')).toMatchObject({ spoilt: 0, tightened: 2 });
+  });
+
+  /** A back 450 long ends 13 below the waist. */
+  it('has all the margin in the world where its check no longer applies', () => {
+    expect(outcome({ length: 'custom', customLengthMm: 450 }, 'hip')).toMatchObject({ margin: Infinity });
+  });
+});
+
+describe('a change is refused', () => {
+  /** An ease of 20 leaves 948 of the 1000 that go over the shoulders. */
+  it('where another check no longer holds', () => {
+    expect(outcome({ easeMm: 20 }, 'hand-through-cuff')).toBeNull();
+  });
+
+  /** The underarm lies 242.5 below the shoulders: of a back of 200 nothing is left below it. */
+  it('where a dimension would be less than nothing', () => {
+    expect(outcome({ length: 'custom', customLengthMm: 200 }, 'hip')).toBeNull();
+  });
+
+  /** A hem straight down from 1015 goes over the shoulders; down from a hip of 1100 + 25 it makes another body of it. */
+  it('where a hip would come to set the width of the body', () => {
+    const tapered = (hip: number): Differs => ({ body: womanWith({ 'hip-girth': hip }), design: { hem: 'tapered' } });
+    expect(outcome({ hem: 'straight' }, 'over-the-shoulders', tapered(940))).toMatchObject({
+      margin: expect.closeTo(1003 - 1000, 6),
+    });
+    expect(outcome({ hem: 'straight' }, 'over-the-shoulders', tapered(1100))).toBeNull();
+  });
+
+  /** (p − 440)/4 for p = (940 + E − (4 − π)3)/2: 10.9 for an ease of 30, 9.7 for one of 20. */
+  it('where a squared drop would no longer be one', () => {
+    const differs: Differs = {
+      body: womanWith({ 'across-back': 440 }),
+      fabric: fabricOf(3, { stretch: { across: 2, along: 2 } }),
+      design: { construction: 'squared-drop' },
+    };
+    expect(outcome({ easeMm: 30 }, 'hand-through-cuff', differs)).not.toBeNull();
+    expect(outcome({ easeMm: 20 }, 'hand-through-cuff', differs)).toBeNull();
+  });
+
+  /** Nothing goes over the head of a cardigan; but its neck goes round a neck of 371. */
+  it('where a neck would be smaller than what it goes round', () => {
+    const design = { silhouette: 'cardigan' } as const;
+    expect(outcome({ neckWidthMm: 150 }, 'hand-through-cuff', { design })).not.toBeNull();
+    expect(outcome({ neckWidthMm: 60, frontNeckDepthMm: 20 }, 'hand-through-cuff', { design })).toBeNull();
+  });
+
+  /** On the piece 200 + 25 lies above an underarm at 242.5, and 220 + 25 does not. */
+  it('where a round neck would be cut deeper than the underarm', () => {
+    expect(outcome({ frontNeckDepthMm: 200 }, 'head-through-neck')).not.toBeNull();
+    expect(outcome({ frontNeckDepthMm: 220 }, 'head-through-neck')).toBeNull();
+  });
+});
