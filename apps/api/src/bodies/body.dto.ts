@@ -1,5 +1,5 @@
 import { BODY_RECORD, bodyFromRecord, bodyProblems } from '#body';
-import type { WholeChecked } from '../http/whole-checked.ts';
+import type { CrossFieldRules } from '../http/cross-field.ts';
 import { measureErrors } from '../measures/in-request.ts';
 import { itemDto, recordDto } from '../records/record-dto.ts';
 
@@ -7,7 +7,7 @@ import { itemDto, recordDto } from '../records/record-dto.ts';
 export class BodyMeasureDto extends itemDto(BODY_RECORD.measures, {}) {}
 
 /** A body, as the maker gives it. */
-export class BodyDto extends recordDto(BODY_RECORD, { measures: BodyMeasureDto }) implements WholeChecked {
+export class BodyDto extends recordDto(BODY_RECORD, { measures: BodyMeasureDto }) implements CrossFieldRules {
   /** What no person of that figure and age can be. */
   problems() {
     return measureErrors(bodyProblems(bodyFromRecord(this)), this.measures);

@@ -1,6 +1,6 @@
 import { DESIGN_RECORD } from '#fit';
 import { LayerDto } from '../garments/layer.dto.ts';
-import type { WholeChecked } from '../http/whole-checked.ts';
+import type { CrossFieldRules } from '../http/cross-field.ts';
 import { ChosenLengthDto } from '../measures/length.dto.ts';
 import { recordDto } from '../records/record-dto.ts';
 import { EaseDto, GirthDifferenceDto } from './ease.dto.ts';
@@ -21,7 +21,7 @@ const NESTED = {
 };
 
 /** What the maker chose. What she leaves out, the rules decide. */
-export class DesignDto extends recordDto(DESIGN_RECORD, NESTED) implements WholeChecked {
+export class DesignDto extends recordDto(DESIGN_RECORD, NESTED) implements CrossFieldRules {
   problems() {
     const lacks = this.length === 'custom' && this.customLength == null;
     return lacks ? [{ pointer: '/customLength', detail: 'is missing: a custom length needs it' }] : [];

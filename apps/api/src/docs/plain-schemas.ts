@@ -1,7 +1,7 @@
 type Schema = Record<string, unknown>;
 
 /**
- * Schemas as every tool reads them. A default is told in words alone: generators take what has one for required. A reference stands
+ * Schemas as every tool reads them. A default is given in the description alone: generators take what has one for required. A reference stands
  * for itself, and an object has no fields but those it names.
  */
 export function plainSchemas(schemas: Readonly<Record<string, object>>): Record<string, object> {

@@ -1,5 +1,5 @@
 import { GARMENT_RECORD, garmentFromRecord, garmentProblems, WEARS_RECORD } from '#garment';
-import type { WholeChecked } from '../http/whole-checked.ts';
+import type { CrossFieldRules } from '../http/cross-field.ts';
 import { measureErrors } from '../measures/in-request.ts';
 import { ThicknessDto } from '../measures/length.dto.ts';
 import { itemDto, recordDto } from '../records/record-dto.ts';
@@ -14,7 +14,7 @@ export class WearsDto extends recordDto(WEARS_RECORD, {}) {}
 const NESTED = { measures: GarmentMeasureDto, thickness: ThicknessDto, layer: LayerDto, wears: WearsDto };
 
 /** A garment that fits, laid flat, closed, smoothed and not stretched. */
-export class GarmentDto extends recordDto(GARMENT_RECORD, NESTED) implements WholeChecked {
+export class GarmentDto extends recordDto(GARMENT_RECORD, NESTED) implements CrossFieldRules {
   /** What no garment can be. */
   problems() {
     return measureErrors(garmentProblems(garmentFromRecord(this)), this.measures);

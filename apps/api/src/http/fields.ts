@@ -19,7 +19,7 @@ import {
   ValidateNested,
 } from 'class-validator';
 import { ID_PATTERN } from './id.ts';
-import { EachIsObject } from './siblings.ts';
+import { EachIsObject } from './unique-items.ts';
 
 /** Without control characters (Cc); written so that every engine reads it, with Unicode switched on or not. */
 const ONE_LINE = /^[^\x00-\x1f\x7f-\x9f]*$/;
@@ -27,7 +27,7 @@ const ONE_LINE = /^[^\x00-\x1f\x7f-\x9f]*$/;
 type Class = new () => object;
 
 interface Common {
-  /** Absent and null both mean "not said". */
+  /** Absent and null both mean "not given". */
   readonly optional?: boolean;
   readonly description?: string;
   readonly example?: unknown;

@@ -1,11 +1,8 @@
 import { Injectable, type ArgumentMetadata, type PipeTransform } from '@nestjs/common';
 import { plainToInstance } from 'class-transformer';
 import { getMetadataStorage, validateSync, type ValidationError, type ValidatorOptions } from 'class-validator';
-import { rememberMetadata } from './remember-metadata.ts';
-import { problemsOfWhole } from './whole-checked.ts';
+import { crossFieldErrors } from './cross-field.ts';
 import { HttpProblem, type FieldError } from './problem.ts';
-
-rememberMetadata();
 
 const OPTIONS: ValidatorOptions = {
   whitelist: true,
@@ -17,7 +14,7 @@ const OPTIONS: ValidatorOptions = {
 /** Makes the DTO of a body or a query and gathers every wrong field of it. @throws HttpProblem 422 (body) or 400 (query) */
 @Injectable()
 export class InputPipe implements PipeTransform {
-  /** For a body whose class the handler's types do not tell. */
+  /** For a body whose class the handler's types do not give. */
   static of(dto: new () => object): PipeTransform {
     const pipe = new InputPipe();
     return {
@@ -34,7 +31,7 @@ export class InputPipe implements PipeTransform {
     const errors = validateSync(dto, OPTIONS);
     if (type !== 'body' && errors.length > 0) throw wrongParameters(errors);
     const wrong = errors.flatMap((error) => fieldErrors(error, ''));
-    wrong.push(...problemsOfWhole(dto, new Set(wrong.map(({ pointer }) => pointer ?? ''))));
+    wrong.push(...crossFieldErrors(dto, new Set(wrong.map(({ pointer }) => pointer ?? ''))));
     if (wrong.length === 0) return dto;
     const detail = wrong.length === 1 ? 'One field cannot be used' : `${wrong.length} fields cannot be used`;
     throw new HttpProblem(422, 'invalid', `${detail}; see errors.`, wrong);

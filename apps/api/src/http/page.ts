@@ -57,7 +57,7 @@ export interface Page<T> {
   readonly next: string | null;
 }
 
-/** A page of what was read with one row more than asked for, which tells whether there is another page. */
+/** A page of what was read with one row more than asked for, which shows whether there is another page. */
 export function pageOf<R extends { id: string }>(rows: R[], limit: number): Page<R> {
   const items = rows.slice(0, limit);
   const last = items.at(-1);

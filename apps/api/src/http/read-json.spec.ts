@@ -42,9 +42,9 @@ describe('a body', () => {
     });
     fc.assert(
       fc.property(twice, ({ before, key, inside, escaped }) => {
-        const said = JSON.stringify(key);
-        const again = escaped ? `"${[...key].map((c) => escapedUnits(c)).join('')}"` : said;
-        const text = `{${said}: ${JSON.stringify(before)}, ${again}: 1}`;
+        const name = JSON.stringify(key);
+        const again = escaped ? `"${[...key].map((c) => escapedUnits(c)).join('')}"` : name;
+        const text = `{${name}: ${JSON.stringify(before)}, ${again}: 1}`;
         const nested = '{"in":['.repeat(inside) + text + ']}'.repeat(inside);
         expect(() => read(nested)).toThrow(/is given twice/);
       }),

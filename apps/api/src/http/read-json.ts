@@ -28,7 +28,7 @@ export function readJson(bytes: Buffer): object {
   }
 }
 
-/** What a text says, where at a glance nothing is wrong with it; null where a closer look must tell what is wrong, if anything is. */
+/** The value of a text where a quick look finds nothing wrong; null where a full check must decide. */
 function readPlain(text: string): object | null {
   const names = namesIn(text);
   if (names === null) return null;

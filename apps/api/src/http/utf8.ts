@@ -6,7 +6,10 @@ const scratch = new Uint8Array(2 ** 18);
 /** No UTF-16 unit takes more bytes in UTF-8. */
 const MOST_BYTES = 3;
 
-/** A text in UTF-8: the bytes of `Buffer.from(text)`, in a third of its time for a long text, which it goes through twice. */
+/**
+ * A text in UTF-8: the bytes of `Buffer.from(text)`. `npm run bench -- api`: a sheet of 65 kB is serialised in 340 µs instead of 372,
+ * since `Buffer.from` goes through the text twice.
+ */
 export function utf8(text: string): Buffer {
   if (text.length * MOST_BYTES > scratch.length) return Buffer.from(text);
   return Buffer.from(scratch.subarray(0, ENCODER.encodeInto(text, scratch).written));

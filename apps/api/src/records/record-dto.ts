@@ -8,7 +8,7 @@ import {
   WholeNumberField,
   YesNoField,
 } from '../http/fields.ts';
-import { DiffersFromSiblings } from '../http/siblings.ts';
+import { UniqueAmongItems } from '../http/unique-items.ts';
 import { MeasuredField } from '../measures/measured-field.ts';
 import { DayOrTimeField } from '../measures/day-or-time-field.ts';
 
@@ -30,7 +30,7 @@ export function recordDto<S extends RecordSchema>(
   class RecordDto {}
   // The fields that tell items apart are compared at the last of them.
   const compared = distinct.at(-1);
-  if (compared !== undefined) DiffersFromSiblings(...distinct)(RecordDto.prototype, compared);
+  if (compared !== undefined) UniqueAmongItems(...distinct)(RecordDto.prototype, compared);
   for (const [name, field] of Object.entries(schema)) {
     fieldDecorator(field, (nested as Readonly<Record<string, Class>>)[name])(RecordDto.prototype, name);
   }

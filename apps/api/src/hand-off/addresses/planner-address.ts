@@ -10,7 +10,7 @@ export function literalAddress(url: URL): string | null {
 
 /**
  * Reads the address a planner is reached at. A name is only looked up, and checked, when a connection is opened; what
- * can be told now is told now.
+ * can be checked now is checked now.
  *
  * @throws DomainError `address-unreadable`, `address-not-https`, `address-closed`
  */

@@ -36,9 +36,9 @@ export class Outbox {
 
   /** The newest first, one more than asked for. */
   page(manager: EntityManager, makerId: string, filter: HandOffFilter, rows: PageRows): Promise<HandOffRow[]> {
-    const said = Object.fromEntries(Object.entries(filter).filter(([, value]) => value !== undefined));
+    const given = Object.fromEntries(Object.entries(filter).filter(([, value]) => value !== undefined));
     return manager.find(HAND_OFF, {
-      where: { makerId, ...said, ...inPage<HandOffRow>(rows, 'createdAt') },
+      where: { makerId, ...given, ...inPage<HandOffRow>(rows, 'createdAt') },
       order: { id: 'DESC' },
       take: rows.limit + 1,
     });

@@ -5,7 +5,7 @@ import { HttpProblem } from '../../http/problem.ts';
 import { answerProblem } from '../../http/problem.filter.ts';
 import { inWords, PlannerLacks } from './package.ts';
 
-/** Tells everything a planner lacks at once, not the first only. */
+/** Reports everything a planner lacks at once, not the first only. */
 @Catch(PlannerLacks)
 export class PlannerLacksFilter implements ExceptionFilter<PlannerLacks> {
   catch(error: PlannerLacks, host: ArgumentsHost): void {

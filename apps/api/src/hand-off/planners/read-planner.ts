@@ -8,7 +8,7 @@ import { readPlannerAddress } from '../addresses/planner-address.ts';
 import type { PlannerDocument } from './planner-document.ts';
 import type { PlannerDto, TakesDto } from './planner.dto.ts';
 
-/** A planner as it is kept, with what was left out said plainly. @throws HttpProblem 422 with every field that cannot be used */
+/** A planner as it is kept, with defaults for what was left out. @throws HttpProblem 422 with every field that cannot be used */
 export function readPlanner(dto: PlannerDto, addresses: AddressPolicy): PlannerDocument {
   const takes = takesOf(dto.takes ?? {});
   const errors = [...addressErrors(dto.address ?? null, addresses), ...takesErrors(takes)];
@@ -52,7 +52,7 @@ function unheardOf({ names, required }: PlannerTakes): { pointer: string; messag
     .map(({ name, pointer }) => ({ pointer, message: message(name) }));
 }
 
-/** True also for what is no name at all: that is said elsewhere. */
+/** True also for what is no name at all: `checkTakes` reports that. */
 function isHeardOf(name: string): boolean {
   const parsed = parseOurName(name);
   if (parsed === null || typeof parsed === 'string') return true;

@@ -3,7 +3,7 @@ import { ValidateBy, isObject, type ValidationArguments } from 'class-validator'
 /** Which list an element was read from, so that it can be compared with the others. */
 const listOf = new WeakMap<object, readonly object[]>();
 
-/** Every element is an object (an array in an array passes `@ValidateNested` unseen). Lets `DiffersFromSiblings` see the list. */
+/** Every element is an object (an array in an array passes `@ValidateNested` unseen). Lets `UniqueAmongItems` see the list. */
 export function EachIsObject(): PropertyDecorator {
   return ValidateBy({
     name: 'eachIsObject',
@@ -26,20 +26,18 @@ function wrongItems(list: readonly unknown[]): number[] {
 }
 
 /** Refuses an element that names what an earlier one names already, by the properties given. */
-export function DiffersFromSiblings(...keys: readonly string[]): PropertyDecorator {
-  const twin = (args?: ValidationArguments): number => {
+export function UniqueAmongItems(...keys: readonly string[]): PropertyDecorator {
+  const duplicate = (args?: ValidationArguments): number => {
     const item = args?.object as Record<string, unknown>;
-    const siblings = (listOf.get(item) ?? []) as readonly Record<string, unknown>[];
-    return siblings
-      .slice(0, siblings.indexOf(item))
-      .findIndex((other) => keys.every((key) => other[key] === item[key]));
+    const items = (listOf.get(item) ?? []) as readonly Record<string, unknown>[];
+    return items.slice(0, items.indexOf(item)).findIndex((other) => keys.every((key) => other[key] === item[key]));
   };
   return ValidateBy({
-    name: 'differsFromSiblings',
+    name: 'uniqueAmongItems',
     validator: {
-      validate: (_: unknown, args?: ValidationArguments) => twin(args) === -1,
+      validate: (_: unknown, args?: ValidationArguments) => duplicate(args) === -1,
       defaultMessage: (args?: ValidationArguments) =>
-        `“${String(args?.value)}” is given already, in item ${twin(args)}; give it once`,
+        `“${String(args?.value)}” is given already, in item ${duplicate(args)}; give it once`,
     },
   });
 }
