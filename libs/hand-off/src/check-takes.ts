@@ -1,6 +1,6 @@
 import { MM_PER_SHEET_UNIT } from '#target-sheet';
+import { FORMATS } from './formats/index.ts';
 import { escapeToken } from './json-pointer.ts';
-import { layOut } from './json-shape.ts';
 import { parseOurName } from './our-name.ts';
 import type { PlannerTakes, TakesFault } from './planner-takes.ts';
 
@@ -19,7 +19,7 @@ const atName = (ourName: string): string => `/names/${escapeToken(ourName)}`;
 
 function stepFaults({ roundingStep: step, unit, format }: PlannerTakes): TakesFault[] {
   if (step === null) return [];
-  if (format === 'sheet') {
+  if (!FORMATS[format].rounds) {
     const why = 'A sheet goes unrounded and says how far each length may be rounded: leave the rounding step out.';
     return [fault('rounding-a-sheet', '/roundingStep', why)];
   }
@@ -47,37 +47,10 @@ function ourNameFaults({ names, required }: PlannerTakes): TakesFault[] {
     .map(({ name, pointer }) => fault('unknown-name', pointer, message(name)));
 }
 
-function theirNameFaults({ names, format }: PlannerTakes): TakesFault[] {
-  if (format === 'flat') {
-    return layOut(names).faults.map(({ ourName, message }) => fault('their-name', atName(ourName), `${message}.`));
-  }
-  if (format === 'csv') return columnFaults(names);
-  if (Object.keys(names).length === 0) return [];
-  return [
-    fault('naming-a-sheet', '/names', 'A sheet has its own names: leave the names out, or choose flat JSON or CSV.'),
-  ];
-}
-
-function columnFaults(names: PlannerTakes['names']): TakesFault[] {
-  const first = new Map<string, string>();
-  return Object.entries(names).flatMap(([ourName, column]) => {
-    if (column.trim() === '') return [fault('their-name', atName(ourName), `${ourName} needs the name of a column.`)];
-    if (/^[=+\-@]/.test(column)) {
-      return [
-        fault(
-          'their-name',
-          atName(ourName),
-          `A spreadsheet would run "${column}" as a formula; begin the column with a letter.`,
-        ),
-      ];
-    }
-    const other = first.get(column);
-    if (other !== undefined)
-      return [fault('their-name', atName(ourName), `The column "${column}" is filled by ${other} already.`)];
-    first.set(column, ourName);
-    return [];
-  });
-}
+const theirNameFaults = ({ names, format }: PlannerTakes): TakesFault[] =>
+  FORMATS[format]
+    .nameFaults(names)
+    .map(({ code, ourName, message }) => fault(code, ourName === null ? '/names' : atName(ourName), message));
 
 function requiredFaults({ names, required }: PlannerTakes): TakesFault[] {
   if (Object.keys(names).length === 0) return [];

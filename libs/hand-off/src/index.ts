@@ -1,6 +1,8 @@
 export { checkTakes } from './check-takes.ts';
 export { escapeToken } from './json-pointer.ts';
-export { mapSheet, payloadText, type MappedSheet, type MappingWarning, type MissingName } from './map-sheet.ts';
+export type { MappingWarning } from './formats/format.ts';
+export { mapSheet, payloadText, type MappedSheet } from './map-sheet.ts';
+export type { MissingName } from './missing-names.ts';
 export {
   namesOf,
   parseOurName,
