@@ -1,6 +1,7 @@
 import type { Construction } from '#garment';
 import type { Neckline } from '#fit';
 import type { FlatMeasures } from '../compute/flat-measures.ts';
+import { DRAWN_CONSTRUCTIONS } from './drawn-construction.ts';
 import { smooth, straight, type Point } from './geometry.ts';
 
 /** Where the corners of a sweater laid flat are: x from its middle, y down from the high points of the shoulders; right half. */
@@ -19,7 +20,6 @@ export interface FlatCorners {
 
 /** How steeply the sleeves hang, radians below level. */
 const SLEEVE_ANGLE = 0.9;
-const SHOULDER_FALL = 0.2;
 
 /** The corners, from what is known; the rest in the proportions of an ordinary sweater (for the drawing alone). */
 export function flatCorners(
@@ -30,15 +30,15 @@ export function flatCorners(
   const width = given['chest-width'] ?? 500;
   const length = given['shoulder-to-hem'] ?? width * 1.2;
   const neckHalf = (given['neck-width'] ?? width * 0.36) / 2;
-  const wide = construction === 'drop-shoulder' || construction === 'raglan';
-  const shoulderHalf =
-    construction === 'drop-shoulder' ? width / 2 : (given['cross-back-width'] ?? width * (wide ? 1 : 0.8)) / 2;
-  const depth = given['armhole-depth'] ?? width * (construction === 'drop-shoulder' ? 0.48 : 0.42);
-  const fall = construction === 'set-in' ? SHOULDER_FALL * Math.max(0, shoulderHalf - neckHalf) : 0;
+  const drawn = DRAWN_CONSTRUCTIONS[construction];
+  const measuredAcross = drawn.asWideAsBody ? undefined : given['cross-back-width'];
+  const shoulderHalf = (measuredAcross ?? width * drawn.acrossShare) / 2;
+  const depth = given['armhole-depth'] ?? width * drawn.depthShare;
+  const fall = drawn.shoulderFall * Math.max(0, shoulderHalf - neckHalf);
   const neck: Point = [neckHalf, 0];
-  const shoulder: Point = construction === 'raglan' ? neck : [shoulderHalf, fall];
-  const underarm: Point = [width / 2, (construction === 'raglan' ? 0 : fall) + depth];
-  const across = construction === 'raglan' ? neckHalf : shoulderHalf;
+  const shoulder: Point = drawn.endsAtNeck ? neck : [shoulderHalf, fall];
+  const underarm: Point = [width / 2, fall + depth];
+  const across = shoulder[0];
   const sleeve = given['sleeve-length'] ?? width * 0.95;
   const sleeveLength = sleeveFrom === 'centre-back' && given['sleeve-length'] !== undefined ? sleeve - across : sleeve;
   const cuff = given['cuff-width'] ?? width * 0.19;
@@ -84,7 +84,7 @@ export function flatShape(
   sleeves = true,
 ): FlatShape {
   const edge = neckEdge(neckline, at);
-  const armhole = armholeOf(construction, at);
+  const armhole = DRAWN_CONSTRUCTIONS[construction].armhole(at.shoulder, at.underarm);
   const right: Point[] = [...edge].reverse().concat(armhole, [at.hem]);
   const body = straight([...right, ...flip(right).reverse()], true);
   const sleeve: Point[] = [...armhole, at.cuffInner, at.cuffOuter];
@@ -95,21 +95,4 @@ export function flatShape(
     backNeck: smooth([...neckBack, ...flip(neckBack).reverse().slice(1)]),
     seams: [straight(armhole), straight(flip(armhole))],
   };
-}
-
-/** From the shoulder to the underarm, as the sleeve is joined. */
-function armholeOf(construction: Construction, at: FlatCorners): Point[] {
-  const { shoulder, underarm } = at;
-  switch (construction) {
-    case 'drop-shoulder':
-    case 'raglan':
-      return [shoulder, underarm];
-    case 'squared-drop':
-      return [shoulder, [shoulder[0], underarm[1]], underarm];
-    case 'set-in': {
-      const [dx, dy] = [underarm[0] - shoulder[0], underarm[1] - shoulder[1]];
-      const bend = (share: number, drop: number): Point => [shoulder[0] + dx * share, shoulder[1] + dy * drop];
-      return [shoulder, bend(-0.06, 0.3), bend(-0.04, 0.62), bend(0.18, 0.84), bend(0.5, 0.96), underarm];
-    }
-  }
 }

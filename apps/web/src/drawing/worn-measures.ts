@@ -2,6 +2,7 @@ import type { DimensionName } from '#fit';
 import type { Garment } from '#garment';
 import type { TargetSheet } from '#target-sheet';
 import { finishedDimension } from '../compute/finished-dimension.ts';
+import { DRAWN_CONSTRUCTIONS } from './drawn-construction.ts';
 import type { WornMeasures } from './worn-shape.ts';
 
 /** The sweater to make, for the drawing on the body; null while its width or length is not known. */
@@ -34,7 +35,7 @@ export function wornFromGarment(garment: Garment): WornMeasures | null {
   const values = new Map(garment.measures.map(({ name, value }) => [name, value]));
   const chestWidth = values.get('chest-width');
   if (chestWidth === undefined) return null;
-  const wide = garment.construction === 'drop-shoulder' ? chestWidth : chestWidth * 0.8;
+  const wide = chestWidth * DRAWN_CONSTRUCTIONS[garment.construction].wornAcrossShare;
   const across = values.get('cross-back-width') ?? wide;
   const sleeve = garment.measures.find(({ name }) => name === 'sleeve-length');
   return {

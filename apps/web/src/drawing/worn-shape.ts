@@ -1,6 +1,7 @@
 import type { Construction } from '#garment';
 import type { Neckline } from '#fit';
 import { girths } from '#fabric';
+import { DRAWN_CONSTRUCTIONS } from './drawn-construction.ts';
 import { onArm, type Landmarks } from './figure.ts';
 import { along, straight, type Point } from './geometry.ts';
 
@@ -54,10 +55,11 @@ export function wornShape(at: Landmarks, inside: Inside, it: WornMeasures): Worn
   const underarmY = Math.min(at.nape + (it.armholeDepth ?? at.armpit[1] - at.nape + 20), hemY - 20);
   const chest = at.chestHalf + gap(it.chestWidth, it.thicknessMm, inside.chest);
   const underarm: Point = [Math.min(chest, onArm(at, at.armLength * 0.5)[0]), underarmY];
-  const seam = it.construction === 'raglan' ? neck : shoulderPoint(at, it.across / 2, onShoulder);
+  const { endsAtNeck } = DRAWN_CONSTRUCTIONS[it.construction];
+  const seam = endsAtNeck ? neck : shoulderPoint(at, it.across / 2, onShoulder);
   const right: Point[] = [
     ...neckLine(neck, it.neckline, neck[1] + (it.frontNeckDepth ?? at.nape * 0.2)),
-    ...(it.construction === 'raglan' ? [] : [onShoulder(Math.min(it.across / 2, at.shoulder[0] * 0.9)), seam]),
+    ...(endsAtNeck ? [] : [onShoulder(Math.min(it.across / 2, at.shoulder[0] * 0.9)), seam]),
     underarm,
     ...sideLine(at, inside, it, hemY),
   ];

@@ -1,4 +1,5 @@
 import type { TermCodes } from '#fit';
+import type { Construction } from '#garment';
 import type { Catalogue } from '../catalogue.ts';
 import { inWords } from './in-words.ts';
 
@@ -25,6 +26,19 @@ const labelled =
   ({ share }: { readonly share: number }): string =>
     term(share, label);
 
+const extraDepth =
+  (construction: string) =>
+  (ofGarment: boolean): string =>
+    ofGarment ? `the garment's extra depth as a ${construction}` : `extra depth of a ${construction}`;
+
+/** How deep an armhole is beside a set-in one. */
+const ARMHOLE_DEPTHS: Readonly<Record<Construction, (ofGarment: boolean) => string>> = {
+  'drop-shoulder': extraDepth('drop shoulder'),
+  'squared-drop': extraDepth('squared drop'),
+  'set-in': () => 'set-in armhole',
+  raglan: extraDepth('raglan'),
+};
+
 const THICKNESS = {
   thinner: 'thinner fabric than ordinary',
   alike: 'fabric as thick as ordinary',
@@ -46,11 +60,7 @@ export const terms: Catalogue<TermCodes> = {
   'hip-ease': labelled('ease at the hip'),
   'wrist-room': labelled('room at the wrist'),
   'armhole-room': labelled('room below the scye'),
-  'construction-depth': ({ construction, ofGarment, share }) => {
-    if (construction === 'set-in') return term(share, 'set-in armhole');
-    const own = inWords(construction);
-    return term(share, ofGarment ? `the garment's extra depth as a ${own}` : `extra depth of a ${own}`);
-  },
+  'construction-depth': ({ construction, ofGarment, share }) => term(share, ARMHOLE_DEPTHS[construction](ofGarment)),
   'named-length': ({ length, share }) => term(share, `${length} length`),
   'own-length': labelled('chosen length'),
   'hip-below-waist': labelled('hip below the waist'),
