@@ -44,7 +44,8 @@ function addressOf(server: Server): string {
 }
 
 function cannotListen(host: string, port: number, error: unknown): unknown {
-  switch ((error as NodeJS.ErrnoException).code) {
+  const { code = '' } = error as NodeJS.ErrnoException;
+  switch (code) {
     case 'EADDRINUSE':
       return new StartError(`Port ${port} is in use. Stop what uses it, or choose another: PORT=${port + 1} npm start`);
     case 'EACCES':

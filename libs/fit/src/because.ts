@@ -54,15 +54,10 @@ function inputTerm({ term, value, u, from }: KnownInput, derivative: number): Gr
 /** The parameters of an input as one term of a sum. Written out where they are many: spreading them took half of the time of an advice. */
 function paramsWith({ code, params }: InputTerm, share: number): Because['params'] {
   if (params === NONE) return { share };
-  switch (code) {
-    case 'body-measure':
-    case 'garment-measure':
-      return { dimension: params.dimension, share } as Because['params'];
-    case 'ease':
-      return { category: params.category, share };
-    default:
-      return { ...params, share } as Because['params'];
-  }
+  if (code === 'body-measure' || code === 'garment-measure')
+    return { dimension: params.dimension, share } as Because['params'];
+  if (code === 'ease') return { category: params.category, share };
+  return { ...params, share } as Because['params'];
 }
 
 /** The fabric's thickness beside an ordinary one's. */

@@ -1,3 +1,4 @@
+import { assertNever } from './assert-never.ts';
 import type { FieldSchema, RecordOf, RecordSchema, StoredRecord } from './record-schema.ts';
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -34,6 +35,8 @@ function storedValue(field: FieldSchema, value: unknown, record: Fields): unknow
     case 'day-or-time':
     case 'measured':
       return value ?? field.default ?? null;
+    default:
+      return assertNever(field);
   }
 }
 

@@ -33,7 +33,10 @@ const about =
         return found.lack === null
           ? `Measure ${allOf(found.needs.map(inWords))} to know ${subject.toKnow}.`
           : noAdvice[found.lack]({}, reader);
-      default:
+      case 'fails':
+      case 'barely':
+      case 'uncertain':
+      case 'unless-it-stretches':
         return `${findingText(subject, found, reader)}: ${curesText(found.cures, edgesOf(found.details))}.`;
     }
   };
