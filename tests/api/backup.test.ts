@@ -111,7 +111,7 @@ describe('a restore', () => {
   });
 
   it('is two commands', async () => {
-    buildApi();
+    await buildApi();
     const api = await runApp('sqlite');
     await api.http.post('/v1/fabrics').send(exampleFabric).expect(201);
     const run = (...args: string[]) =>

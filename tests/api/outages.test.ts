@@ -110,6 +110,16 @@ describe.runIf(DATABASES.includes('postgres'))('a PostgreSQL that fails', () => 
     expect((await api.http.post('/v1/fabrics').send(exampleFabric).expect(503)).body.code).toBe('database-read-only');
   });
 
+  it('because every connection is in use says so', async () => {
+    const runners = Array.from({ length: 10 }, () => api.app.get(DataSource).createQueryRunner());
+    await Promise.all(runners.map((runner) => runner.connect()));
+    const refused = await api.http.post('/v1/fabrics').send(exampleFabric).expect(503);
+    expect(refused.body).toMatchObject({ code: 'database-overloaded' });
+    await api.http.get('/health').expect(200);
+    for (const runner of runners) await runner.release();
+    await api.http.post('/v1/fabrics').send(exampleFabric).expect(201);
+  });
+
   it('because somebody holds a lock is not waited for without end', async () => {
     const held = api.app.get(DataSource).createQueryRunner();
     await held.startTransaction();

@@ -6,7 +6,8 @@ import { ApiProcess, buildApi } from '../support/api-process.ts';
 import { emptyDatabase, type EmptyDatabase } from '../support/databases.ts';
 import { exampleFabric } from '../support/examples.ts';
 
-const BODY = JSON.stringify(exampleFabric);
+const MARK = 'a yarn named nowhere else';
+const BODY = JSON.stringify({ ...exampleFabric, title: MARK });
 
 describe.runIf(process.platform !== 'win32')('the process', () => {
   let database: EmptyDatabase;
@@ -95,6 +96,15 @@ describe.runIf(process.platform !== 'win32')('the process', () => {
     expect(await api.signal('SIGINT')).toBe(1);
   });
 
+  it('has its database to itself until it ends, however it ends', async () => {
+    await start();
+    await expect(ApiProcess.start(database.env)).rejects.toThrow(
+      'is in use by another Easewright. Stop that one first.',
+    );
+    await api.killNine();
+    await start();
+  });
+
   it('goes on at SIGUSR2', async () => {
     await start();
     void api.signal('SIGUSR2');
@@ -116,6 +126,6 @@ describe.runIf(process.platform !== 'win32')('the process', () => {
       expect.objectContaining({ requestId: 'my-request', method: 'POST', route: '/v1/fabrics', status: 201 }),
     );
     expect(lines.filter(({ context }) => context === 'Request')).toHaveLength(2);
-    expect(api.errors).not.toMatch(/chest|94|thickness/);
+    expect(api.errors).not.toMatch(new RegExp(`chest|thickness|${MARK}`));
   });
 });

@@ -1,11 +1,24 @@
 import { execFileSync, spawn, type ChildProcess } from 'node:child_process';
+import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { inject } from 'vitest';
 import type { Environment } from '../../apps/api/src/settings/settings.ts';
+import { until } from './until.ts';
 
-/** Builds what `npm start` runs, once for all who start it. */
-export function buildApi(): void {
+/** Builds what `npm start` runs: the first test file of a run that needs it does, the others wait for that. */
+export async function buildApi(): Promise<void> {
+  const folder = inject('runFolder');
+  const built = join(folder, 'built');
+  try {
+    mkdirSync(join(folder, 'building'));
+  } catch {
+    await until(() => existsSync(built), 300_000);
+    return;
+  }
   execFileSync(process.execPath, ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.build.json'], {
     stdio: 'inherit',
   });
+  writeFileSync(built, '');
 }
 
 /** The API as a process of its own, as `npm start` runs it. */

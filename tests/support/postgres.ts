@@ -9,6 +9,8 @@ declare module 'vitest' {
   interface ProvidedContext {
     /** Address of a real PostgreSQL server without a database name; empty where none could be started. */
     postgresServer: string;
+    /** A folder of this run alone. */
+    runFolder: string;
   }
 }
 
@@ -17,8 +19,12 @@ const PASSWORD = 'only-for-this-run';
 /** One PostgreSQL server for the whole run. Where it cannot start the run says so in one line and goes on; with CI=true it fails. */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   project.provide('postgresServer', '');
+  const runFolder = mkdtempSync(join(tmpdir(), 'easewright-run-'));
+  project.provide('runFolder', runFolder);
   const folder = mkdtempSync(join(tmpdir(), 'easewright-postgres-'));
-  const stopped = (): void => rmSync(folder, { recursive: true, force: true });
+  const stopped = (): void => {
+    for (const each of [folder, runFolder]) rmSync(each, { recursive: true, force: true });
+  };
   try {
     mayBeEntered(process.cwd());
     const port = await freePort();
@@ -29,11 +35,11 @@ export default async function setup(project: TestProject): Promise<() => Promise
       stopped();
     };
   } catch (error) {
-    stopped();
+    rmSync(folder, { recursive: true, force: true });
     const line = `PostgreSQL does not start here (${error instanceof Error ? error.message : String(error)}); its tests are skipped.`;
     if (process.env['CI'] === 'true') throw new Error(line);
     console.warn(line);
-    return async () => undefined;
+    return async () => stopped();
   }
 }
 
