@@ -4,14 +4,16 @@ import { randomBytes } from 'node:crypto';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { DataSource } from 'typeorm';
 import { makeApp } from '../dist/apps/api/src/app.js';
 import { THE_MAKER } from '../dist/apps/api/src/maker/maker-id.js';
+import { UnitOfWork } from '../dist/apps/api/src/storage/unit-of-work.js';
 
 const FEW = 1_000;
 const BODIES = Number(process.env.BODIES ?? 1_000_000);
 const SHEETS = Number(process.env.SHEETS ?? 100_000);
 const ROUNDS = 300;
+/** Rows that are made by one statement. */
+const CHUNK = 20_000;
 
 const BODY = {
   figure: 'woman',
@@ -61,27 +63,29 @@ async function measure(url, ids) {
 }
 
 /** Copies of a row with ids of their own, older than all others, until there are so many. A copied sheet is without its text. */
-async function fill(dataSource, table, columns, wanted) {
-  const isSqlite = dataSource.options.type === 'sqlite';
-  const [{ rows }] = await dataSource.query(`SELECT count(*) AS rows FROM ${table}`);
-  const numbers = isSqlite
-    ? `(WITH RECURSIVE numbers(n) AS (SELECT ${rows} UNION ALL SELECT n + 1 FROM numbers WHERE n < ${wanted}) SELECT n FROM numbers)`
-    : `(SELECT generate_series(${rows}, ${wanted}) AS n)`;
+async function fill(work, isSqlite, table, columns, wanted) {
+  const [{ rows }] = await work.read((manager) => manager.query(`SELECT count(*) AS rows FROM ${table}`));
+  const numbers = (from, to) =>
+    isSqlite
+      ? `(WITH RECURSIVE numbers(n) AS (SELECT ${from} UNION ALL SELECT n + 1 FROM numbers WHERE n < ${to}) SELECT n FROM numbers)`
+      : `(SELECT generate_series(${from}, ${to}) AS n)`;
   const hex = isSqlite ? `printf('%012x', n)` : `lpad(to_hex(n), 12, '0')`;
   const names = Object.keys(columns).join(', ');
   const values = Object.values(columns).join(', ');
-  await dataSource.query(
-    `INSERT INTO ${table} (id, ${names}) SELECT '01800000-0000-7000-8000-' || ${hex}, ${values} FROM ${numbers} AS numbers`,
-  );
-  if (isSqlite) await dataSource.query('PRAGMA optimize');
-  else await dataSource.query(`ANALYZE ${table}`);
+  for (let from = Number(rows); from < wanted; from += CHUNK) {
+    const source = numbers(from, Math.min(from + CHUNK, wanted) - 1);
+    const copy = `INSERT INTO ${table} (id, ${names}) SELECT '01800000-0000-7000-8000-' || ${hex}, ${values} FROM ${source} AS numbers`;
+    await work.erase((manager) => manager.query(copy)); // which empties the log, too
+  }
+  if (!isSqlite) await work.read((manager) => manager.query(`ANALYZE ${table}`));
 }
 
 async function bench(kind, env) {
   const app = await makeApp({ PAGE_DIR: 'none', BACKUPS_KEPT: '0', ...env });
   await app.listen(0, '127.0.0.1');
   const url = `http://127.0.0.1:${app.getHttpServer().address().port}`;
-  const dataSource = app.get(DataSource);
+  const work = app.get(UnitOfWork);
+  const isSqlite = kind === 'SQLite';
   const keep = async (path, body) =>
     (
       await (
@@ -104,12 +108,12 @@ async function bench(kind, env) {
   };
   const summary = `'{"title":"x","unit":"mm","silhouette":"pullover","construction":"raglan","length":"regular","neckline":"crew"}'`;
   const sheet = { maker_id: maker, created_at: time, rules_version: `'1'`, summary, sheet: `'{}'` };
-  await fill(dataSource, 'body', body, FEW);
-  await fill(dataSource, 'target_sheet', sheet, FEW);
+  await fill(work, isSqlite, 'body', body, FEW);
+  await fill(work, isSqlite, 'target_sheet', sheet, FEW);
   await measure(url, ids); // warm
   const few = await measure(url, ids);
-  await fill(dataSource, 'body', body, BODIES);
-  await fill(dataSource, 'target_sheet', sheet, SHEETS);
+  await fill(work, isSqlite, 'body', body, BODIES);
+  await fill(work, isSqlite, 'target_sheet', sheet, SHEETS);
   const many = await measure(url, ids);
   console.log(`${kind}: beside ${FEW}, and beside ${BODIES} bodies and ${SHEETS} sheets`);
   for (const name of Object.keys(few)) {
