@@ -112,7 +112,7 @@ const figures = median(rounds.map((round) => round.numbers));
 const computed = median(rounds.map((round) => round.computed));
 const withTexts = median(rounds.map((round) => round.inWords));
 const fromConstants = median(rounds.map((round) => round.constant));
-console.log(`fit: ${Math.round(figures)} sheets/s, every number with its uncertainty, low and high (wanted: 20000)`);
+console.log(`fit: ${Math.round(figures)} sheets/s, every number with its uncertainty, low and high (wanted: 25000)`);
 console.log(
   `fit: ${Math.round(computed)} sheets/s told in full, ${Math.round(fromConstants)} sheets/s copied and serialised from constants`,
 );

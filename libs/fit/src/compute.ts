@@ -40,11 +40,9 @@ export function inputsAtSize(request: FitRequest, kappa: number) {
   const sized = rulesAtSize(request.rules, kappa);
   const frontBand = design.frontBandMm ?? sized['front-band-width'];
   const { made, inputs: madeInputs } = readMade(request.made, design, frontBand, design.overlapMm ?? frontBand);
-  return {
-    inputs: inputsOf(request, sized, madeInputs),
-    choices: requestedChoices(request, made),
-    wearer: { figure: body?.figure ?? null, sized },
-  };
+  const inputs = inputsOf(request, sized, madeInputs);
+  const wearer = { figure: body?.figure ?? null, sized };
+  return { inputs, choices: requestedChoices(request, made, inputs.values, wearer), wearer };
 }
 
 /** The inputs' uncertainties by their places, with the covariance of those that were estimated together. */

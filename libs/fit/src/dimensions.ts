@@ -89,7 +89,10 @@ export class DimensionWriter {
   #write(planned: Planned): Given | NoAdvice {
     const { quantity } = planned;
     const number = this.#numbers.of(planned);
-    if (number) return { ...number, because: because(quantity, number.u, this.#computed) };
+    if (number) {
+      const { value, u, low, high, follows } = number;
+      return { value, u, low, high, follows, because: because(quantity, u, this.#computed) };
+    }
     return Number.isNaN(this.#computed.evaluation.value(quantity)) ? this.#missing().reasonFor(quantity) : NOTHING_LEFT;
   }
 }

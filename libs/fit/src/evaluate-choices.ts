@@ -1,7 +1,7 @@
 import type { Choices } from './choices.ts';
 import { Evaluation, type InputUncertainty } from './engine/index.ts';
-import { askedToHip, hipIsReached, type Wearer } from './hip-reached.ts';
-import { AT, type InputValues } from './model/inputs.ts';
+import { hipIsReached, type Wearer } from './hip-reached.ts';
+import type { InputValues } from './model/inputs.ts';
 import { tracedModel, type TracedModel } from './traced-model.ts';
 
 /** A garment evaluated: its choices, the model that they lead to, and every number of it. */
@@ -37,18 +37,12 @@ export function hasInset({ model, evaluation }: Evaluated, { sized }: Wearer): b
  */
 export function evaluateChoices(requested: Choices, numbers: Numbers): Evaluated {
   const { values, wearer } = numbers;
-  const closeEase = wearer.sized['close-ease'];
-  const asked = {
-    ...requested,
-    hipReached: askedToHip(requested, values, wearer),
-    closeFitting: !requested.easeFromGarment && values[AT.chosenEase]! < closeEase,
-  };
-  const first = evaluated(asked, numbers);
+  const first = evaluated(requested, numbers);
   const { garment } = first.model;
   const hipReached = hipIsReached(garment, first.evaluation.value, values, wearer);
-  const closeFitting = first.evaluation.value(garment.girths.ease) < closeEase;
-  const stays = hipReached === asked.hipReached && closeFitting === asked.closeFitting;
-  const second = stays ? first : evaluated({ ...asked, hipReached, closeFitting }, numbers);
+  const closeFitting = first.evaluation.value(garment.girths.ease) < wearer.sized['close-ease'];
+  const stays = hipReached === requested.hipReached && closeFitting === requested.closeFitting;
+  const second = stays ? first : evaluated({ ...requested, hipReached, closeFitting }, numbers);
   return hasInset(second, wearer) ? second : evaluated({ ...second.choices, construction: 'drop-shoulder' }, numbers);
 }
 

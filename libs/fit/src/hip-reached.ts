@@ -24,8 +24,11 @@ function reaches(length: number, values: InputValues, rules: Rules, sized: Rules
   return Number.isNaN(below) || below >= sized['hip-reached'];
 }
 
+/** What decides about the length that is asked for. */
+type Asked = Pick<Choices, 'length' | 'kept' | 'rules'>;
+
 /** Whether the length that is asked for comes down to the hip; a man's named one does from regular on. */
-export function askedToHip({ length, kept, rules }: Choices, values: InputValues, { figure, sized }: Wearer): boolean {
+export function askedToHip({ length, kept, rules }: Asked, values: InputValues, { figure, sized }: Wearer): boolean {
   if (length === 'custom') return reaches(values[AT.customLength]!, values, rules, sized);
   if (kept.length) return reaches(values[AT.refShoulderToHem]! - values[AT.refBackNeck]!, values, rules, sized);
   return figure === 'man' ? length !== 'cropped' : values[AT.lengthOffset]! >= sized['hip-reached'];

@@ -2,7 +2,9 @@ import type { GarmentProfile, Layer } from '#garment';
 import { DomainError } from '#measure';
 import type { Choices, Made, Reach } from './choices.ts';
 import type { FitRequest } from './fit-request.ts';
+import { askedToHip, type Wearer } from './hip-reached.ts';
 import { keptFromGarment } from './kept-from-garment.ts';
+import { AT, type InputValues } from './model/inputs.ts';
 
 /** The garment that the design is based on; null where it is the body alone. */
 export const baseGarment = ({ design, garment }: FitRequest): GarmentProfile | null =>
@@ -28,14 +30,16 @@ function lengthFrom({ body }: FitRequest): Choices['lengthFrom'] {
 }
 
 /**
- * The choices that a request makes. What depends on numbers is as for a garment that ends above the hip and does not fit closely,
- * until the numbers are known.
+ * The choices that a request makes. Whether the body comes down to the hip and whether it fits closely are taken from what is asked
+ * for, until the numbers are known.
  * @throws DomainError `garment-missing`, `garment-chest-width-missing`, `body-missing`
  */
-export function requestedChoices(request: FitRequest, made: Made): Choices {
+export function requestedChoices(request: FitRequest, made: Made, values: InputValues, wearer: Wearer): Choices {
   checkBasis(request);
   const { design, fabric, rules } = request;
   const garment = baseGarment(request);
+  const kept = keptFromGarment(garment, design);
+  const easeFromGarment = design.basis === 'garment';
   return {
     silhouette: design.silhouette,
     construction: design.construction,
@@ -43,10 +47,10 @@ export function requestedChoices(request: FitRequest, made: Made): Choices {
     hem: design.hem,
     length: design.length,
     lengthFrom: lengthFrom(request),
-    hipReached: false,
-    closeFitting: false,
-    easeFromGarment: design.basis === 'garment',
-    kept: keptFromGarment(garment, design),
+    hipReached: askedToHip({ length: design.length, kept, rules }, values, wearer),
+    closeFitting: !easeFromGarment && values[AT.chosenEase]! < wearer.sized['close-ease'],
+    easeFromGarment,
+    kept,
     made,
     ownNeck: {
       width: design.neckWidthMm !== null,

@@ -43,8 +43,10 @@ function judgeOne(
   const u = uncertaintyWithMaking(traced, measured, v, choices.rules);
   const chance = chanceOfFailing(margin, u);
   const verdict = verdictOf(traced, measured, known);
-  const numbers = { check, verdict, need, have, margin, u, chanceOfFailing: chance };
-  if (verdict === 'fine') return { ...numbers, ...messageOf(traced, verdict, known) };
+  if (verdict === 'fine') {
+    const { code, params } = messageOf(traced, verdict, known);
+    return { check, verdict, need, have, margin, u, chanceOfFailing: chance, code, params } as Check;
+  }
   const remedies = verdict === 'unknown' ? [] : remediesFor(traced, measured, computed, known);
   const uncertain = verdict === 'tight' && margin >= 0 ? uncertainMeasure(traced, measured, computed) : null;
   const situation: Situation = {
@@ -57,12 +59,20 @@ function judgeOne(
     isFine: (name) => before.some((each) => each.check.check === name && each.check.verdict === 'fine'),
     marginOf: (name) => marginByName(name, computed),
   };
+  const { code, params } = messageOf(traced, verdict, situation);
   return {
-    ...numbers,
-    ...messageOf(traced, verdict, situation),
+    check,
+    verdict,
+    need,
+    have,
+    margin,
+    u,
+    chanceOfFailing: chance,
+    code,
+    params,
     ...(uncertain !== null && { needs: [uncertain] }),
     ...(remedies.length > 0 && { remedies: remedies.map(({ message, change }) => ({ ...message, change })) }),
-  };
+  } as Check;
 }
 
 /** What the checks may say of a garment. */

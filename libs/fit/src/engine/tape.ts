@@ -17,6 +17,8 @@ export class Tape implements LaidOut {
   /** The places of the sources of all steps, and how many times a sum takes each. */
   readonly #sources: number[] = [];
   readonly #sourcesOf: (readonly number[])[] = [];
+  /** By step, where the values of its sources are gathered: making a list for each took a tenth of the time of an evaluation. */
+  readonly #gathered: number[][] = [];
   readonly #factors: number[] = [];
 
   /** `named` are the quantities that will be asked for. */
@@ -88,6 +90,7 @@ export class Tape implements LaidOut {
     this.#constants.push(constant);
     this.#sources.push(...sources);
     this.#sourcesOf.push(sources);
+    this.#gathered.push(sources.map(() => NaN));
     this.#factors.push(...factors);
     this.#starts.push(this.#sources.length);
     this.#places.set(quantity, this.size - 1);
@@ -144,9 +147,9 @@ export class Tape implements LaidOut {
   }
 
   #arguments(step: number, v: Values): readonly number[] {
-    const x: number[] = [];
-    const end = this.#starts[step + 1]!;
-    for (let k = this.#starts[step]!; k < end; k++) x.push(v[this.#sources[k]!]!);
+    const x = this.#gathered[step]!;
+    const sources = this.#sourcesOf[step]!;
+    for (let k = 0; k < x.length; k++) x[k] = v[sources[k]!]!;
     return x;
   }
 }

@@ -63,6 +63,8 @@ function changedValues(change: Change, { numbers, kappa }: Computed): InputValue
 /** Sizes of the neck that the maker chooses herself are hers from then on. */
 function changedChoices(change: Change, choices: Choices): Choices {
   const { hem, length, neckWidthMm, frontNeckDepthMm, backNeckDepthMm } = change;
+  const ownsNeck = neckWidthMm !== undefined || frontNeckDepthMm !== undefined || backNeckDepthMm !== undefined;
+  if (!ownsNeck && hem === undefined && length === undefined) return choices;
   const { width, front, back } = choices.ownNeck;
   return {
     ...choices,
