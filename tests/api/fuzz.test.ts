@@ -1,3 +1,4 @@
+import { STATUS_CODES } from 'node:http';
 import fc, { type Arbitrary } from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runApp, type RunningApp } from '../support/app.ts';
@@ -82,6 +83,8 @@ function requestsFor(path: string, operation: Operation, ids: Ids): Arbitrary<Se
         accept: fc.constantFrom(...FORMS),
         'if-match': fc.constantFrom(...VERSIONS),
         'if-none-match': fc.constantFrom(...VERSIONS),
+        'accept-encoding': fc.constantFrom('gzip', 'br;q=0, *', 'identity', 'nonsense', ''),
+        'idempotency-key': fc.constantFrom('one', 'two', '', 'a b', 'x'.repeat(300)),
       },
       { requiredKeys: [], noNullPrototype: true },
     ),
@@ -166,19 +169,25 @@ describe.each(DATABASES)('whatever is sent, on %s', (kind) => {
 /** An address of the template itself, whatever junk stood in for its parameters. */
 const concrete = (path: string): string => path.replaceAll(/\{[^}]+\}/g, '01900000-0000-7000-8000-000000000000');
 
-function expectNamesThePlace({ status, text, type }: Answer): void {
+/** Every refusal is a problem that says what was wrong and what would be right: in a sentence, and for each field or parameter. */
+function expectNamesThePlace({ method, status, text, type }: Answer): void {
+  if (method === 'HEAD') return;
   expect(type).toMatch(/^application\/problem\+json/);
   const problem = JSON.parse(text) as {
+    title: string;
     status: number;
+    code: string;
     detail: string;
-    errors?: { pointer?: string; detail: string }[];
+    errors?: { pointer?: string; parameter?: string; detail: string }[];
   };
-  expect(problem.status).toBe(status);
-  expect(problem.detail).not.toBe('');
-  if (status !== 422) return;
-  expect(problem.errors?.length, text).toBeGreaterThan(0);
-  for (const { pointer, detail } of problem.errors ?? []) {
-    expect(pointer, text).toMatch(/^(\/|$)/);
-    expect(detail, text).not.toBe('');
+  expect(problem).toMatchObject({ status, title: STATUS_CODES[status] });
+  expect(problem.code).toMatch(/^[a-z]+(-[a-z0-9]+)*$/);
+  expect(problem.detail, text).toMatch(/^["“A-Z0-9].{15,}\.$/s);
+  if (problem.code === 'invalid-parameter')
+    expect(problem.errors?.every(({ parameter }) => parameter !== undefined)).toBe(true);
+  if (status === 422) {
+    expect(problem.errors?.length, text).toBeGreaterThan(0);
+    for (const { pointer } of problem.errors ?? []) expect(pointer, text).toMatch(/^(\/|$)/);
   }
+  for (const { detail } of problem.errors ?? []) expect(detail, text).toMatch(/.{8,}/s);
 }

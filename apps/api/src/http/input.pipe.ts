@@ -51,8 +51,9 @@ function isPlainObject(value: unknown): boolean {
 }
 
 function wrongParameters(errors: ValidationError[]): HttpProblem {
-  const wrong = errors.map((error) => ({ parameter: error.property, detail: detailOf(error) }));
-  return new HttpProblem(400, 'invalid-parameter', wrong[0]?.detail ?? '', wrong);
+  const wrong = errors.map((error) => ({ parameter: error.property.slice(0, 80), detail: detailOf(error) }));
+  const detail = wrong.length === 1 ? 'One parameter cannot be used' : `${wrong.length} parameters cannot be used`;
+  return new HttpProblem(400, 'invalid-parameter', `${detail}; see errors.`, wrong);
 }
 
 function fieldErrors(error: ValidationError, above: string): FieldError[] {

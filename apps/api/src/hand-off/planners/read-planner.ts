@@ -13,7 +13,7 @@ export function readPlanner(dto: PlannerDto, addresses: AddressPolicy): PlannerD
   const takes = takesOf(dto.takes ?? {});
   const errors = [...addressErrors(dto.address ?? null, addresses), ...takesErrors(takes)];
   if (errors.length === 0) return { title: dto.title, address: dto.address ?? null, takes };
-  throw new HttpProblem(422, 'invalid', `This planner cannot be used: ${errors[0]?.detail}`, errors);
+  throw new HttpProblem(422, 'invalid', 'This planner cannot be used; see errors.', errors);
 }
 
 const takesOf = ({ unit, roundingStep, format, names, required }: TakesDto): PlannerTakes => ({
