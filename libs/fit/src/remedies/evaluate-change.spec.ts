@@ -47,9 +47,11 @@ describe('a change is refused', () => {
     expect(outcome({ easeMm: 20 }, 'hand-through-cuff', { body })).toBeNull();
   });
 
-  /** The underarm lies 242.5 below the shoulders: of a back of 200 nothing is left below it. */
+  /** Half a front's neck is (w + 50)/2 wide, less a front band of 60: 15 for w = 100, and 15 less than nothing for w = 40. */
   it('where a dimension would be less than nothing', () => {
-    expect(outcome({ length: 'custom', customLengthMm: 200 }, 'hip')).toBeNull();
+    const design = { silhouette: 'cardigan', frontBandMm: 60, overlapMm: 0, frontNeckDepthMm: 200 } as const;
+    expect(outcome({ neckWidthMm: 100 }, 'hand-through-cuff', { design })).not.toBeNull();
+    expect(outcome({ neckWidthMm: 40 }, 'hand-through-cuff', { design })).toBeNull();
   });
 
   /** A hem straight down from 1015 goes over the shoulders; down from a hip of 1100 + 25 it makes another body of it. */
