@@ -69,7 +69,6 @@ const requests = ['drop-shoulder', 'squared-drop', 'set-in', 'raglan'].flatMap((
     },
     made: [],
     rules: rulesWith({}),
-    tape: 'cm',
   })),
 );
 

@@ -83,7 +83,6 @@ function adviceFor(
     design: { ...PLAIN, ...design },
     made,
     rules: rulesWith({}),
-    tape: 'cm',
     ...request,
   });
 }

@@ -210,7 +210,6 @@ export const plannedRequest: Arbitrary<FitRequest> = body.chain((wearer) => {
       design,
       made: [],
       rules: rulesWith({}),
-      tape: 'cm',
     }));
 });
 
@@ -310,5 +309,4 @@ export const strangeRequest: Arbitrary<FitRequest> = fc
     ...request,
     made: request.made.map(([path, value]) => made(path, value)),
     rules: rulesWith({}),
-    tape: 'cm',
   }));

@@ -126,7 +126,6 @@ export function requestOf({ design, ...rest }: Differs = {}): FitRequest {
     fabric: fabricOf(3),
     made: [],
     rules: rulesWith({}),
-    tape: 'cm',
     ...rest,
     design: { ...PLAIN, ...design },
   };

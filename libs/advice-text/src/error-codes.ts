@@ -1,12 +1,14 @@
 import type { BodyErrors } from '#body';
 import type { FabricErrors } from '#fabric';
+import type { FitErrors } from '#fit';
 import type { GarmentErrors } from '#garment';
 import type { MeasureErrors } from '#measure';
+import type { PlannerErrors } from './planner-codes.ts';
+import type { SheetErrors } from './sheet-codes.ts';
 
-type Of<Errors, Code> = Code extends keyof Errors ? Errors[Code] : never;
+type AllErrors = [MeasureErrors, BodyErrors, GarmentErrors, FabricErrors, FitErrors, SheetErrors, PlannerErrors];
+type Code = AllErrors[number] extends infer Errors ? (Errors extends unknown ? keyof Errors : never) : never;
+type Of<Errors, C> = Errors extends unknown ? (C extends keyof Errors ? Errors[C] : never) : never;
 
 /** The parameters of every error the libs throw, by code. A code that two libs use may have the parameters of either. */
-export type ErrorCodes = {
-  readonly [Code in keyof MeasureErrors | keyof BodyErrors | keyof GarmentErrors | keyof FabricErrors]:
-    Of<MeasureErrors, Code> | Of<BodyErrors, Code> | Of<GarmentErrors, Code> | Of<FabricErrors, Code>;
-};
+export type ErrorCodes = { readonly [C in Code]: Of<AllErrors[number], C> };

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { bodyProblems } from '#body';
 import { resolveFabric, type FabricInput } from '#fabric';
+import type { FitErrors } from '#fit';
 import { garmentProblems } from '#garment';
-import { DomainError, lengthFrom, massFrom, parseLength, parseMass } from '#measure';
+import { DomainError, lengthFrom, massFrom, parseLength, parseMass, type Params } from '#measure';
 import { errorText } from './error-text.ts';
+import type { TheirNameFault } from './planner-codes.ts';
 
 function textOf(attempt: () => unknown): string {
   try {
@@ -98,6 +100,78 @@ it('says what is wrong with a fabric', () => {
   );
   expect(refused({ massPerAreaGsm: 1 })).toBe('Read 1 g/m²; it lies between 10 and 10000 g/m².');
   expect(refused({ ribStretch: 9 })).toBe('Read 9; it lies between 0 and 5.');
+});
+
+describe('what is wrong with what the advice is asked for', () => {
+  const said = <Code extends keyof FitErrors>(code: Code, params: FitErrors[Code]): string =>
+    errorText({ code, params: params as Params });
+
+  it('is told in words', () => {
+    expect(said('rule-unknown', { name: 'x' })).toBe('There is no rule "x"; the rule table lists them all.');
+    expect(said('rule-out-of-range', { name: 'band-depth', value: 151, min: 0, max: 150, unit: 'mm' })).toBe(
+      'Rule "band-depth" was given 151; it takes 0 to 150 mm.',
+    );
+    const band = { from: 'ease-close-from', to: 'ease-close-to', fromValue: 10, toValue: 5 };
+    expect(said('rule-out-of-range', band)).toBe(
+      'Rules "ease-close-from" and "ease-close-to" were 10 and 5; what begins a band of ease lies below its end.',
+    );
+    expect(said('made-unknown', { name: 'back/cap', known: ['back/width', 'sleeve/cap-height'] })).toBe(
+      'A finished piece\'s "back/cap" cannot be taken in; these can: back/width, sleeve/cap-height.',
+    );
+    expect(said('made-twice', { name: 'back/width', earlierMm: 240 })).toBe(
+      '"back/width" fixes what an earlier entry already gave as 240 mm; keep one of them.',
+    );
+    expect(said('made-unfit', { name: 'sleeve/cuff-width', why: 'sleeve-of-vest' })).toBe(
+      'A finished "sleeve/cuff-width" does not go with a vest, which has no sleeves.',
+    );
+    expect(said('garment-missing', { basis: 'both' })).toBe('The basis "both" needs a garment that fits.');
+    expect(said('garment-chest-width-missing', {})).toBe(
+      'The basis "garment" needs the chest width of the garment that fits.',
+    );
+    expect(said('body-missing', { basis: 'body' })).toBe('The basis "body" needs a body.');
+  });
+});
+
+describe('what is wrong with a target sheet', () => {
+  it('names the first flaws, and how many more there are', () => {
+    const flaws = [
+      { pointer: '', code: 'field-missing', params: { name: 'id' } },
+      { pointer: '/unit', code: 'not-among', params: { known: ['mm', 'cm', null] } },
+    ];
+    expect(errorText({ code: 'sheet-invalid', params: { flaws, more: 2 } })).toBe(
+      'This target sheet cannot be read: the sheet has no id; /unit must be one of mm, cm, null; and 2 more.',
+    );
+    expect(errorText({ code: 'sheet-invalid', params: { flaws: flaws.slice(1), more: 0 } })).toMatch(/, null\.$/);
+  });
+
+  it('asks for a version that can be read', () => {
+    expect(errorText({ code: 'sheet-version-too-new', params: { version: '2.0', major: 1 } })).toMatch(
+      /^This sheet is of version 2\.0; versions 1\.0 and up .* Ask for it in version 1, or update Easewright\.$/,
+    );
+  });
+});
+
+describe('what is wrong with a name on the planner’s side', () => {
+  it.each<[TheirNameFault, string]>([
+    [{ code: 'no-slash', params: { pointer: 'w' } }, '"w" must start with a slash: "/w".'],
+    [{ code: 'filled-already', params: { pointer: '/w', by: 'back/width' } }, '"/w" is filled by back/width already.'],
+    [
+      { code: 'filled-above', params: { pointer: '/w', by: 'back/width' } },
+      '"/w" is filled by back/width, so nothing fits below it.',
+    ],
+    [
+      { code: 'list-with-key', params: { pointer: '', element: '0', key: 'x' } },
+      'the document cannot be a list ("0") and hold "x".',
+    ],
+    [
+      { code: 'list-with-gap', params: { pointer: '/w', element: '2' } },
+      '"/w" is a list, and not every element before 2 is named.',
+    ],
+    [
+      { code: 'column-filled-already', params: { column: 'w', by: 'back/width' } },
+      'The column "w" is filled by back/width already.',
+    ],
+  ])('%j', (fault, words) => expect(errorText({ code: 'their-name', params: { fault } })).toBe(words));
 });
 
 it('gives the code of an error that no catalogue has', () => {

@@ -15,6 +15,7 @@ import type { GarmentQuestionCodes } from '#garment';
 import type { NoParams } from '#measure';
 import type { Catalogue } from './catalogue.ts';
 import type { ErrorCodes } from './error-codes.ts';
+import type { MissingCodes, PlannerWarningCodes } from './planner-codes.ts';
 
 /** The codes of each kind of sentence. */
 export interface TextCodes {
@@ -34,6 +35,8 @@ export interface TextCodes {
   readonly ease: EaseCodes;
   readonly note: NoteCodes;
   readonly caution: CautionCodes;
+  readonly missing: MissingCodes;
+  readonly plannerWarning: PlannerWarningCodes;
 }
 
 /** Everything that is said in one language. */

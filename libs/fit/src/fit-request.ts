@@ -3,7 +3,6 @@ import type { Fabric } from '#fabric';
 import type { GarmentProfile } from '#garment';
 import type { MadePiece } from './advice.ts';
 import type { Design } from './design.ts';
-import type { Tape } from './tape.ts';
 import type { Rules } from './rules.ts';
 
 /** Everything the advice is made of; lengths in mm. */
@@ -14,6 +13,4 @@ export interface FitRequest {
   readonly design: Design;
   readonly made: readonly MadePiece[];
   readonly rules: Rules;
-  /** What lengths in texts are told in. */
-  readonly tape: Tape;
 }

@@ -3,7 +3,6 @@ export * from './advice.ts';
 export type { FitRequest } from './fit-request.ts';
 export { advise } from './advise.ts';
 export { sensitivities } from './sensitivity.ts';
-export type { Tape } from './tape.ts';
 export { type Rule, type RuleName, type Rules, RULES, ruleSource, RULES_VERSION, rulesWith } from './rules.ts';
 export { BODY_MEASURES } from './inputs.ts';
 export { MADE_MEASURES } from './made.ts';
@@ -18,5 +17,6 @@ export {
 } from './design-record.ts';
 export { designFromRecord } from './design-from-record.ts';
 export type * from './messages/index.ts';
+export type { FitErrors, MadeUnfit } from './fit-errors.ts';
 export { madeFromRecord } from './made-from-record.ts';
 export { MADE_PIECE_RECORD, type MadePieceRecord, type StoredMadePiece } from './made-record.ts';

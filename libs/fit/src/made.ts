@@ -1,8 +1,8 @@
-import { DomainError } from '#measure';
 import type { MadePiece } from './advice.ts';
 import type { Design } from './design.ts';
 import type { Made } from './choices.ts';
 import { CONSTRUCTIONS } from './constructions/index.ts';
+import { fitError, type MadeUnfit } from './fit-errors.ts';
 import type { InputTerm } from './messages/term-codes.ts';
 import type { InputName } from './model/inputs.ts';
 
@@ -99,22 +99,14 @@ export function readMade(pieces: readonly MadePiece[], design: Design, frontBand
   pieces.forEach((piece, at) => {
     const name = `${piece.piece}/${piece.name}`;
     const kind = KIND_OF[name];
-    if (!kind)
-      throw new DomainError(
-        'made-unknown',
-        `A finished piece's "${name}" cannot be taken in; these can: ${MADE_MEASURES.join(', ')}.`,
-        `/made/${at}`,
-      );
-    refuseUnfit(piece, kind, design, at);
+    if (!kind) throw fitError('made-unknown', { name, known: MADE_MEASURES }, `/made/${at}`);
+    const why = unfit(piece, kind, design);
+    if (why) throw fitError('made-unfit', { name, why }, `/made/${at}`);
     const input = INPUT_OF[kind];
     const read = madeInput(piece, design, frontBand, overlap);
     const before = inputs.get(input);
     if (before && Math.abs(before.value - read.value) > 1e-9)
-      throw new DomainError(
-        'made-twice',
-        `"${name}" fixes what an earlier entry already gave as ${before.entered} mm; keep one of them.`,
-        `/made/${at}`,
-      );
+      throw fitError('made-twice', { name, earlierMm: before.entered }, `/made/${at}`);
     made[kind] = true;
     inputs.set(input, read);
   });
@@ -131,21 +123,16 @@ export function readMade(pieces: readonly MadePiece[], design: Design, frontBand
   return { made, inputs };
 }
 
-function refuseUnfit(piece: MadePiece, kind: MadeKind, design: Design, at: number): void {
-  const refuse = (why: string): never => {
-    throw new DomainError(
-      'made-unfit',
-      `A finished "${piece.piece}/${piece.name}" does not go with ${why}.`,
-      `/made/${at}`,
-    );
-  };
+/** Why a finished piece does not go with a design; null where it does. */
+function unfit({ piece, name }: MadePiece, kind: MadeKind, design: Design): MadeUnfit | null {
   const cardigan = design.silhouette === 'cardigan';
-  if (cardigan && piece.piece === 'front') refuse('a cardigan; say left-front or right-front');
-  if (!cardigan && piece.piece.endsWith('-front')) refuse('this silhouette; say front');
-  if (design.silhouette === 'vest' && piece.piece === 'sleeve') refuse('a vest, which has no sleeves');
+  if (cardigan && piece === 'front') return 'front-of-cardigan';
+  if (!cardigan && piece.endsWith('-front')) return 'half-front';
+  if (design.silhouette === 'vest' && piece === 'sleeve') return 'sleeve-of-vest';
   const { depth, rise } = CONSTRUCTIONS[design.construction].madeNames;
-  if (kind === 'cap' && rise !== 'cap-height') refuse('this construction; only a set-in sleeve has a cap');
-  if (kind === 'sleeveRaglan' && rise !== 'sleeve-raglan-depth') refuse('this construction; only a raglan has one');
-  if ((kind === 'armhole' || kind === 'frontArmhole') && piece.name !== depth)
-    refuse(depth === 'raglan-depth' ? 'a raglan; say raglan-depth' : 'this construction; say armhole-depth');
+  if (kind === 'cap' && rise !== 'cap-height') return 'cap-without-set-in';
+  if (kind === 'sleeveRaglan' && rise !== 'sleeve-raglan-depth') return 'sleeve-raglan-without-raglan';
+  if ((kind === 'armhole' || kind === 'frontArmhole') && name !== depth)
+    return depth === 'raglan-depth' ? 'armhole-of-raglan' : 'raglan-without-raglan';
+  return null;
 }

@@ -1,6 +1,6 @@
 import type { GarmentProfile, Layer } from '#garment';
-import { DomainError } from '#measure';
 import type { Choices, Made, Reach } from './choices.ts';
+import { fitError } from './fit-errors.ts';
 import type { FitRequest } from './fit-request.ts';
 import { askedToHip, type Wearer } from './hip-reached.ts';
 import { keptFromGarment } from './kept-from-garment.ts';
@@ -13,10 +13,10 @@ export const baseGarment = ({ design, garment }: FitRequest): GarmentProfile | n
 /** Refuses a request that lacks what its basis needs. */
 function checkBasis({ design, garment, body }: FitRequest): void {
   const { basis } = design;
-  if (basis !== 'body' && !garment) throw new DomainError('garment-missing', { basis }, '/garment');
+  if (basis !== 'body' && !garment) throw fitError('garment-missing', { basis }, '/garment');
   if (basis === 'garment' && !garment?.values['chest-width'])
-    throw new DomainError('garment-chest-width-missing', {}, '/garment');
-  if (basis !== 'garment' && !body) throw new DomainError('body-missing', { basis }, '/body');
+    throw fitError('garment-chest-width-missing', {}, '/garment');
+  if (basis !== 'garment' && !body) throw fitError('body-missing', { basis }, '/body');
 }
 
 const reachOf = (layer: Layer | null): Reach => ({

@@ -1,16 +1,14 @@
-import { DomainError } from '#measure';
+import { fitError } from './fit-errors.ts';
 import rulesJson from './rules.json' with { type: 'json' };
 
 /** One number of the model that a maker can see and override. `source` names the publication, or says practice, from memory or assumed. */
 export interface Rule {
-  readonly name: string;
+  readonly name: RuleName;
   readonly value: number;
   /** mm, or 1 for a share. */
   readonly unit: string;
   /** What a child's size does to it: nothing, times κ (`size`), times (1 + κ)/2 (`half`). */
   readonly scale: string;
-  /** What it does, in one line. */
-  readonly what: string;
   readonly source: string;
   /** Limits of an override. */
   readonly min: number;
@@ -24,7 +22,10 @@ export type Rules = Readonly<Record<RuleName, number>>;
 export const RULES_VERSION = '1';
 
 /** The rule table, in the order of the road: ease, girths, armholes, lengths, necks, constructions, checks. */
-export const RULES: readonly Rule[] = Object.entries(rulesJson).map(([name, rule]) => ({ name, ...rule }));
+export const RULES: readonly Rule[] = Object.entries(rulesJson).map(([name, rule]) => ({
+  name: name as RuleName,
+  ...rule,
+}));
 
 const DEFAULTS: Rules = Object.fromEntries(RULES.map((rule) => [rule.name, rule.value])) as Rules;
 
@@ -38,26 +39,18 @@ export function rulesWith(overrides: Readonly<Record<string, number>>): Rules {
   const rules: Record<string, number> = { ...DEFAULTS };
   for (const name of names) {
     const rule = RULES.find((each) => each.name === name);
-    if (!rule)
-      throw new DomainError('rule-unknown', `There is no rule "${name}"; the rule table lists them all.`, `/${name}`);
+    if (!rule) throw fitError('rule-unknown', { name }, `/${name}`);
     const value = overrides[name]!;
-    if (!(value >= rule.min && value <= rule.max))
-      throw new DomainError(
-        'rule-out-of-range',
-        `Rule "${name}" was given ${value}; it takes ${rule.min} to ${rule.max}${rule.unit === 'mm' ? ' mm' : ''}.`,
-        `/${name}`,
-      );
+    const { min, max, unit } = rule;
+    if (!(value >= min && value <= max))
+      throw fitError('rule-out-of-range', { name, value, min, max, unit }, `/${name}`);
     rules[name] = value;
   }
   for (const to of Object.keys(rules)) {
     const from = to.replace(/-to$/, '-from');
     if (from === to || !(rules[from]! > rules[to]!)) continue;
     const name = names.includes(from) ? from : to;
-    throw new DomainError(
-      'rule-out-of-range',
-      `Rules "${from}" and "${to}" were ${rules[from]} and ${rules[to]}; what begins a band of ease lies below its end.`,
-      `/${name}`,
-    );
+    throw fitError('rule-out-of-range', { from, to, fromValue: rules[from]!, toValue: rules[to]! }, `/${name}`);
   }
   return rules as Rules;
 }

@@ -1,8 +1,10 @@
+import type { DomainError } from '#measure';
 import { MM_PER_SHEET_UNIT } from '#target-sheet';
 import { FORMATS } from './formats/index.ts';
-import { escapeToken } from './json-pointer.ts';
+import { atName } from './their-name-error.ts';
 import { parseOurName } from './our-name.ts';
-import type { PlannerTakes, TakesFault } from './planner-takes.ts';
+import { plannerError } from './planner-error.ts';
+import type { PlannerTakes } from './planner-takes.ts';
 
 /** The coarsest step anybody rounds a sweater to: ten centimetres. */
 const COARSEST_STEP_MM = 100;
@@ -10,59 +12,33 @@ const COARSEST_STEP_MM = 100;
 const FINEST_STEP_MM = 0.01;
 
 /** Everything that is wrong with what a planner is said to take, each with its place; empty when a sheet can be mapped. */
-export function checkTakes(takes: PlannerTakes): TakesFault[] {
+export function checkTakes(takes: PlannerTakes): DomainError[] {
   return [...stepFaults(takes), ...ourNameFaults(takes), ...theirNameFaults(takes), ...requiredFaults(takes)];
 }
 
-const fault = (code: string, pointer: string, message: string): TakesFault => ({ code, pointer, message });
-const atName = (ourName: string): string => `/names/${escapeToken(ourName)}`;
-
-function stepFaults({ roundingStep: step, unit, format }: PlannerTakes): TakesFault[] {
+function stepFaults({ roundingStep: step, unit, format }: PlannerTakes): DomainError[] {
   if (step === null) return [];
-  if (!FORMATS[format].rounds) {
-    const why = 'A sheet goes unrounded and says how far each length may be rounded: leave the rounding step out.';
-    return [fault('rounding-a-sheet', '/roundingStep', why)];
-  }
+  if (!FORMATS[format].rounds) return [plannerError('rounding-a-sheet', {}, '/roundingStep')];
   const mm = step * MM_PER_SHEET_UNIT[unit];
   if (mm >= FINEST_STEP_MM && mm <= COARSEST_STEP_MM) return [];
-  const [least, most] = [FINEST_STEP_MM, COARSEST_STEP_MM].map((limit) =>
-    Number((limit / MM_PER_SHEET_UNIT[unit]).toPrecision(2)),
-  );
-  return [
-    fault(
-      'rounding-step',
-      '/roundingStep',
-      `${step} ${unit} is no step to round to: ${least} to ${most} ${unit}, or none.`,
-    ),
-  ];
+  const inUnit = (limit: number): number => Number((limit / MM_PER_SHEET_UNIT[unit]).toPrecision(2));
+  const [least, most] = [inUnit(FINEST_STEP_MM), inUnit(COARSEST_STEP_MM)];
+  return [plannerError('rounding-step', { step, least, most, unit }, '/roundingStep')];
 }
 
-function ourNameFaults({ names, required }: PlannerTakes): TakesFault[] {
-  const message = (name: string) =>
-    `"${name}" is none of the sheet's names: write place/dimension, such as assembled/chest-width or sleeve/sleeve-length.`;
+function ourNameFaults({ names, required }: PlannerTakes): DomainError[] {
   const mapped = Object.keys(names).map((name) => ({ name, pointer: atName(name) }));
   const wanted = required.map((name, index) => ({ name, pointer: `/required/${index}` }));
   return [...mapped, ...wanted]
     .filter(({ name }) => parseOurName(name) === null)
-    .map(({ name, pointer }) => fault('unknown-name', pointer, message(name)));
+    .map(({ name, pointer }) => plannerError('unknown-name', { name }, pointer));
 }
 
-const theirNameFaults = ({ names, format }: PlannerTakes): TakesFault[] =>
-  FORMATS[format]
-    .nameFaults(names)
-    .map(({ code, ourName, message }) => fault(code, ourName === null ? '/names' : atName(ourName), message));
+const theirNameFaults = ({ names, format }: PlannerTakes): readonly DomainError[] => FORMATS[format].nameFaults(names);
 
-function requiredFaults({ names, required }: PlannerTakes): TakesFault[] {
+function requiredFaults({ names, required }: PlannerTakes): DomainError[] {
   if (Object.keys(names).length === 0) return [];
   return required.flatMap((name, index) =>
-    Object.hasOwn(names, name)
-      ? []
-      : [
-          fault(
-            'required-not-named',
-            `/required/${index}`,
-            `${name} is required but has no name on the planner's side.`,
-          ),
-        ],
+    Object.hasOwn(names, name) ? [] : [plannerError('required-not-named', { name }, `/required/${index}`)],
   );
 }

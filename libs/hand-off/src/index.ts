@@ -12,4 +12,4 @@ export {
   type Part,
   type SheetFact,
 } from './our-name.ts';
-export { PLANNER_FORMATS, type Json, type PlannerFormat, type PlannerTakes, type TakesFault } from './planner-takes.ts';
+export { PLANNER_FORMATS, type Json, type PlannerFormat, type PlannerTakes } from './planner-takes.ts';

@@ -1,3 +1,4 @@
+import type { TheirNameFault } from '#advice-text';
 import { escapeToken, isIndex, parsePointer } from './json-pointer.ts';
 import type { Json } from './planner-takes.ts';
 
@@ -10,7 +11,7 @@ interface Place {
 
 export interface ShapeFault {
   readonly ourName: string;
-  readonly message: string;
+  readonly fault: TheirNameFault;
 }
 
 /** A planner's document, laid out but not filled; `faults` empty when it can be. */
@@ -29,54 +30,55 @@ export function layOut(names: Readonly<Record<string, string>>): JsonShape {
   const root = emptyPlace('');
   const faults: ShapeFault[] = [];
   for (const [ourName, pointer] of Object.entries(names)) {
-    const message = put(root, ourName, pointer);
-    if (message !== null) faults.push({ ourName, message });
+    const fault = put(root, ourName, pointer);
+    if (fault !== null) faults.push({ ourName, fault });
   }
   collectListFaults(root, faults);
   return { root, faults };
 }
 
 /** Puts one name at its pointer; the reason when it cannot be. */
-function put(root: Place, ourName: string, pointer: string): string | null {
+function put(root: Place, ourName: string, pointer: string): TheirNameFault | null {
   const parsed = parsePointer(pointer);
   if ('wrong' in parsed) return parsed.wrong;
   let place = root;
   let path = '';
   for (const token of parsed.tokens) {
-    if (place.ourName !== null) return `"${place.pointer}" is filled by ${place.ourName}, so nothing fits below it`;
+    if (place.ourName !== null) {
+      return { code: 'filled-above', params: { pointer: place.pointer, by: place.ourName } };
+    }
     path += `/${escapeToken(token)}`;
     const next = place.below.get(token) ?? emptyPlace(path);
     place.below.set(token, next);
     place = next;
   }
-  if (place.ourName !== null) return `"${pointer}" is filled by ${place.ourName} already`;
-  if (place.below.size > 0) return `"${pointer}" holds ${anyNameIn(place)}, so it cannot be a value itself`;
+  if (place.ourName !== null) return { code: 'filled-already', params: { pointer, by: place.ourName } };
+  if (place.below.size > 0) return { code: 'holds-others', params: { pointer, holds: anyNameIn(place) } };
   place.ourName = ourName;
   return null;
 }
 
+/** A name at a place or below it; there is no place that leads to none. */
 function anyNameIn(place: Place): string {
   if (place.ourName !== null) return place.ourName;
   for (const next of place.below.values()) return anyNameIn(next);
-  return 'another name';
+  return '';
 }
 
 const isList = (place: Place): boolean => place.below.size > 0 && [...place.below.keys()].every(isIndex);
 
 function collectListFaults(place: Place, faults: ShapeFault[]): void {
   const keys = [...place.below.keys()];
-  const where = place.pointer === '' ? 'the document' : `"${place.pointer}"`;
+  const { pointer } = place;
   for (const [key, next] of place.below) {
     const mixed = isIndex(key) && !isList(place);
     const beyond = isList(place) && Number(key) >= keys.length;
     if (mixed) {
       const other = keys.find((each) => !isIndex(each)) ?? '';
-      faults.push({ ourName: anyNameIn(next), message: `${where} cannot be a list ("${key}") and hold "${other}"` });
+      const params = { pointer, element: key, key: other };
+      faults.push({ ourName: anyNameIn(next), fault: { code: 'list-with-key', params } });
     } else if (beyond) {
-      faults.push({
-        ourName: anyNameIn(next),
-        message: `${where} is a list, and not every element before ${key} is named`,
-      });
+      faults.push({ ourName: anyNameIn(next), fault: { code: 'list-with-gap', params: { pointer, element: key } } });
     }
     collectListFaults(next, faults);
   }

@@ -60,7 +60,8 @@ describe('mapSheet', () => {
       'sleeve/sleeve-length': 487.5,
       'sleeve/cuff-width': 188.1,
     });
-    expect(warnings).toEqual([{ name: 'assembled/neck-width', message: 'Left out. No neck was measured.' }]);
+    const reason = { code: 'no-advice', params: { reason: 'No neck was measured.' } };
+    expect(warnings).toEqual([{ name: 'assembled/neck-width', code: 'left-out', params: { reason } }]);
   });
 
   it('refuses before anything is written when something required is missing, with the measure to take', () => {
@@ -68,10 +69,17 @@ describe('mapSheet', () => {
     expect(mapSheet(exampleSheet, takes({ required }))).toEqual({
       ok: false,
       missing: [
-        { name: 'assembled/neck-width', reason: 'No neck was measured.', needs: ['neck-base-girth'] },
+        {
+          name: 'assembled/neck-width',
+          reason: { code: 'no-advice', params: { reason: 'No neck was measured.' } },
+          needs: ['neck-base-girth'],
+        },
         {
           name: 'sleeve/cap-height',
-          reason: 'This sheet (pullover, drop-shoulder) has no sleeve/cap-height.',
+          reason: {
+            code: 'not-in-sheet',
+            params: { name: 'sleeve/cap-height', silhouette: 'pullover', construction: 'drop-shoulder' },
+          },
           needs: [],
         },
       ],
@@ -81,7 +89,7 @@ describe('mapSheet', () => {
   it('says what cannot be rounded within how far it may be', () => {
     const { warnings } = mapped({ roundingStep: 5, names: { 'sleeve/cuff-width': '/cuff' } });
     expect(warnings).toEqual([
-      { name: 'sleeve/cuff-width', message: 'No multiple of 5 mm lies within how far it may be rounded.' },
+      { name: 'sleeve/cuff-width', code: 'rounded-outside-limits', params: { step: 5, unit: 'mm' } },
     ]);
   });
 

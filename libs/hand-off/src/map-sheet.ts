@@ -1,4 +1,3 @@
-import { DomainError } from '#measure';
 import type { TargetSheet } from '#target-sheet';
 import { checkTakes } from './check-takes.ts';
 import type { MappingWarning } from './formats/format.ts';
@@ -24,7 +23,7 @@ export type MappedSheet =
  */
 export function mapSheet(sheet: TargetSheet, takes: PlannerTakes): MappedSheet {
   const [fault] = checkTakes(takes);
-  if (fault) throw new DomainError(fault.code, fault.message, fault.pointer);
+  if (fault) throw fault;
   const missing = missingNames(sheet, takes.required);
   if (missing.length > 0) return { ok: false, missing };
   const { contentType, write } = FORMATS[takes.format];

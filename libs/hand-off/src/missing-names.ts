@@ -1,3 +1,4 @@
+import type { MissingReason } from '#advice-text';
 import type { TargetSheet } from '#target-sheet';
 import { lookUpIn } from './look-up.ts';
 import type { Needs } from './sheet-dimension.ts';
@@ -5,7 +6,7 @@ import type { Needs } from './sheet-dimension.ts';
 /** A required name the sheet has no value for, why, and the measures to take so that it has. */
 export interface MissingName {
   readonly name: string;
-  readonly reason: string;
+  readonly reason: MissingReason;
   readonly needs: Needs;
 }
 

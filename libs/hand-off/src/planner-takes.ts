@@ -22,12 +22,5 @@ export interface PlannerTakes {
   readonly required: readonly string[];
 }
 
-/** Something wrong with what a planner is said to take. `pointer` is a JSON Pointer into the `PlannerTakes`. */
-export interface TakesFault {
-  readonly code: string;
-  readonly pointer: string;
-  readonly message: string;
-}
-
 /** Any JSON value. */
 export type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };

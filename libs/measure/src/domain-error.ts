@@ -9,22 +9,18 @@ export class DomainError extends Error {
   readonly code: string;
   readonly params: Params;
   readonly pointer: string;
-  /** The sentence itself, where it is not in the catalogue yet. */
-  readonly sentence: string | null;
 
-  constructor(code: string, params: Params | string, pointer = '') {
-    const sentence = typeof params === 'string' ? params : null;
-    super(sentence ?? (pointer === '' ? code : `${code} at ${pointer}`));
+  constructor(code: string, params: Params, pointer = '') {
+    super(pointer === '' ? code : `${code} at ${pointer}`);
     this.name = 'DomainError';
     this.code = code;
-    this.params = typeof params === 'string' ? {} : params;
+    this.params = params;
     this.pointer = pointer;
-    this.sentence = sentence;
   }
 
   /** The same error at another place of the input. */
   at(pointer: string): DomainError {
-    return new DomainError(this.code, this.sentence ?? this.params, pointer);
+    return new DomainError(this.code, this.params, pointer);
   }
 
   /** The same error seen from one level further out: the pointer grows at its front. */

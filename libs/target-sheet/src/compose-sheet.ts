@@ -6,6 +6,7 @@ import { resolveGarment } from '#garment';
 import { DomainError } from '#measure';
 import { inUnit } from './in-unit.ts';
 import { MAX_TITLE } from './schema/target-sheet-schema.ts';
+import { sheetError } from './sheet-error.ts';
 import type { SheetInput } from './sheet-input.ts';
 import { sheetNotes } from './sheet-notes.ts';
 import { FORMAT, VERSION, type TargetSheet } from './target-sheet.ts';
@@ -31,13 +32,12 @@ export function composeSheet(
   { estimator, profile, tape = tapeOf(input.unit) }: ComposeOptions = {},
 ): TargetSheet {
   const { title, design, made, unit } = input;
-  if ([...title].length > MAX_TITLE)
-    throw new DomainError('title-too-long', `A title has at most ${MAX_TITLE} characters.`, '/title');
+  if ([...title].length > MAX_TITLE) throw sheetError('title-too-long', { longest: MAX_TITLE }, '/title');
   const fabric = at('/fabric', () => resolveFabric(input.fabric));
   const body = profile ?? at('/body', () => bodyOf(input.body, estimator));
   const garment = at('/garment', () => input.garment && resolveGarment(input.garment));
   const rules = at('/rules', () => rulesWith(input.rules));
-  const advice = withText(advise({ body, garment, fabric, design, made, rules, tape }), { tape });
+  const advice = withText(advise({ body, garment, fabric, design, made, rules }), { tape });
   const sheet: TargetSheet = {
     format: FORMAT,
     version: VERSION,

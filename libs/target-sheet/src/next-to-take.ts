@@ -65,7 +65,6 @@ function workedOut(
       design,
       made,
       rules: rulesWith(rules),
-      tape: 'cm' as const,
     };
     return { request, advice: advise(request) };
   } catch (error) {

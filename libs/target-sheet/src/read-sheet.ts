@@ -1,6 +1,6 @@
-import { DomainError } from '#measure';
 import { targetSheetSchema } from './schema/target-sheet-schema.ts';
 import { validateAgainst } from './schema/validate.ts';
+import { sheetError } from './sheet-error.ts';
 import { FORMAT, VERSION, type TargetSheet } from './target-sheet.ts';
 
 /** The major version this code reads: the first number of its own. */
@@ -16,29 +16,14 @@ const NAMED = 3;
  */
 export function readSheet(json: unknown): TargetSheet {
   const { format, version } = headOf(json);
-  if (format !== FORMAT)
-    throw new DomainError(
-      'sheet-format-unknown',
-      `This is no target sheet: its "format" should be "${FORMAT}".`,
-      isRecord(json) ? '/format' : '',
-    );
+  if (format !== FORMAT) throw sheetError('sheet-format-unknown', { format: FORMAT }, isRecord(json) ? '/format' : '');
   const major = typeof version === 'string' ? Number(/^(\d+)\.\d+$/.exec(version)?.[1]) : NaN;
-  if (major > MAJOR)
-    throw new DomainError(
-      'sheet-version-too-new',
-      `This sheet is of version ${String(version)}; versions ${MAJOR}.0 and up to the next whole number can be read here. Ask for it in version ${MAJOR}, or update Easewright.`,
-      '/version',
-    );
+  if (major > MAJOR) throw sheetError('sheet-version-too-new', { version: String(version), major: MAJOR }, '/version');
   const flaws = validateAgainst(targetSheetSchema, json);
   const [first] = flaws;
   if (!first) return json as TargetSheet;
-  const named = flaws.slice(0, NAMED).map(({ pointer, message }) => `${pointer || 'the sheet'} ${message}`);
-  const more = flaws.length > NAMED ? `; and ${flaws.length - NAMED} more` : '';
-  throw new DomainError(
-    'sheet-invalid',
-    `This target sheet cannot be read: ${named.join('; ')}${more}.`,
-    first.pointer,
-  );
+  const more = Math.max(flaws.length - NAMED, 0);
+  throw sheetError('sheet-invalid', { flaws: flaws.slice(0, NAMED), more }, first.pointer);
 }
 
 const isRecord = (json: unknown): json is Readonly<Record<string, unknown>> =>

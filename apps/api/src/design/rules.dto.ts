@@ -1,3 +1,4 @@
+import { meaning } from '#advice-text';
 import { RULES } from '#fit';
 import { NumberField } from '../http/fields.ts';
 
@@ -6,7 +7,7 @@ export class RulesDto {
   [name: string]: number | null;
 }
 
-for (const { name, value, min, max, unit, what } of RULES) {
-  const description = `${what}${unit === 'mm' ? ' In mm.' : ''}`;
+for (const { name, value, min, max, unit } of RULES) {
+  const description = `${meaning('rule', name)}${unit === 'mm' ? ' In mm.' : ''}`;
   NumberField({ optional: true, min, max, default: value, description })(RulesDto.prototype, name);
 }

@@ -1,4 +1,4 @@
-import { errorText } from '#advice-text';
+import { detailOf } from '../http/api-error.ts';
 import { BODY_RECORD } from '#body';
 import { FABRIC_RECORD } from '#fabric';
 import { GARMENT_RECORD } from '#garment';
@@ -132,7 +132,7 @@ function noting<T>(errors: FieldError[], pointer: string, read: () => T): T | nu
   try {
     return read();
   } catch (error) {
-    if (error instanceof DomainError) errors.push({ pointer: pointer + error.pointer, detail: errorText(error) });
+    if (error instanceof DomainError) errors.push({ pointer: pointer + error.pointer, detail: detailOf(error) });
     else if (!(error instanceof HttpProblem)) throw error;
     else if (error.errors.length === 0) errors.push({ pointer, detail: error.message });
     else errors.push(...error.errors.map((each) => ({ ...each, pointer: pointer + (each.pointer ?? '') })));

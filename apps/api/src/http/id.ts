@@ -1,5 +1,5 @@
 import { Param, type PipeTransform } from '@nestjs/common';
-import { DomainError } from '#measure';
+import { ApiError } from './api-error.ts';
 
 /** Every id is a UUID, written as we write it. */
 export const ID_PATTERN = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
@@ -7,7 +7,7 @@ export const ID_PATTERN = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
 class IdPipe implements PipeTransform<string, string> {
   transform(id: string): string {
     if (ID_PATTERN.test(id)) return id;
-    throw new DomainError('not-found', 'There is nothing with this id; ids are UUIDs in lower case.');
+    throw new ApiError('not-found', 'There is nothing with this id; ids are UUIDs in lower case.');
   }
 }
 

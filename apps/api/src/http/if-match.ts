@@ -1,6 +1,6 @@
 import { createParamDecorator, type ExecutionContext } from '@nestjs/common';
 import type { Request } from 'express';
-import { DomainError } from '#measure';
+import { ApiError } from './api-error.ts';
 
 const IfMatchHeader = createParamDecorator((_: unknown, context: ExecutionContext): string | undefined => {
   return context.switchToHttp().getRequest<Request>().headers['if-match'];
@@ -33,10 +33,10 @@ export function expectVersion(ifMatch: string, version: number): void {
   if (ifMatch.trim() === '*') return;
   const tags = ifMatch.split(',').map((tag) => tag.trim());
   if (!tags.every((tag) => /^(W\/)?"[^"]*"$/.test(tag))) {
-    throw new DomainError('if-match-unreadable', 'If-Match takes the ETag of what you read, in its quotes: "3".');
+    throw new ApiError('if-match-unreadable', 'If-Match takes the ETag of what you read, in its quotes: "3".');
   }
   if (tags.includes(etagOf(version))) return;
-  throw new DomainError(
+  throw new ApiError(
     'changed-since',
     `It has been changed since you read it. Read it again; it is now at ${etagOf(version)}.`,
   );
@@ -45,5 +45,5 @@ export function expectVersion(ifMatch: string, version: number): void {
 /** @throws DomainError `if-match-missing` */
 export function requireIfMatch(ifMatch: string | undefined): string {
   if (ifMatch !== undefined) return ifMatch;
-  throw new DomainError('if-match-missing', 'Say which version you change: send its ETag in the header If-Match.');
+  throw new ApiError('if-match-missing', 'Say which version you change: send its ETag in the header If-Match.');
 }

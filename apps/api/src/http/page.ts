@@ -1,8 +1,8 @@
-import { DomainError } from '#measure';
 import { Transform } from 'class-transformer';
 import { ApiProperty } from '@nestjs/swagger';
 import { IsInt, IsOptional, IsString, Max, MaxLength, Min } from 'class-validator';
 
+import { ApiError } from './api-error.ts';
 import type { PageRows } from '../storage/in-page.ts';
 import { TimeField } from './time-field.ts';
 
@@ -72,5 +72,5 @@ function cursorOf(id: string): string {
 function idOfCursor(cursor: string): string {
   const id = Buffer.from(cursor, 'base64url').toString('latin1');
   if (/^[0-9a-f-]{36}$/.test(id)) return id;
-  throw new DomainError('cursor-unreadable', 'The cursor is not one that a list gave as `next`.');
+  throw new ApiError('cursor-unreadable', 'The cursor is not one that a list gave as `next`.');
 }

@@ -1,4 +1,4 @@
-import { errorText } from '#advice-text';
+import { detailOf } from './api-error.ts';
 import type { DomainError } from '#measure';
 import { fieldError } from '../measures/in-request.ts';
 import { HttpProblem } from './problem.ts';
@@ -19,5 +19,5 @@ const STATUS: Readonly<Record<string, number>> = {
 export function problemOfDomain(error: DomainError): HttpProblem {
   const status = STATUS[error.code] ?? 422;
   const errors = status === 422 ? [fieldError(error)] : [];
-  return new HttpProblem(status, error.code, errorText(error), errors);
+  return new HttpProblem(status, error.code, detailOf(error), errors);
 }

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { createParamDecorator, type ExecutionContext } from '@nestjs/common';
 import type { Request } from 'express';
 import { DomainError } from '#measure';
+import { ApiError } from '../http/api-error.ts';
 
 const LONGEST = 200;
 
@@ -14,7 +15,7 @@ export function idempotencyKeyOf(request: Request): string | null {
   const key = request.header('idempotency-key');
   if (key === undefined) return null;
   if (/^[\x21-\x7e]+$/.test(key) && key.length <= LONGEST) return key;
-  throw new DomainError(
+  throw new ApiError(
     'idempotency-key-unreadable',
     `Idempotency-Key takes 1 to ${LONGEST} visible ASCII characters, such as a UUID.`,
   );
@@ -26,7 +27,7 @@ export const fingerprintOf = (request: object): string =>
 
 /** The error of a key that was sent with another request before. */
 export const keyReused = (): DomainError =>
-  new DomainError(
+  new ApiError(
     'idempotency-key-reused',
     'This Idempotency-Key was sent with another request before; send each new request with a key of its own.',
   );

@@ -1,4 +1,4 @@
-import { errorText } from '#advice-text';
+import { detailOf } from '../http/api-error.ts';
 import { DomainError, type Measured } from '#measure';
 import type { FieldError } from '../http/problem.ts';
 
@@ -16,7 +16,7 @@ export function pointerInRequest(pointer: string): string {
 }
 
 export function fieldError(error: DomainError): FieldError {
-  return { pointer: pointerInRequest(error.pointer), detail: errorText(error) };
+  return { pointer: pointerInRequest(error.pointer), detail: detailOf(error) };
 }
 
 /** What a lib refuses, as wrong fields of the request. */

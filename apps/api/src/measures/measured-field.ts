@@ -1,7 +1,7 @@
 import { applyDecorators } from '@nestjs/common';
 import { ApiProperty, type ApiPropertyOptions } from '@nestjs/swagger';
 import { ValidateBy, type ValidationArguments } from 'class-validator';
-import { errorText } from '#advice-text';
+import { detailOf } from '../http/api-error.ts';
 import { DomainError, readingOf, readMeasured, unitsOf, type Measured, type MeasuredSchema } from '#measure';
 
 const LONGEST_TEXT = 40;
@@ -68,6 +68,6 @@ function faultOfWhole(measured: Measured, reading: ReturnType<typeof readingOf>,
     return part !== speaks || (size >= limits.min && size <= limits.max) ? null : `must be ${limits.words}`;
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
-    return error.pointer === `/${part}` ? errorText(error) : null;
+    return error.pointer === `/${part}` ? detailOf(error) : null;
   }
 }

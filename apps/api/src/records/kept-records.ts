@@ -1,5 +1,5 @@
-import { DomainError } from '#measure';
 import type { EntityManager } from 'typeorm';
+import { ApiError } from '../http/api-error.ts';
 import { expectVersion, requireIfMatch } from '../http/if-match.ts';
 import { pageOf, rowsOf, type Page, type PageQuery } from '../http/page.ts';
 import { clock, nowButNotBefore } from '../clock/steady-clock.ts';
@@ -50,7 +50,7 @@ export class KeptRecords<D extends object> {
       expectVersion(expected, old.version);
       const next = { ...old, version: old.version + 1, updatedAt: nowButNotBefore(old.updatedAt), document };
       if (await this.rows.replace(manager, next)) return next;
-      throw new DomainError('changed-since', 'It was changed at the same moment. Read it again.');
+      throw new ApiError('changed-since', 'It was changed at the same moment. Read it again.');
     });
   }
 
@@ -68,6 +68,6 @@ export class KeptRecords<D extends object> {
   async need(manager: EntityManager, makerId: string, id: string): Promise<RecordRow<D>> {
     const row = await this.rows.find(manager, makerId, id);
     if (row !== null) return row;
-    throw new DomainError('not-found', `There is no ${this.what} with this id.`);
+    throw new ApiError('not-found', `There is no ${this.what} with this id.`);
   }
 }

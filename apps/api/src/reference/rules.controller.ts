@@ -1,8 +1,9 @@
 import { Controller, Get } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiProperty, ApiTags } from '@nestjs/swagger';
-import { RULES, RULES_VERSION, type Rule } from '#fit';
+import { meaning } from '#advice-text';
+import { RULES, RULES_VERSION } from '#fit';
 
-/** As documented; the values are `#fit`'s own. */
+/** As documented; the numbers are `#fit`'s own. */
 class RuleDto {
   @ApiProperty({ type: 'string', example: 'ordinary-thickness' })
   name!: string;
@@ -31,6 +32,10 @@ class RuleTableDto {
   next!: null;
 }
 
+const ITEMS: RuleDto[] = RULES.map(({ name, value, unit, scale, source, min, max }) => {
+  return { name, value, unit, scale, what: meaning('rule', name), source, min, max };
+});
+
 @ApiTags('design rules')
 @Controller('v1/design-rules')
 export class RulesController {
@@ -40,7 +45,7 @@ export class RulesController {
     description: 'A request overrides them by name in `rules`.',
   })
   @ApiOkResponse({ description: 'All of them.', type: RuleTableDto })
-  list(): { version: string; items: readonly Rule[]; next: null } {
-    return { version: RULES_VERSION, items: RULES, next: null };
+  list(): RuleTableDto {
+    return { version: RULES_VERSION, items: ITEMS, next: null };
   }
 }

@@ -1,7 +1,7 @@
 import { Controller, Get, Param } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
 import { publishedSizes, type PublishedSizes } from '#body';
-import { DomainError } from '#measure';
+import { ApiError } from '../http/api-error.ts';
 import { ApiProblems } from '../http/api-problems.ts';
 import { SizeTableDto, SizeTablesDto } from './sizes.dto.ts';
 
@@ -27,6 +27,6 @@ export class SizesController {
     const table = publishedSizes().find((candidate) => candidate.id === id);
     if (table !== undefined) return table;
     const known = publishedSizes().map((candidate) => candidate.id);
-    throw new DomainError('not-found', `There is no size table of that id. There are: ${known.join(', ')}.`);
+    throw new ApiError('not-found', `There is no size table of that id. There are: ${known.join(', ')}.`);
   }
 }

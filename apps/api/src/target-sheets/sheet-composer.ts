@@ -12,6 +12,7 @@ import {
 } from '#body';
 import { DomainError } from '#measure';
 import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
+import { ApiError } from '../http/api-error.ts';
 import { clock } from '../clock/steady-clock.ts';
 import { BODY_MODEL } from '../body-model/body-model.module.ts';
 import { sheetInput } from './sheet-input.ts';
@@ -42,7 +43,7 @@ export class SheetComposer {
     const basis = choices.design.basis ?? 'body';
     if (basis !== 'body') {
       const text = `Read the basis "${basis}"; a run of sizes has no garment to go by, so its basis is "body".`;
-      throw new DomainError('basis-without-garment', text, '/design/basis');
+      throw new ApiError('basis-without-garment', text, '/design/basis');
     }
     const input = sheetInput({ ...choices, body: null, garment: null });
     return rowsOf(table, sizes).map((row) => ({
@@ -73,7 +74,7 @@ function rowsOf(id: string, sizes: readonly string[] | null): readonly SizeRow[]
   if (!hasSizes(table)) {
     const others = publishedSizes().filter(hasSizes);
     const text = `"${id}" has neither chest nor hip, so it gives no sizes to make; these do: ${others.map((each) => each.id).join(', ')}.`;
-    throw new DomainError('table-without-sizes', text, '/table');
+    throw new ApiError('table-without-sizes', text, '/table');
   }
   return sizes === null
     ? table.rows

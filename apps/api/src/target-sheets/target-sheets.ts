@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
 import { DomainError } from '#measure';
 import type { TargetSheet } from '#target-sheet';
+import { ApiError } from '../http/api-error.ts';
 import { Bodies } from '../bodies/bodies.ts';
 import { Fabrics } from '../fabrics/fabrics.ts';
 import { Garments } from '../garments/garments.ts';
@@ -121,7 +122,7 @@ export class TargetSheets {
 }
 
 function noSuchSheet(): DomainError {
-  return new DomainError('not-found', 'There is no target sheet with this id.');
+  return new ApiError('not-found', 'There is no target sheet with this id.');
 }
 
 /** An id in a request that names nothing is a wrong field, not a wrong address. */
@@ -134,7 +135,7 @@ async function input<D extends object>(
 ): Promise<RecordRow<D>> {
   const row = await records.rows.find(manager, makerId, id);
   if (row !== null) return row;
-  throw new DomainError('input-unknown', `There is no ${records.what} with this id.`, pointer);
+  throw new ApiError('input-unknown', `There is no ${records.what} with this id.`, pointer);
 }
 
 /** A body or a garment that is missing is missing by its id. */

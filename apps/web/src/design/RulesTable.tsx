@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { meaning } from '#advice-text';
 import { RULES, type Rule } from '#fit';
 import { TextField } from '../field/TextField.tsx';
 import { say } from '../messages.ts';
@@ -22,7 +23,7 @@ export function RulesTable({ rules }: { readonly rules: Readonly<Record<string, 
 
 function OneRule({ rule, overruled }: { readonly rule: Rule; readonly overruled: number | undefined }) {
   const words = say.design;
-  const { name, value, unit, what, source, min, max } = rule;
+  const { name, value, unit, source, min, max } = rule;
   const [text, setText] = useState(overruled === undefined ? '' : String(overruled));
   const show = (it: number): string => (unit === 'mm' ? `${showNumber(it, 1)} mm` : showNumber(it, 3));
   const range = words.ruleRange(show(min), show(max));
@@ -37,7 +38,7 @@ function OneRule({ rule, overruled }: { readonly rule: Rule; readonly overruled:
   };
   return (
     <TextField
-      label={what}
+      label={meaning('rule', name)}
       value={text}
       unit={unit === 'mm' ? 'mm' : ''}
       onValue={write}

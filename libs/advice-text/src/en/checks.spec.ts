@@ -13,13 +13,15 @@ import {
   type Differs,
 } from '../../../../tests/support/fit-samples.ts';
 import type { BodyDimension } from '#body';
+import type { Tape } from '#advice-text';
 import type { CheckName, Design, FitRequest } from '#fit';
 import type { AdviceInWords } from '#target-sheet';
 import { adviceInWords, inWords } from '../../../../tests/support/advice-in-words.ts';
 
 const WOMAN_BODY = bodyOf(WOMAN);
 
-const said = (name: CheckName, differs: Differs = {}): string => check(adviceInWords(differs), name).advice;
+const said = (name: CheckName, differs: Differs = {}, tape?: Tape): string =>
+  check(adviceInWords(differs, tape), name).advice;
 
 describe('the line beside a check', () => {
   it('is a sentence for every check of every sheet', () => {
@@ -39,7 +41,7 @@ describe('the line beside a check', () => {
     expect(said('head-through-neck', { design })).toMatch(
       /^The neck will not pass the head, with \d+(\.\d)? cm of girth missing: make it/,
     );
-    expect(said('head-through-neck', { design, tape: 'in' })).toMatch(
+    expect(said('head-through-neck', { design }, 'in')).toMatch(
       /will not pass the head, with [\d /]+ in of girth missing: /,
     );
     expect(said('over-the-shoulders')).toMatch(

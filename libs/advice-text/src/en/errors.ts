@@ -3,7 +3,10 @@ import type { UnreadText, UnusableNumber } from '#measure';
 import type { Catalogue } from '../catalogue.ts';
 import type { ErrorCodes } from '../error-codes.ts';
 import { HOW_TO_MEASURE_THICKNESS } from './fabric.ts';
+import { fitErrors } from './fit-errors.ts';
+import { plannerErrors } from './planners.ts';
 import { QUANTITY_WORDS, quantityFault } from './quantity-fault.ts';
+import { sheetErrors } from './sheet-errors.ts';
 
 const unread = ({ kind, text, fault }: UnreadText): string =>
   `“${text}” was read as a ${kind}, but ${quantityFault(fault, kind)}.`;
@@ -23,6 +26,10 @@ const thereAre = (known: readonly string[]): string => `There are: ${known.join(
 
 /** What is wrong with an input, and what would be right. */
 export const errors: Catalogue<ErrorCodes> = {
+  ...fitErrors,
+  ...sheetErrors,
+  ...plannerErrors,
+
   'length-unreadable': unread,
   'length-ambiguous': unread,
   'length-unit-missing': unread,

@@ -9,6 +9,7 @@ import { fabricNotes } from './fabric.ts';
 import { howToMeasure } from './how-to-measure.ts';
 import { noAdvice } from './no-advice.ts';
 import { notes } from './notes.ts';
+import { missing, plannerWarnings } from './planners.ts';
 import { bodyQuestions, garmentQuestions } from './questions.ts';
 import { remedies } from './remedies.ts';
 import { sources } from './sources.ts';
@@ -33,4 +34,6 @@ export const en: Texts = {
   ease,
   note: notes,
   caution: cautions,
+  missing,
+  plannerWarning: plannerWarnings,
 };

@@ -1,5 +1,8 @@
+import type { TheirNameFault } from '#advice-text';
+import type { DomainError } from '#measure';
 import { csvLine, toCsv } from '#target-sheet';
-import type { Format, NameFault } from './format.ts';
+import { theirNameError } from '../their-name-error.ts';
+import type { Format } from './format.ts';
 import { hasOwnNames, namedFields } from './named-fields.ts';
 
 /** A table: one line under the planner's columns, or the sheet's dimensions one a line. */
@@ -16,19 +19,19 @@ export const csv: Format = {
   },
 };
 
-function columnFaults(names: Readonly<Record<string, string>>): NameFault[] {
+function columnFaults(names: Readonly<Record<string, string>>): DomainError[] {
   const first = new Map<string, string>();
   return Object.entries(names).flatMap(([ourName, column]) => {
-    const message = columnFault(ourName, column, first.get(column));
-    if (message !== null) return [{ code: 'their-name', ourName, message }];
+    const fault = columnFault(ourName, column, first.get(column));
+    if (fault !== null) return [theirNameError(ourName, fault)];
     first.set(column, ourName);
     return [];
   });
 }
 
-function columnFault(ourName: string, column: string, other: string | undefined): string | null {
-  if (column.trim() === '') return `${ourName} needs the name of a column.`;
-  if (/^[=+\-@]/.test(column))
-    return `A spreadsheet would run "${column}" as a formula; begin the column with a letter.`;
-  return other === undefined ? null : `The column "${column}" is filled by ${other} already.`;
+/** What is wrong with a column; `by` is the name that fills one of that name already. */
+function columnFault(ourName: string, column: string, by: string | undefined): TheirNameFault | null {
+  if (column.trim() === '') return { code: 'column-unnamed', params: { ourName } };
+  if (/^[=+\-@]/.test(column)) return { code: 'column-is-formula', params: { column } };
+  return by === undefined ? null : { code: 'column-filled-already', params: { column, by } };
 }

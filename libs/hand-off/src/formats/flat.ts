@@ -1,5 +1,6 @@
 import { fill, layOut } from '../json-shape.ts';
 import type { Json } from '../planner-takes.ts';
+import { theirNameError } from '../their-name-error.ts';
 import type { Format } from './format.ts';
 import { hasOwnNames, namedFields } from './named-fields.ts';
 
@@ -7,8 +8,7 @@ import { hasOwnNames, namedFields } from './named-fields.ts';
 export const flat: Format = {
   contentType: 'application/json',
   rounds: true,
-  nameFaults: (names) =>
-    layOut(names).faults.map(({ ourName, message }) => ({ code: 'their-name', ourName, message: `${message}.` })),
+  nameFaults: (names) => layOut(names).faults.map(({ ourName, fault }) => theirNameError(ourName, fault)),
   write: (sheet, takes) => {
     const { names, value, warnings } = namedFields(sheet, takes);
     const payload = hasOwnNames(takes)

@@ -1,18 +1,10 @@
+import type { PlannerWarning } from '#advice-text';
+import type { DomainError } from '#measure';
 import type { TargetSheet } from '#target-sheet';
 import type { Json, PlannerTakes } from '../planner-takes.ts';
 
 /** Something to know before sending: a name left out, or a length rounded further than it may be. */
-export interface MappingWarning {
-  readonly name: string;
-  readonly message: string;
-}
-
-/** Why a name of ours cannot have the planner's name; null for a fault of the names as a whole. */
-export interface NameFault {
-  readonly code: 'their-name' | 'naming-a-sheet';
-  readonly ourName: string | null;
-  readonly message: string;
-}
+export type MappingWarning = PlannerWarning & { readonly name: string };
 
 /** A sheet as written: a JSON value, or the text of a CSV. */
 export interface Written {
@@ -26,7 +18,7 @@ export interface Format {
   /** Whether its lengths may be rounded to a step. */
   readonly rounds: boolean;
   /** What is wrong with the planner's names, where a sheet cannot be written under them. */
-  readonly nameFaults: (names: PlannerTakes['names']) => readonly NameFault[];
+  readonly nameFaults: (names: PlannerTakes['names']) => readonly DomainError[];
   /** Writes a sheet that has all that is required, for a planner whose names have no faults. */
   readonly write: (sheet: TargetSheet, takes: PlannerTakes) => Written;
 }

@@ -31,14 +31,15 @@ export function namedFields(sheet: TargetSheet, takes: PlannerTakes): NamedField
 }
 
 const leftOut = (sheet: TargetSheet, names: readonly string[]): MappingWarning[] =>
-  missingNames(sheet, names).map(({ name, reason }) => ({ name, message: `Left out. ${reason}` }));
+  missingNames(sheet, names).map(({ name, reason }) => ({ name, code: 'left-out', params: { reason } }));
 
 function roundTaken(sheet: TargetSheet, { roundingStep, unit }: PlannerTakes, names: readonly string[]) {
   if (roundingStep === null) return { sheet, warnings: [] };
   const { sheet: rounded, outside } = roundSheet(sheet, roundingStep, takenDimensions(sheet, names));
-  const warnings = outside.map(({ place, dimension }) => ({
+  const warnings = outside.map(({ place, dimension }): MappingWarning => ({
     name: `${place}/${dimension.name}`,
-    message: `No multiple of ${roundingStep} ${unit} lies within how far it may be rounded.`,
+    code: 'rounded-outside-limits',
+    params: { step: roundingStep, unit },
   }));
   return { sheet: rounded, warnings };
 }

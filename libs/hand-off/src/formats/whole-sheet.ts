@@ -1,4 +1,5 @@
 import { inUnit, type TargetSheet } from '#target-sheet';
+import { plannerError } from '../planner-error.ts';
 import type { Json } from '../planner-takes.ts';
 import type { Format } from './format.ts';
 
@@ -9,15 +10,6 @@ const asJson = (sheet: TargetSheet): Json => sheet as unknown as Json;
 export const wholeSheet: Format = {
   contentType: 'application/json',
   rounds: false,
-  nameFaults: (names) =>
-    Object.keys(names).length === 0
-      ? []
-      : [
-          {
-            code: 'naming-a-sheet',
-            ourName: null,
-            message: 'A sheet has its own names: leave the names out, or choose flat JSON or CSV.',
-          },
-        ],
+  nameFaults: (names) => (Object.keys(names).length === 0 ? [] : [plannerError('naming-a-sheet', {}, '/names')]),
   write: (sheet, { unit }) => ({ payload: asJson(inUnit(sheet, unit)), warnings: [] }),
 };

@@ -1,10 +1,10 @@
+import { meaning } from '#advice-text';
 import { CHECKS, VERDICTS } from '#fit';
-import { CHECK_MEANINGS } from '../check-meanings.ts';
 import { bodyDimensionName } from './dimension-schema.ts';
 import { listOf, number, objectOf, oneOf, text, type JsonSchema } from './json-schema.ts';
 import { CODE_AND_PARAMS, codeAndParams } from './message-schema.ts';
 
-const meanings = CHECKS.map((name) => `${name}: ${CHECK_MEANINGS[name]}`).join('; ') + '.';
+const meanings = CHECKS.map((name) => `${name}: ${meaning('check', name)}`).join('; ') + '.';
 const sized = 'in the sheet’s unit; a plain ratio for negative-ease and sleeve-taper';
 
 const remedySchema = objectOf(

@@ -1,11 +1,11 @@
+import { meaning } from '#advice-text';
 import { BODY_DIMENSIONS } from '#body';
 import { ASSEMBLED_NAMES, PIECE_DIMENSION_NAMES, type DimensionName } from '#fit';
-import { DIMENSION_MEANINGS } from '../dimension-meanings.ts';
 import { listOf, number, objectOf, oneOf, orNull, text, type JsonSchema } from './json-schema.ts';
 import { CODE_AND_PARAMS, codeAndParams } from './message-schema.ts';
 
 const meanings = (names: readonly DimensionName[]): string =>
-  names.map((name) => `${name}: ${DIMENSION_MEANINGS[name]}`).join('; ') + '.';
+  names.map((name) => `${name}: ${meaning('dimension', name)}`).join('; ') + '.';
 
 export const becauseSchema = objectOf(
   'One reason of a value.',

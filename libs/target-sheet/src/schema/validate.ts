@@ -1,10 +1,5 @@
+import type { Flaw, FlawMessage } from '#advice-text';
 import type { JsonSchema } from './json-schema.ts';
-
-/** What is wrong, and where: a JSON Pointer (RFC 6901) into the value. */
-export interface Flaw {
-  readonly pointer: string;
-  readonly message: string;
-}
 
 type Defs = Readonly<Record<string, JsonSchema>>;
 
@@ -16,7 +11,7 @@ export function validateAgainst(schema: JsonSchema, value: unknown): Flaw[] {
 function* flaws(schema: JsonSchema, value: unknown, pointer: string, defs: Defs): Generator<Flaw> {
   if (schema.$ref !== undefined) yield* flaws(resolve(schema.$ref, defs), value, pointer, defs);
   const wrong = [wrongKind, wrongNumber, wrongString, wrongSize].flatMap((look) => look(schema, value) ?? []);
-  yield* wrong.map((message) => ({ pointer, message }));
+  yield* wrong.map((flaw) => ({ ...flaw, pointer }));
   if (Array.isArray(value)) yield* itemFlaws(schema, value, pointer, defs);
   else if (isObject(value)) yield* fieldFlaws(schema, value, pointer, defs);
   if (schema.if) {
@@ -43,13 +38,13 @@ function* fieldFlaws(
   defs: Defs,
 ): Generator<Flaw> {
   for (const name of schema.required ?? []) {
-    if (!Object.hasOwn(value, name)) yield { pointer, message: `has no ${name}` };
+    if (!Object.hasOwn(value, name)) yield { code: 'field-missing', params: { name }, pointer };
   }
   for (const [name, inside] of Object.entries(value)) {
     const at = `${pointer}/${name.replaceAll('~', '~0').replaceAll('/', '~1')}`;
     const known = Object.hasOwn(schema.properties ?? {}, name) ? schema.properties?.[name] : undefined;
     const rule = known ?? schema.additionalProperties ?? true;
-    if (rule === false) yield { pointer: at, message: 'is not a field here' };
+    if (rule === false) yield { code: 'field-unknown', params: {}, pointer: at };
     else if (rule !== true) yield* flaws(rule, inside, at, defs);
   }
 }
@@ -64,23 +59,24 @@ function typesOf(value: unknown): readonly string[] {
   return [typeof value];
 }
 
-type Look = (schema: JsonSchema, value: unknown) => string | undefined;
+type Look = (schema: JsonSchema, value: unknown) => FlawMessage | undefined;
 
 const wrongKind: Look = (schema, value) => {
   const types = [schema.type ?? []].flat();
   if (types.length > 0 && !types.some((type) => typesOf(value).includes(type)))
-    return `must be ${types.join(' or ')}, but is ${typesOf(value).at(-1)}`;
-  if (schema.const !== undefined && value !== schema.const) return `must be ${JSON.stringify(schema.const)}`;
+    return { code: 'wrong-type', params: { types, found: typesOf(value).at(-1)! } };
+  if (schema.const !== undefined && value !== schema.const)
+    return { code: 'not-the-constant', params: { constant: schema.const } };
   if (schema.enum && !schema.enum.some((word) => word === value))
-    return `must be one of ${schema.enum.map((word) => word ?? 'null').join(', ')}`;
+    return { code: 'not-among', params: { known: schema.enum } };
   return undefined;
 };
 
-const wrongNumber: Look = (schema, value) => {
+const wrongNumber: Look = ({ minimum, maximum }, value) => {
   if (typeof value !== 'number') return undefined;
-  if (!Number.isFinite(value)) return 'must be a finite number';
-  if (schema.minimum !== undefined && value < schema.minimum) return `must be at least ${schema.minimum}`;
-  if (schema.maximum !== undefined && value > schema.maximum) return `must be at most ${schema.maximum}`;
+  if (!Number.isFinite(value)) return { code: 'not-finite', params: {} };
+  if (minimum !== undefined && value < minimum) return { code: 'below-minimum', params: { minimum } };
+  if (maximum !== undefined && value > maximum) return { code: 'above-maximum', params: { maximum } };
   return undefined;
 };
 
@@ -88,16 +84,17 @@ const wrongString: Look = (schema, value) => {
   if (typeof value !== 'string') return undefined;
   const { minLength = 0, maxLength = Infinity, pattern } = schema;
   const length = [...value].length;
-  if (length < minLength) return `must have at least ${minLength} characters`;
-  if (length > maxLength) return `must have at most ${maxLength} characters`;
-  if (pattern !== undefined && !new RegExp(pattern, 'u').test(value)) return `must look like ${pattern}`;
+  if (length < minLength) return { code: 'too-short', params: { minLength } };
+  if (length > maxLength) return { code: 'too-long', params: { maxLength } };
+  if (pattern !== undefined && !new RegExp(pattern, 'u').test(value))
+    return { code: 'pattern-mismatch', params: { pattern } };
   return undefined;
 };
 
 const wrongSize: Look = (schema, value) => {
   if (!Array.isArray(value)) return undefined;
   const { minItems = 0, maxItems = Infinity } = schema;
-  if (value.length < minItems) return `must have at least ${minItems} items`;
-  if (value.length > maxItems) return `must have at most ${maxItems} items`;
+  if (value.length < minItems) return { code: 'too-few-items', params: { minItems } };
+  if (value.length > maxItems) return { code: 'too-many-items', params: { maxItems } };
   return undefined;
 };

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { In, type EntityManager } from 'typeorm';
 import { DomainError } from '#measure';
+import { ApiError } from '../../http/api-error.ts';
 import { Conflict } from '../../storage/conflict.ts';
 import { UnitOfWork } from '../../storage/unit-of-work.ts';
 import type { SheetChoices } from '../../target-sheets/sheet-request.ts';
@@ -21,8 +22,8 @@ export interface HandOffRequest extends RequestIdentity {
   readonly plannerId: string;
 }
 
-const NO_SHEET = new DomainError('not-found', 'There is no target sheet with this id.');
-const NO_PLANNER = new DomainError('planner-unknown', 'There is no planner with this id.', '/plannerId');
+const NO_SHEET = new ApiError('not-found', 'There is no target sheet with this id.');
+const NO_PLANNER = new ApiError('planner-unknown', 'There is no planner with this id.', '/plannerId');
 
 /** How many requests share one unit of work at most; a unit should not hold others up for long. */
 const LARGEST_BATCH = 50;

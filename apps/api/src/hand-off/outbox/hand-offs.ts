@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
-import { DomainError } from '#measure';
+import { ApiError } from '../../http/api-error.ts';
 import { pageOf, rowsOf, type Page, type PageQuery } from '../../http/page.ts';
 import { clock } from '../../clock/steady-clock.ts';
 import { UnitOfWork } from '../../storage/unit-of-work.ts';
@@ -35,7 +35,7 @@ export class HandOffs {
       const planner = await this.planners.need(manager, makerId, plannerId);
       const sheet = await this.sheets.find(manager, makerId, targetSheetId);
       if (sheet !== null) return packSheet(sheet, planner.document, origin);
-      throw new DomainError('not-found', 'There is no target sheet with this id.');
+      throw new ApiError('not-found', 'There is no target sheet with this id.');
     });
   }
 
@@ -57,7 +57,7 @@ export class HandOffs {
     await this.work.write(async (manager) => {
       const { state } = await this.need(manager, makerId, id);
       if (await this.outbox.sendAgain(manager, makerId, id, clock.now())) return;
-      throw new DomainError('hand-off-not-dead', `Only what was given up is sent again; this hand-off is ${state}.`);
+      throw new ApiError('hand-off-not-dead', `Only what was given up is sent again; this hand-off is ${state}.`);
     });
     this.worker.wake();
     return this.read(makerId, id);
@@ -71,6 +71,6 @@ export class HandOffs {
   private async need(manager: EntityManager, makerId: string, id: string): Promise<HandOffRow> {
     const handOff = await this.outbox.find(manager, makerId, id);
     if (handOff !== null) return handOff;
-    throw new DomainError('not-found', 'There is no hand-off with this id.');
+    throw new ApiError('not-found', 'There is no hand-off with this id.');
   }
 }

@@ -1,4 +1,4 @@
-import { DomainError } from '#measure';
+import { ApiError } from '../../http/api-error.ts';
 import { clock } from '../../clock/steady-clock.ts';
 import { newId } from '../../storage/new-id.ts';
 import type { TargetSheetRow } from '../../target-sheets/target-sheet.entity.ts';
@@ -49,11 +49,11 @@ export function newHandOff(
 function mustBeReachable({ document: { title, address }, state }: PlannerRow): void {
   if (address === null) {
     const words = `${title} has no address to send to; give it one, or hand the sheet on by hand.`;
-    throw new DomainError('planner-without-address', words);
+    throw new ApiError('planner-without-address', words);
   }
   if (state === 'stopped') {
     const words = `${title} answered that it wants nothing more (410). Resume it to send again.`;
-    throw new DomainError('planner-stopped', words);
+    throw new ApiError('planner-stopped', words);
   }
 }
 

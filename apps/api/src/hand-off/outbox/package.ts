@@ -1,6 +1,7 @@
+import { text } from '#advice-text';
 import { mapSheet, payloadText, type MappingWarning, type MissingName } from '#hand-off';
-import { DomainError } from '#measure';
 import type { TargetSheet } from '#target-sheet';
+import { ApiError } from '../../http/api-error.ts';
 import { etagOfText } from '../../http/etag-of-text.ts';
 import { keptSheetText } from '../../target-sheets/sheet-format.ts';
 import type { TargetSheetRow } from '../../target-sheets/target-sheet.entity.ts';
@@ -11,14 +12,21 @@ export interface Package {
   readonly contentType: string;
   readonly body: string;
   /** What to know before sending: lengths left out, or rounded further than they may be. */
-  readonly warnings: readonly MappingWarning[];
+  readonly warnings: readonly WarningInWords[];
 }
+
+interface WarningInWords {
+  readonly name: string;
+  readonly message: string;
+}
+
+const READER = { tape: 'cm' } as const;
 
 /** A larger push is refused by many (Standard Webhooks 1.0.0: keep it under 20 kB). */
 const MOST_BYTES = 20_000;
 
 /** The sheet lacks what the planner requires: each name, why, and the measures to take. */
-export class PlannerLacks extends DomainError {
+export class PlannerLacks extends ApiError {
   constructor(
     title: string,
     readonly missing: readonly MissingName[],
@@ -28,7 +36,12 @@ export class PlannerLacks extends DomainError {
 }
 
 export const inWords = ({ name, reason, needs }: MissingName): string =>
-  `${name}: ${reason}${needs.length > 0 ? ` Measure ${needs.join(' and ')}.` : ''}`;
+  `${name}: ${text('missing', reason, READER)}${needs.length > 0 ? ` Measure ${needs.join(' and ')}.` : ''}`;
+
+const warningInWords = (warning: MappingWarning): WarningInWords => ({
+  name: warning.name,
+  message: text('plannerWarning', warning, READER),
+});
 
 /**
  * Packs a sheet for a planner. One that takes sheets as such and is pushed to gets a link, for a sheet is larger than a
@@ -43,7 +56,8 @@ export function packSheet(
 ): Package {
   const mapped = mapSheet(JSON.parse(json) as TargetSheet, takes);
   if (!mapped.ok) throw new PlannerLacks(title, mapped.missing);
-  const { payload, contentType, warnings } = mapped;
+  const { payload, contentType } = mapped;
+  const warnings = mapped.warnings.map(warningInWords);
   const body = payloadText(payload);
   if (address === null) return { contentType, body, warnings };
   if (takes.format === 'sheet') {
@@ -52,7 +66,7 @@ export function packSheet(
     return { contentType, body: JSON.stringify(link), warnings };
   }
   if (Buffer.byteLength(body) <= MOST_BYTES) return { contentType, body, warnings };
-  throw new DomainError(
+  throw new ApiError(
     'payload-too-large',
     `What ${title} takes is over 20 kB; name fewer dimensions, or let it take the sheet as such.`,
   );

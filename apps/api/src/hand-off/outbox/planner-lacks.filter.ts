@@ -1,5 +1,5 @@
 import { Catch, type ArgumentsHost, type ExceptionFilter } from '@nestjs/common';
-import { errorText } from '#advice-text';
+import { detailOf } from '../../http/api-error.ts';
 import type { Response } from 'express';
 import { HttpProblem } from '../../http/problem.ts';
 import { answerProblem } from '../../http/problem.filter.ts';
@@ -10,7 +10,7 @@ import { inWords, PlannerLacks } from './package.ts';
 export class PlannerLacksFilter implements ExceptionFilter<PlannerLacks> {
   catch(error: PlannerLacks, host: ArgumentsHost): void {
     const errors = error.missing.map((name) => ({ detail: inWords(name) }));
-    const problem = new HttpProblem(422, error.code, errorText(error), errors);
+    const problem = new HttpProblem(422, error.code, detailOf(error), errors);
     answerProblem(problem, host.switchToHttp().getResponse<Response>());
   }
 }

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { v7 as uuid } from 'uuid';
-import { DomainError } from '#measure';
+import { ApiError } from '../../http/api-error.ts';
 import { HandOffSender, resultColumns } from '../delivery/hand-off-sender.ts';
 import { verdictOf } from '../delivery/verdict.ts';
 import { answerDto } from '../outbox/hand-off.dto.ts';
@@ -17,7 +17,7 @@ export class PlannerTest {
   /** @throws DomainError `planner-without-address` */
   async send(planner: PlannerRow): Promise<TestDto> {
     if (planner.document.address === null) {
-      throw new DomainError('planner-without-address', 'This planner has no address to send a test to.');
+      throw new ApiError('planner-without-address', 'This planner has no address to send a test to.');
     }
     const begun = Date.now();
     const result = await this.sender.send(planner, { id: uuid(), contentType: 'application/json', body: BODY });

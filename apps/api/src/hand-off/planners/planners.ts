@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { EntityManager, EntitySchema } from 'typeorm';
-import { DomainError } from '#measure';
+import { ApiError } from '../../http/api-error.ts';
 import { expectVersion, requireIfMatch } from '../../http/if-match.ts';
 import type { Page, PageQuery } from '../../http/page.ts';
 import { KeptRecords } from '../../records/kept-records.ts';
@@ -90,7 +90,7 @@ export class Planners {
   replaceSecret(makerId: string, id: string, request: IdempotentRequest): Promise<WithSecret> {
     const replace = (planner: PlannerRow): WithSecret => {
       if (planner.document.address === null) {
-        throw new DomainError('planner-without-address', 'This planner has no address, so nothing is signed for it.');
+        throw new ApiError('planner-without-address', 'This planner has no address, so nothing is signed for it.');
       }
       const { shown, secrets } = this.secrets.make(id, planner.secrets, new Date());
       return { planner: { ...planner, secrets }, secret: shown };
@@ -144,6 +144,6 @@ export class Planners {
     const { id: _id, makerId: _maker, createdAt: _made, ...changed } = next;
     const { affected } = await manager.update(PLANNER, { id, makerId, version: before.version }, changed);
     if (affected === 1) return { planner: next, secret };
-    throw new DomainError('changed-since', 'It was changed at the same moment. Read it again.');
+    throw new ApiError('changed-since', 'It was changed at the same moment. Read it again.');
   }
 }

@@ -1,6 +1,6 @@
 import { ASSEMBLED_NAMES, PIECE_DIMENSION_NAMES, PIECES } from '#fit';
 import { checkTakes, escapeToken, parseOurName, type PlannerTakes } from '#hand-off';
-import { errorText } from '#advice-text';
+import { ApiError, detailOf } from '../../http/api-error.ts';
 import { DomainError } from '#measure';
 import { HttpProblem, type FieldError } from '../../http/problem.ts';
 import type { AddressPolicy } from '../addresses/address-policy.ts';
@@ -30,18 +30,18 @@ function addressErrors(address: string | null, addresses: AddressPolicy): FieldE
     return [];
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
-    return [{ pointer: '/address', detail: errorText(error) }];
+    return [{ pointer: '/address', detail: detailOf(error) }];
   }
 }
 
 const takesErrors = (takes: PlannerTakes): FieldError[] =>
-  [...checkTakes(takes), ...unheardOf(takes)].map(({ pointer, message }) => ({
-    pointer: `/takes${pointer}`,
-    detail: message,
+  [...checkTakes(takes), ...unheardOf(takes)].map((error) => ({
+    pointer: `/takes${error.pointer}`,
+    detail: detailOf(error),
   }));
 
 /** Names that are well formed but that no sheet has: a slip of the pen, most likely. */
-function unheardOf({ names, required }: PlannerTakes): { pointer: string; message: string }[] {
+function unheardOf({ names, required }: PlannerTakes): ApiError[] {
   const message = (name: string) =>
     `No sheet has “${name}”; /v1/schemas/target-sheet/1 lists the pieces and the dimensions.`;
   return [
@@ -49,7 +49,7 @@ function unheardOf({ names, required }: PlannerTakes): { pointer: string; messag
     ...required.map((name, index) => ({ name, pointer: `/required/${index}` })),
   ]
     .filter(({ name }) => !isHeardOf(name))
-    .map(({ name, pointer }) => ({ pointer, message: message(name) }));
+    .map(({ name, pointer }) => new ApiError('unknown-name', message(name), pointer));
 }
 
 /** True also for what is no name at all: `checkTakes` reports that. */

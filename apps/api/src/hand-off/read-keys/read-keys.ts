@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
-import { DomainError } from '#measure';
+import { ApiError } from '../../http/api-error.ts';
 import { pageOf, rowsOf, type Page, type PageQuery } from '../../http/page.ts';
 import { newId } from '../../storage/new-id.ts';
 import { forgetMade, type IdempotentRequest } from '../../idempotency/idempotent-request.ts';
@@ -38,7 +38,7 @@ export class ReadKeys {
   ): Promise<MadeKey> {
     const now = new Date().toISOString();
     if (expiresAt !== null && expiresAt <= now) {
-      throw new DomainError('expiry-past', 'This time is past; the key would open nothing.', '/expiresAt');
+      throw new ApiError('expiry-past', 'This time is past; the key would open nothing.', '/expiresAt');
     }
     const key = newKeyText();
     const row: ReadKeyRow = {
@@ -55,7 +55,7 @@ export class ReadKeys {
     };
     const insert = async (manager: EntityManager): Promise<MadeKey> => {
       if (targetSheetId !== null && (await this.sheets.find(manager, makerId, targetSheetId)) === null) {
-        throw new DomainError('sheet-unknown', 'There is no target sheet with this id.', '/targetSheetId');
+        throw new ApiError('sheet-unknown', 'There is no target sheet with this id.', '/targetSheetId');
       }
       await manager.insert(READ_KEY, row);
       return { row, key };
@@ -118,6 +118,6 @@ export class ReadKeys {
   private async need(manager: EntityManager, makerId: string, id: string): Promise<ReadKeyRow> {
     const row = await manager.findOneBy(READ_KEY, { makerId, id });
     if (row !== null) return row;
-    throw new DomainError('not-found', 'There is no read key with this id.');
+    throw new ApiError('not-found', 'There is no read key with this id.');
   }
 }

@@ -1,8 +1,8 @@
 import { isDeepStrictEqual } from 'node:util';
 import { Injectable } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
-import { DomainError } from '#measure';
 import { readSheet, type TargetSheet } from '#target-sheet';
+import { ApiError } from '../../http/api-error.ts';
 import { ID_PATTERN } from '../../http/id.ts';
 import type { IdempotentRequest } from '../../idempotency/idempotent-request.ts';
 import { UnitOfWork } from '../../storage/unit-of-work.ts';
@@ -39,7 +39,7 @@ export class SheetImport {
         return { row, known: false };
       }
       if (isDeepStrictEqual(JSON.parse(kept.sheet), json)) return { row: kept, known: true };
-      throw new DomainError('sheet-differs', 'Another sheet with this id is kept; a kept sheet never changes.');
+      throw new ApiError('sheet-differs', 'Another sheet with this id is kept; a kept sheet never changes.');
     };
     return request.once(
       (work) => this.work.write(work),
@@ -53,13 +53,13 @@ export class SheetImport {
 /** The row of a sheet that comes back. @throws DomainError as `SheetImport` */
 export function importedSheetRow(makerId: string, sheet: TargetSheet): TargetSheetRow {
   const { id, createdAt, rulesVersion } = sheet;
-  if (!ID_PATTERN.test(id)) throw new DomainError('sheet-id-unusable', 'The id must be a UUID in lower case.', '/id');
+  if (!ID_PATTERN.test(id)) throw new ApiError('sheet-id-unusable', 'The id must be a UUID in lower case.', '/id');
   if (Number.isNaN(Date.parse(createdAt))) {
-    throw new DomainError('sheet-time-unusable', 'There is no such day or time.', '/createdAt');
+    throw new ApiError('sheet-time-unusable', 'There is no such day or time.', '/createdAt');
   }
   if (rulesVersion.length > LONGEST_VERSION) {
     const words = `The version of the rules has at most ${LONGEST_VERSION} characters.`;
-    throw new DomainError('sheet-rules-unusable', words, '/rulesVersion');
+    throw new ApiError('sheet-rules-unusable', words, '/rulesVersion');
   }
   return {
     id,

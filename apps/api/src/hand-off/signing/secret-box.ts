@@ -1,5 +1,5 @@
 import { createCipheriv, createDecipheriv, randomBytes } from 'node:crypto';
-import { DomainError } from '#measure';
+import { ApiError } from '../../http/api-error.ts';
 
 const CIPHER = 'aes-256-gcm';
 const VERSION = 'v1.';
@@ -30,7 +30,7 @@ export class SecretBox {
         .setAuthTag(bytes.subarray(-TAG_BYTES));
       return decipher.update(bytes.subarray(IV_BYTES, -TAG_BYTES), undefined, 'utf8') + decipher.final('utf8');
     } catch {
-      throw new DomainError(
+      throw new ApiError(
         'secret-unreadable',
         'The signing secret was sealed with another key. Put the old key back (HANDOFF_KEY or hand-off.key), or make a new secret.',
       );

@@ -1,7 +1,7 @@
 import type { DimensionName } from '#fit';
 
 /** What each dimension is, for whoever reads a sheet. Of the finished garment laid flat, or of a piece alone where both exist. */
-export const DIMENSION_MEANINGS: Readonly<Record<DimensionName, string>> = {
+export const dimensionMeanings: Readonly<Record<DimensionName, string>> = {
   'chest-width': 'across the finished garment just under the arms, laid flat; half the flat girth',
   'hem-width': 'across the lower edge',
   width: 'across the piece just under the arms, before it is joined',

@@ -1,7 +1,7 @@
 import type { CheckName } from '#fit';
 
 /** What each check compares: it holds where `need` is at most `have`. */
-export const CHECK_MEANINGS: Readonly<Record<CheckName, string>> = {
+export const checkMeanings: Readonly<Record<CheckName, string>> = {
   'head-through-neck': 'round the head, against the neck opening pulled open',
   'hand-through-cuff': 'round the hand with the thumb tucked in, against the cuff pulled open',
   'cuff-stays': 'the inside of the cuff, against the hand that keeps it up',

@@ -1,2 +1,0 @@
-/** What lengths in the texts of a sheet are told in. */
-export type Tape = 'cm' | 'in';

@@ -1,0 +1,4 @@
+import type { PlannerErrors } from '#advice-text';
+import { errorsOf } from '#measure';
+
+export const plannerError = errorsOf<PlannerErrors>();
