@@ -1,5 +1,5 @@
 import type { Quantity } from '#measure';
-import type { DimensionName, PieceName } from './advice.ts';
+import type { ASSEMBLED_NAMES, PieceName } from './advice.ts';
 import { CONSTRUCTIONS } from './constructions/index.ts';
 import type { GarmentModel } from './model/garment-model.ts';
 import { INPUTS } from './model/inputs.ts';
@@ -15,41 +15,49 @@ import {
 
 const { band, frontBand, overlap, rib } = INPUTS;
 
+type AssembledName = (typeof ASSEMBLED_NAMES)[number];
+/** A dimension of the assembled garment, and what is rounded with it if not itself; null where this garment has none. */
+type Assembled = readonly [quantity: Quantity, rounded?: Rounded] | null;
+
 /** The dimensions of the assembled garment, in the order in which a sheet gives them. */
 export function assembledDimensions(m: GarmentModel): Planned[] {
-  const { choices, girths, lengths, widths, neck, armhole, body, sleeve, rounded } = m;
-  const dimension = (name: DimensionName, quantity: Quantity, by: Rounded = byItself(quantity)): Planned => ({
-    name,
-    quantity,
-    rounded: by,
+  return Object.entries(assembledByName(m)).flatMap(([name, found]) => {
+    if (found === null) return [];
+    const [quantity, rounded = byItself(quantity)] = found;
+    return [{ name: name as AssembledName, quantity, rounded }];
   });
+}
+
+function assembledByName(m: GarmentModel): Readonly<Record<AssembledName, Assembled>> {
+  const { choices, girths, lengths, widths, neck, armhole, body, sleeve, rounded } = m;
   const { between } = widths;
-  return [
-    dimension('chest-width', girths.chestWidth, rounded.chest),
-    dimension('hem-width', girths.hemWidth, rounded.hem),
-    ...(between ? [dimension('cross-back-width', between, rounded.width!)] : []),
-    dimension('centre-back-length', body.length, rounded.length),
-    dimension('shoulder-to-hem', body.shoulderToHem, rounded.length),
-    dimension('body-to-underarm', body.toUnderarm, rounded.length),
-    dimension(between ? 'armhole-depth' : 'raglan-depth', armhole.depth, rounded.armhole),
-    ...(body.shoulderFall ? [dimension('shoulder-fall', body.shoulderFall)] : []),
-    dimension('neck-width', neck.width, rounded.neckWidth),
-    dimension('front-neck-depth', neck.front),
-    dimension('back-neck-depth', neck.back),
-    dimension('neck-opening', neck.opening),
-    ...(sleeve
-      ? [
-          dimension('neck-to-cuff', sleeve.reached, byItself(lengths.napeToCuff)),
-          dimension('sleeve-length', sleeve.length, rounded.sleeve!.length),
-          dimension('underarm-seam', sleeve.underarmSeam, rounded.sleeve!.underarmSeam),
-          dimension('sleeve-top-width', sleeve.topFlat, rounded.sleeveTop),
-          dimension('cuff-width', sleeve.cuffFlat, rounded.sleeve!.cuff),
-        ]
-      : []),
-    dimension('band-depth', band),
-    ...(choices.silhouette === 'cardigan' ? [dimension('band-overlap', overlap)] : []),
-    dimension('rib-depth', rib),
-  ];
+  const ofSleeve = (of: (made: NonNullable<typeof sleeve>, by: NonNullable<typeof rounded.sleeve>) => Assembled) =>
+    sleeve ? of(sleeve, rounded.sleeve!) : null;
+  return {
+    'chest-width': [girths.chestWidth, rounded.chest],
+    'hem-width': [girths.hemWidth, rounded.hem],
+    'cross-back-width': between && [between, rounded.width!],
+    'centre-back-length': [body.length, rounded.length],
+    'shoulder-to-hem': [body.shoulderToHem, rounded.length],
+    'body-to-underarm': [body.toUnderarm, rounded.length],
+    'armhole-depth': between && [armhole.depth, rounded.armhole],
+    'raglan-depth': between ? null : [armhole.depth, rounded.armhole],
+    // Told of the pieces alone.
+    'shoulder-width': null,
+    'shoulder-fall': body.shoulderFall && [body.shoulderFall],
+    'neck-width': [neck.width, rounded.neckWidth],
+    'front-neck-depth': [neck.front],
+    'back-neck-depth': [neck.back],
+    'neck-opening': [neck.opening],
+    'neck-to-cuff': ofSleeve(({ reached }) => [reached, byItself(lengths.napeToCuff)]),
+    'sleeve-length': ofSleeve(({ length }, by) => [length, by.length]),
+    'underarm-seam': ofSleeve(({ underarmSeam }, by) => [underarmSeam, by.underarmSeam]),
+    'sleeve-top-width': ofSleeve(({ topFlat }) => [topFlat, rounded.sleeveTop]),
+    'cuff-width': ofSleeve(({ cuffFlat }, by) => [cuffFlat, by.cuff]),
+    'band-depth': [band],
+    'band-overlap': choices.silhouette === 'cardigan' ? [overlap] : null,
+    'rib-depth': [rib],
+  };
 }
 
 /** The pieces to make, each with its dimensions. */
