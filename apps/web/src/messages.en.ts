@@ -1,4 +1,9 @@
 import { howToMeasure } from '#advice-text';
+import type { BodyDimension } from '#body';
+import type { CheckName, DimensionName } from '#fit';
+import type { Construction } from '#garment';
+import type { PlannerFormat } from '#hand-off';
+import { wordsFor } from './words-for.ts';
 
 /** Every word of the page. `libs/*` write their own reasons and advice. */
 export const en = {
@@ -135,7 +140,7 @@ export const en = {
     column: { measure: 'Measure', value: 'Value', sure: 'How sure' },
   },
 
-  dimension: {
+  dimension: wordsFor<BodyDimension>({
     stature: 'Height',
     weight: 'Weight',
     'chest-girth': 'Chest',
@@ -160,7 +165,7 @@ export const en = {
     'head-girth': 'Head',
     'waist-to-hip': 'Waist to hip',
     'shoulder-girth': 'Round the shoulders',
-  },
+  }),
 
   garment: {
     title: 'A sweater that fits',
@@ -226,12 +231,12 @@ export const en = {
     sleeves: { none: 'no sleeves', short: 'short sleeves', long: 'long sleeves' },
   },
 
-  construction: {
+  construction: wordsFor<Construction>({
     'drop-shoulder': 'Drop shoulder',
     'squared-drop': 'Squared drop',
     'set-in': 'Set-in',
     raglan: 'Raglan',
-  },
+  }),
 
   yarn: {
     title: 'The yarn',
@@ -431,7 +436,7 @@ export const en = {
         'n/a': 'Does not apply',
       },
       /** What a check compares, its need and its have: it holds where the one is at most the other. */
-      compared: {
+      compared: wordsFor<CheckName, (need: string, have: string) => string>({
         'head-through-neck': (head: string, neck: string) => `The head ${head}, the neck pulled open ${neck}.`,
         'hand-through-cuff': (hand: string, cuff: string) =>
           `The hand with the thumb tucked in ${hand}, the cuff pulled open ${cuff}.`,
@@ -455,11 +460,11 @@ export const en = {
           `The front less the back ${longer}; up to ${most} needs no short rows.`,
         seam: (off: string, most: string) => `They differ by ${off}; up to ${most} can be eased in.`,
         'nape-to-cuff': (off: string, most: string) => `Off by ${off}; up to ${most} is no matter.`,
-      },
+      }),
       chance: (share: string) => `Chance that it fails: ${share}.`,
       measure: (name: string) => `Measure: ${name}`,
       done: (text: string) => `Done: ${text}.`,
-      name: {
+      name: wordsFor<CheckName>({
         'head-through-neck': 'Head through the neck',
         'hand-through-cuff': 'Hand through the cuff',
         'cuff-stays': 'Cuff stays up',
@@ -477,7 +482,7 @@ export const en = {
         'front-and-back': 'Front and back',
         seam: 'Seams',
         'nape-to-cuff': 'Nape to cuff',
-      },
+      }),
       column: { check: 'Check', verdict: 'Verdict', compared: 'What is compared', chance: 'Chance of failing' },
       all: 'All checks as a table',
     },
@@ -488,7 +493,7 @@ export const en = {
   },
 
   /** The dimensions of a sheet, in the trade's words. */
-  measure: {
+  measure: wordsFor<DimensionName>({
     width: 'Width',
     'chest-width': 'Chest width',
     'hem-width': 'Hem width',
@@ -520,7 +525,7 @@ export const en = {
     'band-depth': 'Band depth',
     'band-overlap': 'Band overlap',
     'rib-depth': 'Rib depth',
-  },
+  }),
 
   made: {
     title: 'Pieces you have finished',
@@ -597,12 +602,12 @@ export const en = {
       unit: 'It reckons in',
       units: { cm: 'centimetres', mm: 'millimetres', in: 'inches' },
       format: 'It takes in',
-      formats: { flat: 'Fields (JSON)', csv: 'A line of CSV', sheet: 'The whole sheet' },
-      formatHints: {
+      formats: wordsFor<PlannerFormat>({ flat: 'Fields (JSON)', csv: 'A line of CSV', sheet: 'The whole sheet' }),
+      formatHints: wordsFor<PlannerFormat>({
         flat: 'Every measure in a field of its own.',
         csv: 'Every measure in a column of its own.',
         sheet: 'It is sent a link and fetches the sheet.',
-      },
+      }),
       step: 'Rounded to',
       stepHint: 'For example 0.5 or 1/4. Empty: not rounded.',
       stepWrong: 'Write a number, such as 0.5 or 1/4.',

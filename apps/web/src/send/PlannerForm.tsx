@@ -1,9 +1,10 @@
+import type { PlannerFormat } from '#hand-off';
 import { useState } from 'react';
 import { Choice } from '../field/Choice.tsx';
 import { TextField } from '../field/TextField.tsx';
 import { say } from '../messages.ts';
 import { NameRows } from './NameRows.tsx';
-import { toPlannerDto, type Format, type PlannerNotes, type Unit } from './planner-notes.ts';
+import { toPlannerDto, type PlannerNotes, type Unit } from './planner-notes.ts';
 import { plainNumber } from '../reading/read.ts';
 import type { PlannerDto } from '../api/planner-repository.ts';
 import { ErrorList } from './ErrorList.tsx';
@@ -13,7 +14,6 @@ import fieldGrid from '../ui/field-grid.module.css';
 import styles from './PlannerForm.module.css';
 
 const UNITS: readonly Unit[] = ['cm', 'mm', 'in'];
-const FORMATS: readonly Format[] = ['flat', 'csv', 'sheet'];
 
 /** The form of a planner: its address and what it takes. `onNotes` is called at every change. */
 export function PlannerForm({
@@ -30,6 +30,7 @@ export function PlannerForm({
   readonly onLeave: () => void;
 }) {
   const words = say.send.form;
+  const formats = Object.keys(words.formats) as readonly PlannerFormat[];
   const [notes, setNotes] = useState(begin);
   const { busy, errors, run } = useRequest();
   const write = (how: Partial<PlannerNotes>): void => {
@@ -63,7 +64,7 @@ export function PlannerForm({
       />
       <Choice
         legend={words.format}
-        options={FORMATS.map((value) => ({ value, label: words.formats[value], hint: words.formatHints[value] }))}
+        options={formats.map((value) => ({ value, label: words.formats[value], hint: words.formatHints[value] }))}
         value={notes.format}
         onValue={(format) => write({ format })}
       />

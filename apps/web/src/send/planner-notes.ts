@@ -1,10 +1,10 @@
 import { ASSEMBLED_NAMES, PIECE_DIMENSION_NAMES, PIECES } from '#fit';
+import type { PlannerFormat } from '#hand-off';
 import { carrying } from '../reading/carrying.ts';
 import { plainNumber } from '../reading/read.ts';
 import type { PlannerDto } from '../api/planner-repository.ts';
 
 export type Unit = 'mm' | 'cm' | 'in';
-export type Format = 'flat' | 'csv' | 'sheet';
 
 /** One of the planner's names: what it calls a field of the sheet, and whether it requires it. */
 export interface NamedThing {
@@ -18,7 +18,7 @@ export interface PlannerNotes {
   readonly title: string;
   readonly address: string;
   readonly unit: Unit;
-  readonly format: Format;
+  readonly format: PlannerFormat;
   readonly step: string;
   readonly names: readonly NamedThing[];
   /** The stored planner that this was read from. */
@@ -35,7 +35,7 @@ interface StoredPlanner {
 /** What it takes in, with mutable lists: so the API's client has them. */
 interface Takes {
   readonly unit: Unit;
-  readonly format: Format;
+  readonly format: PlannerFormat;
   readonly roundingStep: number | null;
   readonly names: Record<string, string>;
   readonly required: string[];

@@ -3,12 +3,12 @@ import { decimalText, type MakersUnit } from './length-text.ts';
 import { inWords, wrap } from './lines.ts';
 
 const NECKS = { crew: 'crew neck', v: 'V neck', boat: 'boat neck', scoop: 'scoop neck' } as const;
-const CONSTRUCTIONS = {
+const CONSTRUCTIONS: Readonly<Record<TargetSheet['design']['construction'], string>> = {
   'drop-shoulder': 'Drop shoulder',
   'squared-drop': 'Squared drop',
   'set-in': 'Set-in',
   raglan: 'Raglan',
-} as const;
+};
 const BASIS = {
   body: 'from the body’s measures',
   garment: 'from a garment that fits',
