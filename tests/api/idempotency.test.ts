@@ -58,8 +58,11 @@ describe.each(DATABASES)('a request with an Idempotency-Key on %s', (kind) => {
       .map(([path]) => path.replaceAll('{id}', ''));
     const tried = Object.keys(bodies).map((path) => path.replaceAll(/[0-9a-f-]{36}/g, ''));
     expect(taking.sort()).toEqual(tried.sort());
-    const making = Object.entries(document.paths).filter(([, { post }]) => '201' in (post?.responses ?? {}));
-    expect(making.every(([path]) => taking.includes(path.replaceAll('{id}', '')))).toBe(true);
+    // What is read in brings its ids along: sent twice, it is kept once.
+    const making = Object.entries(document.paths)
+      .filter(([path, { post }]) => '201' in (post?.responses ?? {}) && path !== '/v1/import')
+      .map(([path]) => path.replaceAll('{id}', ''));
+    expect(taking).toEqual(expect.arrayContaining(making));
   });
 
   it('is answered the second time as the first, whatever has become of it, and makes one thing', async () => {
