@@ -53,6 +53,10 @@ function valueOf(field: FieldSchema, believed: Believed): Arbitrary<unknown> {
       return fc.integer({ min: field.min, max: field.max });
     case 'yes-no':
       return fc.boolean();
+    case 'texts':
+      return fc.array(fc.string({ maxLength: field.longest }), { maxLength: 5 });
+    case 'names':
+      return fc.dictionary(fc.string({ minLength: 1, maxLength: 20 }), fc.string({ maxLength: 20 }), { maxKeys: 5 });
     case 'day-or-time':
       return fc.constantFrom('2026-01-31', '2025-12-01T18:30:00Z', '2024-02-29T06:05:04.321+01:00');
     case 'record':

@@ -12,4 +12,5 @@ export {
   type Part,
   type SheetFact,
 } from './our-name.ts';
+export { PLANNER_RECORD, TAKES_RECORD } from './planner-record.ts';
 export { PLANNER_FORMATS, type Json, type PlannerFormat, type PlannerTakes } from './planner-takes.ts';

@@ -16,6 +16,10 @@ export type FieldSchema = Common &
     | { readonly kind: 'choice'; readonly of: readonly string[]; readonly onlyWhere?: OnlyWhere }
     | { readonly kind: 'number' | 'whole'; readonly min: number; readonly max: number }
     | { readonly kind: 'yes-no' }
+    /** A list of texts, each at most `longest` characters. */
+    | { readonly kind: 'texts'; readonly max: number; readonly longest: number }
+    /** Names, each with a text of one line; at most `max`. */
+    | { readonly kind: 'names'; readonly max: number; readonly longestName: number; readonly longest: number }
     | { readonly kind: 'day-or-time' }
     | { readonly kind: 'measured'; readonly part: 'value' | 'unit' | 'text' | 'u'; readonly as: MeasuredSchema }
     | { readonly kind: 'record'; readonly fields: RecordSchema; readonly sparse?: true }
@@ -52,17 +56,21 @@ export type FieldValue<F> = F extends { kind: 'choice'; of: readonly (infer C)[]
     ? number
     : F extends { kind: 'yes-no' }
       ? boolean
-      : F extends { kind: 'measured'; part: 'unit'; as: infer M }
-        ? UnitOf<M>
-        : F extends { kind: 'text' | 'day-or-time' } | { kind: 'measured'; part: 'text' }
-          ? string
-          : F extends { kind: 'record'; fields: infer S }
-            ? RecordOf<S>
-            : F extends { kind: 'list'; items: infer S }
-              ? RecordOf<S>[]
-              : F extends { kind: 'either'; given: infer G; missing: infer M }
-                ? AllOptional<RecordOf<G> & RecordOf<M>>
-                : never;
+      : F extends { kind: 'texts' }
+        ? string[]
+        : F extends { kind: 'names' }
+          ? Readonly<Record<string, string>>
+          : F extends { kind: 'measured'; part: 'unit'; as: infer M }
+            ? UnitOf<M>
+            : F extends { kind: 'text' | 'day-or-time' } | { kind: 'measured'; part: 'text' }
+              ? string
+              : F extends { kind: 'record'; fields: infer S }
+                ? RecordOf<S>
+                : F extends { kind: 'list'; items: infer S }
+                  ? RecordOf<S>[]
+                  : F extends { kind: 'either'; given: infer G; missing: infer M }
+                    ? AllOptional<RecordOf<G> & RecordOf<M>>
+                    : never;
 
 type UnitOf<M> = M extends MeasuredSchema
   ? UnitSpelling<
@@ -91,7 +99,7 @@ type StoredValue<F> = F extends { kind: 'record'; fields: infer S; sparse: true 
 /** Whether a field that was left out, or that does not belong to a record, is stored as null. */
 type NullOf<F> = F extends { onlyWhere: object }
   ? null
-  : F extends { default: unknown } | { kind: 'text' | 'either' } | { sparse: true }
+  : F extends { default: unknown } | { kind: 'text' | 'texts' | 'names' | 'either' } | { sparse: true }
     ? never
     : F extends { optional: true }
       ? null

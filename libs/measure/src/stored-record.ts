@@ -18,6 +18,10 @@ function storedValue(field: FieldSchema, value: unknown, record: Fields): unknow
   switch (field.kind) {
     case 'text':
       return value ?? '';
+    case 'texts':
+      return value ?? [];
+    case 'names':
+      return value ?? {};
     case 'choice':
       return field.onlyWhere !== undefined && record[field.onlyWhere.field] !== field.onlyWhere.is
         ? null

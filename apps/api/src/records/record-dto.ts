@@ -5,9 +5,11 @@ import {
   NumberField,
   ObjectField,
   TextField,
+  TextListField,
   WholeNumberField,
   YesNoField,
 } from '../http/fields.ts';
+import { NamesField } from '../http/names-field.ts';
 import { UniqueAmongItems } from '../http/unique-items.ts';
 import { MeasuredField } from '../measures/measured-field.ts';
 import { DayOrTimeField } from '../measures/day-or-time-field.ts';
@@ -68,6 +70,10 @@ function fieldDecorator(field: FieldSchema, nested: Class | undefined): Property
       return NumberField({ ...common, min: field.min, max: field.max });
     case 'whole':
       return WholeNumberField({ ...common, min: field.min, max: field.max });
+    case 'texts':
+      return TextListField({ ...common, max: field.max, longest: field.longest });
+    case 'names':
+      return NamesField({ ...common, max: field.max, longestName: field.longestName, longest: field.longest });
     case 'yes-no':
       return YesNoField(common);
     case 'day-or-time':

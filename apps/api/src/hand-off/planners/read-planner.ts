@@ -1,28 +1,20 @@
 import { ASSEMBLED_NAMES, PIECE_DIMENSION_NAMES, PIECES } from '#fit';
-import { checkTakes, escapeToken, parseOurName, type PlannerTakes } from '#hand-off';
+import { checkTakes, escapeToken, parseOurName, TAKES_RECORD, type PlannerTakes } from '#hand-off';
 import { ApiError, detailOf } from '../../http/api-error.ts';
-import { DomainError } from '#measure';
+import { DomainError, storedRecord } from '#measure';
 import { HttpProblem, type FieldError } from '../../http/problem.ts';
 import type { AddressPolicy } from '../addresses/address-policy.ts';
 import { readPlannerAddress } from '../addresses/planner-address.ts';
 import type { PlannerDocument } from './planner-document.ts';
-import type { PlannerDto, TakesDto } from './planner.dto.ts';
+import type { PlannerDto } from './planner.dto.ts';
 
 /** A planner as it is kept, with defaults for what was left out. @throws HttpProblem 422 with every field that cannot be used */
 export function readPlanner(dto: PlannerDto, addresses: AddressPolicy): PlannerDocument {
-  const takes = takesOf(dto.takes ?? {});
+  const takes: PlannerTakes = storedRecord(TAKES_RECORD, dto.takes ?? {});
   const errors = [...addressErrors(dto.address ?? null, addresses), ...takesErrors(takes)];
   if (errors.length === 0) return { title: dto.title, address: dto.address ?? null, takes };
   throw new HttpProblem(422, 'invalid', 'This planner cannot be used; see errors.', errors);
 }
-
-const takesOf = ({ unit, roundingStep, format, names, required }: TakesDto): PlannerTakes => ({
-  unit: unit ?? 'mm',
-  roundingStep: roundingStep ?? null,
-  format: format ?? 'flat',
-  names: names ?? {},
-  required: required ?? [],
-});
 
 function addressErrors(address: string | null, addresses: AddressPolicy): FieldError[] {
   try {
