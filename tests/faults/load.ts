@@ -3,7 +3,7 @@ import type { ApiProcess } from '../support/api-process.ts';
 import { exampleFabric } from '../support/examples.ts';
 
 /** What came of a load of writes: titles that were acknowledged, and how often each status was answered; 0 for none. */
-export interface LoadResult {
+interface LoadResult {
   readonly acknowledged: Set<string>;
   readonly statuses: Map<number, number>;
 }

@@ -14,7 +14,7 @@ export interface Addition {
 }
 
 /** An error of the compiler, and the file it is in. */
-export interface Demand {
+interface Demand {
   readonly file: string;
   readonly message: string;
 }

@@ -21,7 +21,7 @@ const RECIPES: readonly Recipe[] = [
     title: 'Add a sentence, or a language.',
     name: 'thrownAwayLanguage',
     addition: { file: 'libs/advice-text/src/language.ts', after: "Language = 'en'", text: " | 'thrownAwayLanguage'" },
-    asks: ['libs/advice-text/src/text.ts', 'apps/web/src/messages.ts'],
+    asks: ['libs/advice-text/src/text.ts', 'libs/advice-text/src/meaning.ts', 'apps/web/src/messages.ts'],
   },
   {
     title: 'Add a body dimension.',
@@ -58,7 +58,7 @@ const RECIPES: readonly Recipe[] = [
     asks: [
       'libs/fit/src/checks/index.ts',
       'libs/advice-text/src/en/checks.ts',
-      'libs/target-sheet/src/check-meanings.ts',
+      'libs/advice-text/src/en/check-meanings.ts',
       MESSAGES,
     ],
   },
@@ -70,7 +70,7 @@ const RECIPES: readonly Recipe[] = [
       after: 'export const ASSEMBLED_NAMES = [',
       text: " 'thrown-away-depth',",
     },
-    asks: ['libs/fit/src/dimension-table.ts', 'libs/target-sheet/src/dimension-meanings.ts', MESSAGES],
+    asks: ['libs/fit/src/dimension-table.ts', 'libs/advice-text/src/en/dimension-meanings.ts', MESSAGES],
   },
   {
     title: 'Add a planner format.',

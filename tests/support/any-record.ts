@@ -13,7 +13,7 @@ type Fields = Readonly<Record<string, unknown>>;
 type Size = readonly [smallest: number, largest: number];
 
 /** Which sizes, in mm or g, a record may have in its measured fields: what the libs believe is narrower than what the schema does. */
-export type Believed = (fields: Fields) => Size | null;
+type Believed = (fields: Fields) => Size | null;
 
 /** Records that a schema allows, as a maker gives them: fields that may be left out are absent, null or given. */
 export function anyRecord<S extends RecordSchema>(schema: S, believed: Believed = () => null): Arbitrary<RecordOf<S>> {

@@ -81,7 +81,7 @@ function withCovariance(body: BodyProfile, shares: readonly number[]): BodyProfi
 }
 
 /** A body of any figure and build, some of its measures missing, now and then with correlated errors. */
-export const body: Arbitrary<BodyProfile> = fc
+const body: Arbitrary<BodyProfile> = fc
   .constantFrom(...FIGURES)
   .chain((figure) =>
     fc.tuple(builtBody(figure), seldom(fc.array(between(-0.95, 0.95), { minLength: 3, maxLength: 7 }))),
@@ -93,11 +93,11 @@ export const wholeBody: Arbitrary<BodyProfile> = body.filter(
   ({ values }) => Object.keys(values).length === Object.keys(WOMAN).length,
 );
 
-export const layer: Arbitrary<Layer | null> = seldom(
+const layer: Arbitrary<Layer | null> = seldom(
   fc.record({ thicknessMm: between(0, 8), u: fc.constantFrom(0, 0.3), sleeves: fc.constantFrom(...LAYER_SLEEVES) }),
 );
 
-export const fabric: Arbitrary<Fabric> = fc
+const fabric: Arbitrary<Fabric> = fc
   .record({
     craft: fc.constantFrom(...CRAFTS),
     thicknessMm: between(1, 12),
@@ -118,7 +118,7 @@ export const fabric: Arbitrary<Fabric> = fc
     }),
   );
 
-export const ease: Arbitrary<EaseChoice> = fc.oneof(
+const ease: Arbitrary<EaseChoice> = fc.oneof(
   fc.record({
     category: fc.constantFrom(...EASE_CATEGORIES),
     place: fc.oneof(fc.constantFrom(0, 0.5, 1), between(0, 1)),

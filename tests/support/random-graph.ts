@@ -20,12 +20,12 @@ import {
   type Quantity,
 } from '#measure';
 
-export interface GraphNode {
+interface GraphNode {
   readonly quantity: Quantity;
   readonly plain: (x: readonly number[]) => number;
 }
 
-export interface Graph {
+interface Graph {
   readonly inputs: readonly Quantity[];
   /** In the order in which they were made; the last may depend on any. */
   readonly nodes: readonly GraphNode[];

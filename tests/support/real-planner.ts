@@ -3,7 +3,7 @@ import type { AddressInfo } from 'node:net';
 import { Webhook } from 'standardwebhooks';
 
 /** One request as a planner got it. */
-export interface Received {
+interface Received {
   readonly path: string;
   readonly headers: IncomingHttpHeaders;
   readonly body: string;

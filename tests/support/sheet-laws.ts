@@ -13,7 +13,7 @@ import { outlineLaws, type Broken } from './outline-laws.ts';
  * The schema with no room for fields it does not know: readers let a newer minor's fields through, we must not write any.
  * Sub-schemas of `if`, `then` and `else` only look at a part, and stay open.
  */
-export function closed(schema: JsonSchema): JsonSchema {
+function closed(schema: JsonSchema): JsonSchema {
   const inside = (of: Readonly<Record<string, JsonSchema>>): Record<string, JsonSchema> =>
     Object.fromEntries(Object.entries(of).map(([name, part]) => [name, closed(part)]));
   return {
