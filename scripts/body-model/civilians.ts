@@ -5,7 +5,7 @@ import type { Sex } from './names.ts';
 import type { WaistLevels } from './waist-levels.ts';
 
 /** A civilian of 18 or over: mm, g, years; the waist is already the natural waist (waist-levels.ts). */
-export interface Civilian {
+interface Civilian {
   readonly age: number;
   readonly stature: number;
   readonly weight: number;

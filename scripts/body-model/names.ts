@@ -3,5 +3,5 @@ import type { BodyDimension } from '#body';
 export type Sex = 'woman' | 'man';
 
 /** Measures that only help to join the two surveys; no maker takes them. */
-export type Helper = 'navel-girth' | 'navel-back-length' | 'flexed-arm-girth';
+type Helper = 'navel-girth' | 'navel-back-length' | 'flexed-arm-girth';
 export type MeasureName = BodyDimension | Helper;

@@ -2,7 +2,7 @@ import type { Language } from '#advice-text';
 import { en } from './messages.en.ts';
 
 /** Every catalogue has the shape of the English one: a translation is one more file, listed here. */
-export type Messages = typeof en;
+type Messages = typeof en;
 const CATALOGUES: Readonly<Record<Language, Messages>> = { en };
 
 const isKnown = (language: string): language is Language => Object.hasOwn(CATALOGUES, language);

@@ -2,7 +2,7 @@ import type { How } from '#measure';
 import type { BodyDimension } from './body-dimension.ts';
 
 /** A standard uncertainty, mm (weight: g), and where it is from. */
-export type UValue = readonly [u: number, source: string];
+type UValue = readonly [u: number, source: string];
 
 const KUSHI = 'derived from published reliability coefficients (Kushi et al. 1988; Barrios et al. 2016)';
 const WAIST = `${KUSHI}: 17 to 26, near its middle; a waist taken alone can be off by 6 cm (Contardo Ayala et al. 2014)`;

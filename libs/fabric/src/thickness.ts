@@ -9,7 +9,7 @@ import { yarnDiameterMm } from './yarn-diameter.ts';
 import { YARN_WEIGHTS } from './yarn-weights.ts';
 
 /** The part of a fabric that this file finds, and what there is to say about it. */
-export type Thickness = Pick<Fabric, 'thicknessMm' | 'thicknessU' | 'from' | 'source' | 'notes'>;
+type Thickness = Pick<Fabric, 'thicknessMm' | 'thicknessU' | 'from' | 'source' | 'notes'>;
 
 /** Of four layers under a small book, divided by four: the uncertainty of the reading and the pressure, mm (assumed). */
 const MEASURED_U_MM = 0.3;

@@ -51,7 +51,7 @@ const KIND_OF: Readonly<Record<string, MadeKind>> = {
 export const MADE_MEASURES: readonly string[] = Object.keys(KIND_OF);
 
 /** Finished pieces, read: which numbers they fix, and to what. */
-export interface MadeRead {
+interface MadeRead {
   readonly made: Made;
   readonly inputs: ReadonlyMap<InputName, { readonly value: number; readonly term: InputTerm }>;
 }

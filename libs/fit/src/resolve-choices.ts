@@ -7,7 +7,7 @@ import { keptFromGarment } from './kept-from-garment.ts';
 import { AT, type InputValues } from './model/inputs.ts';
 
 /** The garment that the design is based on; null where it is the body alone. */
-export const baseGarment = ({ design, garment }: FitRequest): GarmentProfile | null =>
+const baseGarment = ({ design, garment }: FitRequest): GarmentProfile | null =>
   design.basis === 'body' ? null : garment;
 
 /** Refuses a request that lacks what its basis needs. */

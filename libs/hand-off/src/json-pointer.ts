@@ -9,7 +9,7 @@ export const isIndex = (token: string): boolean => /^(?:0|[1-9][0-9]*)$/.test(to
 /** One token written into a JSON Pointer: `~` as `~0`, `/` as `~1` (RFC 6901, section 3). */
 export const escapeToken = (token: string): string => token.replaceAll('~', '~0').replaceAll('/', '~1');
 
-export type ParsedPointer = { readonly tokens: readonly string[] } | { readonly wrong: TheirNameFault };
+type ParsedPointer = { readonly tokens: readonly string[] } | { readonly wrong: TheirNameFault };
 
 /**
  * Reads a JSON Pointer (RFC 6901) that names a field to fill. Refused: the whole document (`""`), no leading

@@ -9,13 +9,13 @@ interface Place {
   readonly below: Map<string, Place>;
 }
 
-export interface ShapeFault {
+interface ShapeFault {
   readonly ourName: string;
   readonly fault: TheirNameFault;
 }
 
 /** A planner's document, laid out but not filled; `faults` empty when it can be. */
-export interface JsonShape {
+interface JsonShape {
   readonly root: Place;
   readonly faults: readonly ShapeFault[];
 }

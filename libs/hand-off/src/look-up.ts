@@ -5,7 +5,7 @@ import { tidy } from './round-to-step.ts';
 import { isOnPiece, placedDimensions, type Needs, type SheetDimension } from './sheet-dimension.ts';
 
 /** What a sheet answers to one of our names: a value, or why there is none and the measures that would give it. */
-export type Found = { readonly value: number | string } | { readonly reason: MissingReason; readonly needs: Needs };
+type Found = { readonly value: number | string } | { readonly reason: MissingReason; readonly needs: Needs };
 
 /** What a sheet answers to our names. Lengths in the sheet's unit. */
 export function lookUpIn(sheet: TargetSheet): (name: string) => Found {

@@ -14,7 +14,7 @@ interface Move {
   readonly within: boolean;
 }
 
-export interface RoundedSheet {
+interface RoundedSheet {
   /** The sheet with the taken dimensions rounded. Their `because` no longer adds up, so it is no sheet to keep. */
   readonly sheet: TargetSheet;
   /** Those whose rounded value leaves low…high. */

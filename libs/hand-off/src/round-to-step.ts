@@ -17,7 +17,7 @@ export interface Limits {
 }
 
 /** A rounded length, and whether it stayed within its limits. */
-export interface Stepped {
+interface Stepped {
   readonly value: number;
   readonly within: boolean;
 }

@@ -8,7 +8,7 @@ const THOUSANDS_OR_DECIMAL = /^[1-9]\d{0,2},\d{3}$/;
 const FRACTION = /^(?:(\d+)[ -])?(\d+) ?\/ ?(\d+)$/;
 
 /** What a number's text says, or why it cannot be taken as one number. */
-export type Amount =
+type Amount =
   | { readonly value: number; readonly whole: boolean }
   | { readonly problem: 'ambiguous' | 'unreadable'; readonly fault: QuantityFault };
 

@@ -6,7 +6,7 @@ import { tidyText } from './tidy-text.ts';
 import { writtenUnit, type Kind, type WrittenUnit } from './written-unit.ts';
 
 /** A quantity as read: mm or g, and the unit to show it in again. */
-export interface Quantity<U extends string> {
+interface Quantity<U extends string> {
   readonly size: number;
   readonly unit: U;
 }

@@ -12,7 +12,7 @@ export interface Operation {
 }
 
 /** A number that is given. */
-export interface Input {
+interface Input {
   readonly kind: 'input';
 }
 
@@ -23,13 +23,13 @@ export interface Sum {
   readonly constant: number;
 }
 
-export interface Term {
+interface Term {
   readonly times: number;
   readonly of: Quantity;
 }
 
 /** What an operation makes of other quantities. */
-export interface Applied {
+interface Applied {
   readonly kind: 'applied';
   readonly operation: Operation;
   readonly sources: readonly Quantity[];

@@ -12,7 +12,7 @@ import { sheetNotes } from './sheet-notes.ts';
 import { FORMAT, VERSION, type TargetSheet } from './target-sheet.ts';
 import { withText } from './with-text.ts';
 
-export interface ComposeOptions {
+interface ComposeOptions {
   readonly estimator?: Estimator;
   readonly profile?: BodyProfile | null;
   readonly tape?: Tape;

@@ -18,7 +18,7 @@ import { moveWhole } from './whole-file.ts';
 const BESIDE = ['-wal', '-shm'];
 
 /** What a restore did. */
-export interface Restored {
+interface Restored {
   readonly contents: BackupContents;
   /** Where what was there before is now; null where nothing was, or a server has it. */
   readonly before: string | null;

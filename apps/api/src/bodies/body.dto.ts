@@ -4,7 +4,7 @@ import { measureErrors } from '../measures/in-request.ts';
 import { itemDto, recordDto } from '../records/record-dto.ts';
 
 /** One measurement of a body, kept as it was entered. */
-export class BodyMeasureDto extends itemDto(BODY_RECORD.measures, {}) {}
+class BodyMeasureDto extends itemDto(BODY_RECORD.measures, {}) {}
 
 /** A body, as the maker gives it. */
 export class BodyDto extends recordDto(BODY_RECORD, { measures: BodyMeasureDto }) implements CrossFieldRules {

@@ -30,7 +30,7 @@ export class ProfileRequestDto {
   rules?: RulesDto | null;
 }
 
-export const STATES = ['measured', 'estimated', 'missing'] as const;
+const STATES = ['measured', 'estimated', 'missing'] as const;
 
 const NAME = { type: 'string', enum: [...BODY_DIMENSIONS] } as const;
 const PARAMS = {
@@ -117,7 +117,7 @@ export class GarmentQuestionDto {
   wouldBe!: number;
 }
 
-export class NextMeasureDto {
+class NextMeasureDto {
   @ApiProperty(NAME)
   name!: string;
   @ApiProperty({

@@ -5,10 +5,10 @@ import { ThicknessDto } from '../measures/length.dto.ts';
 import { recordDto } from '../records/record-dto.ts';
 
 /** How far it pulls, as (pulled − at rest)/at rest. */
-export class StretchDto extends recordDto(STRETCH_RECORD, {}) {}
+class StretchDto extends recordDto(STRETCH_RECORD, {}) {}
 
 /** What washing and hanging do, as (after − before)/before; negative where it shrinks. */
-export class GrowthDto extends recordDto(GROWTH_RECORD, {}) {}
+class GrowthDto extends recordDto(GROWTH_RECORD, {}) {}
 
 const NESTED = { thickness: ThicknessDto, stretch: StretchDto, growth: GrowthDto };
 

@@ -6,10 +6,10 @@ import { itemDto, recordDto } from '../records/record-dto.ts';
 import { LayerDto } from './layer.dto.ts';
 
 /** One measurement of a garment laid flat, kept as it was entered. */
-export class GarmentMeasureDto extends itemDto(GARMENT_RECORD.measures, {}) {}
+class GarmentMeasureDto extends itemDto(GARMENT_RECORD.measures, {}) {}
 
 /** How a garment wears, region by region. */
-export class WearsDto extends recordDto(WEARS_RECORD, {}) {}
+class WearsDto extends recordDto(WEARS_RECORD, {}) {}
 
 const NESTED = { measures: GarmentMeasureDto, thickness: ThicknessDto, layer: LayerDto, wears: WearsDto };
 

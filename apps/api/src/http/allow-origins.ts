@@ -1,7 +1,7 @@
 import type { NextFunction, Request, RequestHandler, Response } from 'express';
 
 /** The addresses that a read key opens. */
-export const READ_KEY_ADDRESS = /^\/v1\/target-sheets(?:\/[0-9a-f-]{36})?$/;
+const READ_KEY_ADDRESS = /^\/v1\/target-sheets(?:\/[0-9a-f-]{36})?$/;
 
 /** What a page may send beside what every page may, what it may read of the answer, and for how long it need not ask again. */
 const PREFLIGHT = {

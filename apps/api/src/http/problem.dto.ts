@@ -1,7 +1,7 @@
 import { ApiProperty } from '@nestjs/swagger';
 
 /** One wrong field, as documented. */
-export class FieldErrorDto {
+class FieldErrorDto {
   @ApiProperty({
     type: 'string',
     required: false,

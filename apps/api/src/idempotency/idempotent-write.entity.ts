@@ -1,7 +1,7 @@
 import { EntitySchema } from 'typeorm';
 
 /** What was made for a request that can be sent again, so that it is made once. Kept for a day. */
-export interface IdempotentWriteRow {
+interface IdempotentWriteRow {
   id: string;
   makerId: string;
   /** The request's Idempotency-Key. */

@@ -1,6 +1,6 @@
 import { EntitySchema } from 'typeorm';
 
-export interface MakerRow {
+interface MakerRow {
   id: string;
   createdAt: string;
 }

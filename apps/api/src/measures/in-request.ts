@@ -11,7 +11,7 @@ const NAMES: readonly (readonly [RegExp, string])[] = [
 ];
 
 /** A lib's pointer as one into the request. */
-export function pointerInRequest(pointer: string): string {
+function pointerInRequest(pointer: string): string {
   return NAMES.reduce((text, [theirs, ours]) => text.replace(theirs, ours), pointer);
 }
 

@@ -3,7 +3,7 @@ import { join, relative, sep } from 'node:path';
 
 /** Codings that the build has written a file in beside the plain one, the better first, with their suffixes. */
 const SUFFIXES = { br: '.br', gzip: '.gz' } as const;
-export type Coding = keyof typeof SUFFIXES;
+type Coding = keyof typeof SUFFIXES;
 
 /** A file of the built page. */
 export interface PageFile {

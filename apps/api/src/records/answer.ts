@@ -3,7 +3,7 @@ import { etagOf } from '../http/if-match.ts';
 import type { Page } from '../http/page.ts';
 import type { RecordRow } from './record.entity.ts';
 
-export type KeptDocument<D> = D & Pick<RecordRow, 'id' | 'version' | 'createdAt' | 'updatedAt'>;
+type KeptDocument<D> = D & Pick<RecordRow, 'id' | 'version' | 'createdAt' | 'updatedAt'>;
 
 /** A record as the API shows it. */
 export function keptDocument<D extends object>({

@@ -13,7 +13,7 @@ import type { KeptRecords } from './kept-records.ts';
 import { Creates, Erases, Lists, Reads, Replaces } from './record-endpoints.ts';
 
 /** What is particular to one kind of record. */
-export interface RecordKind<S extends RecordSchema> {
+interface RecordKind<S extends RecordSchema> {
   /** In the address: `bodies`. */
   readonly path: string;
   /** In the documentation: `a body`. */

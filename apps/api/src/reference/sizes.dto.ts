@@ -3,7 +3,7 @@ import { BODY_DIMENSIONS, FIGURES } from '#body';
 import { NoteDto } from './note.dto.ts';
 
 /** As documented; the values are `#body`'s own. */
-export class SizeRangeDto {
+class SizeRangeDto {
   @ApiProperty({ type: 'number' })
   low!: number;
   @ApiProperty({
@@ -22,7 +22,7 @@ const BY_DIMENSION = {
 };
 
 @ApiExtraModels(SizeRangeDto)
-export class SizeRowDto {
+class SizeRowDto {
   @ApiProperty({ type: 'string', description: 'Id of the table it is a row of.' })
   table!: string;
   @ApiProperty({ type: 'string', example: 'M' })
@@ -37,7 +37,7 @@ export class SizeRowDto {
   mm!: object;
 }
 
-export class SizeMeasureDto {
+class SizeMeasureDto {
   @ApiProperty({ type: 'string', enum: [...BODY_DIMENSIONS] })
   name!: string;
   @ApiProperty({ type: 'string', description: 'The words it is printed under.' })

@@ -34,7 +34,7 @@ export const pendingMigrations = (dataSource: DataSource): Promise<Migration[]> 
   new MigrationExecutor(dataSource).getPendingMigrations();
 
 /** The migrations a database has been through that this program does not know. */
-export async function unknownMigrations(dataSource: DataSource): Promise<string[]> {
+async function unknownMigrations(dataSource: DataSource): Promise<string[]> {
   const known = new Set(dataSource.migrations.map(({ name, constructor }) => name ?? constructor.name));
   const executed = await new MigrationExecutor(dataSource).getExecutedMigrations();
   return executed.map(({ name }) => name).filter((name) => !known.has(name));

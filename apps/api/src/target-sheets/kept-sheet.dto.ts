@@ -16,7 +16,7 @@ const CHANGED: ApiPropertyOptions = {
 };
 
 /** A kept sheet in a list. */
-export class SheetEntryDto {
+class SheetEntryDto {
   @ApiProperty(ID)
   id!: string;
   @ApiProperty(TIME)
@@ -45,7 +45,7 @@ export class SheetPage {
 }
 
 /** A kept record that a sheet was made from. */
-export class SheetInputDto {
+class SheetInputDto {
   @ApiProperty(ID)
   id!: string;
   @ApiProperty({ type: 'integer', description: 'The version the sheet was made from.' })

@@ -19,7 +19,7 @@ import { sheetInput } from './sheet-input.ts';
 import type { SheetChoices, SheetRequest } from './sheet-request.ts';
 
 /** A sheet of a run, with the size it is for. */
-export interface SizedSheet {
+interface SizedSheet {
   readonly size: string;
   readonly sheet: TargetSheet;
 }

@@ -3,7 +3,7 @@ import type { TargetSheet } from '#target-sheet';
 import type { StoredSheetRequest } from './sheet-request.ts';
 
 /** What a list says of a sheet. */
-export type SheetSummary = Pick<TargetSheet, 'title' | 'unit'> &
+type SheetSummary = Pick<TargetSheet, 'title' | 'unit'> &
   Pick<TargetSheet['design'], 'silhouette' | 'construction' | 'length' | 'neckline'>;
 
 export function summaryOf({ title, unit, design }: TargetSheet): SheetSummary {

@@ -5,15 +5,13 @@ import type { YarnNotes } from '../notebook/notebook.ts';
 import { yarnAsWritten } from '../reading/yarn-record.ts';
 import { memoizeLast } from './memoize-last.ts';
 
-export { categoryOfGauge } from '../reading/category-of-gauge.ts';
-
 /** An ordinary fabric stands in until something is known of the yarn (mm; assumed: worsted stockinette). */
 const ORDINARY = { thicknessMm: 3, thicknessU: 1 };
 
 /** What of a yarn may be out of all reach. */
-export type WrongOfYarn = keyof typeof say.yarn.wrong;
+type WrongOfYarn = keyof typeof say.yarn.wrong;
 
-export interface ReadFabric {
+interface ReadFabric {
   readonly input: FabricInput;
   /** Resolved from what was written; null while too little is known, and then `input` is an ordinary fabric. */
   readonly fabric: Fabric | null;

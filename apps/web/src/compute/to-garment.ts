@@ -5,7 +5,7 @@ import { lengthOf } from '../reading/believed-garment.ts';
 import { toGarmentRecord } from '../reading/garment-record.ts';
 import { memoizeLast } from './memoize-last.ts';
 
-export { isNoThickness, lengthOf, thicknessOf } from '../reading/believed-garment.ts';
+export { isNoThickness, lengthOf } from '../reading/believed-garment.ts';
 
 /** The measures that could be read and believed, mm. */
 export function flatMeasures({ measures }: Pick<GarmentNotes, 'measures'>): FlatMeasures {

@@ -1,5 +1,5 @@
 /** What the API stores of an entry: its id, the version last seen, and the record of that version as text. */
-export interface Stored {
+interface Stored {
   readonly id: string;
   readonly etag: string;
   readonly seen: string;

@@ -28,7 +28,7 @@ export const updateCollection = <K extends Kind>(
   how: (collection: Collection<Kinds[K]>) => Collection<Kinds[K]>,
 ): Notebook => ({ ...notebook, [kind]: how(collectionOf(notebook, kind)) });
 
-export const blankEntry = <K extends Kind>(kind: K, tape: Tape): Entry<Kinds[K]> =>
+const blankEntry = <K extends Kind>(kind: K, tape: Tape): Entry<Kinds[K]> =>
   newEntry<Kinds[K]>(newKey(), BLANK[kind](tape));
 
 /** True while nothing was written on it. */

@@ -4,17 +4,16 @@ import type { say } from '../messages.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
 
 /** What can be wrong with a text, in a word; `why` says it in full. */
-export type Problem = keyof typeof say.field.wrong;
+type Problem = keyof typeof say.field.wrong;
 
 /** What a written text was understood as: a value in mm (or g) and the tape it was read on, or why there is none. */
-export type Reading =
+type Reading =
   | { readonly is: 'empty' }
   | { readonly is: 'value'; readonly value: number; readonly tape: Tape }
   | { readonly is: 'wrong'; readonly problem: Problem; readonly why: string };
 
 /** What a field asks for; says the unit of a bare number. */
-export const QUANTITIES = ['length', 'small', 'signed', 'mass'] as const;
-export type Quantity = (typeof QUANTITIES)[number];
+export type Quantity = 'length' | 'small' | 'signed' | 'mass';
 
 const LENGTH: Readonly<Record<Tape, LengthUnit>> = { cm: 'cm', in: '[in_i]' };
 const SMALL: Readonly<Record<Tape, LengthUnit>> = { cm: 'mm', in: '[in_i]' };

@@ -16,7 +16,7 @@ export const showMeasure = (value: number, dimension: BodyDimension, tape: Tape)
       ? `${showNumber(value / 1000)} kg`
       : `${showNumber(value / POUND_GRAMS)} lb`;
 
-export interface Shown {
+interface Shown {
   readonly value: string;
   /** The value and its lower end without their unit, for a line that shows the unit once. */
   readonly bare: readonly [value: string, low: string];

@@ -7,7 +7,7 @@ import { toBody } from '../compute/to-body.ts';
 import { toFabric } from '../compute/to-fabric.ts';
 
 /** The record of each kind. */
-export interface Records {
+interface Records {
   readonly bodies: BodyRecord;
   readonly garments: GarmentRecord;
   readonly yarns: FabricRecord;

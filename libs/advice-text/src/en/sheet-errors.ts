@@ -3,7 +3,7 @@ import { say } from '../say.ts';
 import type { Flaw, FlawCodes, SheetErrors } from '../sheet-codes.ts';
 
 /** How a part of a document breaks its schema, after where it is. */
-export const flaws: Catalogue<FlawCodes> = {
+const flaws: Catalogue<FlawCodes> = {
   'wrong-type': ({ types, found }) => `must be ${types.join(' or ')}, but is ${found}`,
   'not-the-constant': ({ constant }) => `must be ${JSON.stringify(constant)}`,
   'not-among': ({ known }) => `must be one of ${known.map((word) => word ?? 'null').join(', ')}`,

@@ -10,7 +10,7 @@ export interface Gaussian {
 }
 
 /** How well a distribution explains some of its numbers. */
-export interface Explained {
+interface Explained {
   /** Squared Mahalanobis distance of the known values from their means. */
   readonly distance: number;
   /** Logarithm of the density of the known values, without the constant −k·ln(2π)/2. */
@@ -21,7 +21,7 @@ export interface Explained {
 }
 
 /** What some of the numbers make the rest most probably be. */
-export interface Regressed extends Pick<Explained, 'distance' | 'logDensity'> {
+interface Regressed extends Pick<Explained, 'distance' | 'logDensity'> {
   /** Which of the numbers are the rest, ascending; `mean` are theirs. */
   readonly rest: readonly number[];
   readonly mean: readonly number[];

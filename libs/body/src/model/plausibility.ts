@@ -4,7 +4,7 @@ import type { KnownLogs } from './known-logs.ts';
 import { zeros } from './zeros.ts';
 
 /** A step of one value's logarithm. */
-export interface Move {
+interface Move {
   readonly index: number;
   readonly by: number;
 }

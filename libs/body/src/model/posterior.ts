@@ -5,7 +5,7 @@ import { explain, regress } from './gaussian.ts';
 import type { KnownLogs } from './known-logs.ts';
 import { priorOf, type Prior } from './prior.ts';
 
-export type Sex = 'woman' | 'man';
+type Sex = 'woman' | 'man';
 
 /**
  * For whom the spread is to be honest.
@@ -16,7 +16,7 @@ export type Sex = 'woman' | 'man';
 export type Spread = 'anyone' | 'anyone-as-surveyed' | 'surveyed';
 
 /** What is prepared once for all bodies: of each sex, how people are spread, and how the surveys are. */
-export type Priors = Readonly<Record<Sex, { readonly truth: Prior; readonly surveyed: Prior }>>;
+type Priors = Readonly<Record<Sex, { readonly truth: Prior; readonly surveyed: Prior }>>;
 
 export function priorsOf(coefficients: BodyModelCoefficients, spread: Spread): Priors {
   const doubts = spread === 'anyone';

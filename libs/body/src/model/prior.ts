@@ -5,7 +5,7 @@ import type { Gaussian } from './gaussian.ts';
 import { zeros } from './zeros.ts';
 
 /** What is added to the surveys' own spread. */
-export interface Widening {
+interface Widening {
   /** People who are not soldiers: the spread inflated, the shift between populations, age at waist and hip. */
   readonly others: boolean;
   /** The doubt of the mappings from the surveys' measures to the trade's. */

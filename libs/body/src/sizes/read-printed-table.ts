@@ -6,7 +6,7 @@ import type { PublishedSizes, SizeMeasure, SizeRange, SizeRow } from './publishe
 type Cell = number | readonly number[];
 
 /** A table as its JSON file holds it: a line a measure, a column a size. JSON has no closed lists, so its words are strings here. */
-export interface PrintedTable {
+interface PrintedTable {
   readonly id: string;
   readonly label: string;
   readonly title: string;

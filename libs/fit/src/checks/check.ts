@@ -79,7 +79,7 @@ export interface FoundRemedy {
 }
 
 /** The codes of remedies that say no more than by how much. */
-export type PlainRemedy = {
+type PlainRemedy = {
   [Code in keyof RemedyCodes]: { byMm: number } extends RemedyCodes[Code] ? Code : never;
 }[keyof RemedyCodes];
 /** What is said of a remedy that moves a number by so many mm. */
@@ -106,7 +106,7 @@ export interface Steps {
 }
 
 type DetailsOf<Finding> = Finding extends CheckFinding<infer Details> ? Details : never;
-export type CheckDetails = DetailsOf<CheckCodes[CheckCode]>;
+type CheckDetails = DetailsOf<CheckCodes[CheckCode]>;
 
 /** One check of whether a garment goes on, stays on and can be made. */
 export interface CheckRule {

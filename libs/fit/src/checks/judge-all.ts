@@ -11,7 +11,7 @@ import { messageOf } from './message.ts';
 import { uncertainMeasure } from './uncertain-measure.ts';
 
 /** A check with what came of it. */
-export interface Judged {
+interface Judged {
   readonly rule: CheckRule;
   readonly check: Check;
 }
@@ -76,7 +76,7 @@ function judgeOne(
 }
 
 /** What the checks may say of a garment. */
-export const knownGarment = ({ choices, model, wearer, kappa, numbers, evaluation }: Computed): KnownGarment => ({
+const knownGarment = ({ choices, model, wearer, kappa, numbers, evaluation }: Computed): KnownGarment => ({
   choices,
   garment: model.garment,
   figure: wearer.figure,

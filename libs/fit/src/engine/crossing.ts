@@ -1,5 +1,5 @@
 /** A place on a line, and what a function makes of it. */
-export type Probe = readonly [x: number, y: number];
+type Probe = readonly [x: number, y: number];
 
 /** So often one end may stay before the bracket is halved: where the function lies flat, the step hardly moves. */
 const STAYS = 3;

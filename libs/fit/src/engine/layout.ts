@@ -3,7 +3,7 @@ import { Jacobian, NONE } from './jacobian.ts';
 import { Tape } from './tape.ts';
 
 /** Where the derivatives by a quantity are. */
-export interface Column {
+interface Column {
   readonly jacobian: Jacobian;
   readonly at: number;
 }
@@ -15,7 +15,7 @@ export interface Dependency {
 }
 
 /** An output that moves with a quantity: which one, its place, and the place of the derivative. */
-export interface Follower {
+interface Follower {
   readonly output: number;
   readonly place: number;
   readonly derivative: number;

@@ -22,7 +22,7 @@ interface CheckDetails {
 type DetailsOf<Code> = Code extends keyof CheckDetails ? CheckDetails[Code] : NoParams;
 
 /** Why the numbers of a check are not known, where no measure of the body would tell. */
-export type Lack = Extract<keyof NoAdviceCodes, 'garment-measure-missing' | 'no-shape-joins'>;
+type Lack = Extract<keyof NoAdviceCodes, 'garment-measure-missing' | 'no-shape-joins'>;
 
 /**
  * What came of a check. `barely`: it holds, and may not; `uncertain`: the same, for want of one measure alone; `unless-it-stretches`:

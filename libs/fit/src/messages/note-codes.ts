@@ -46,6 +46,6 @@ export interface NoteCodes {
 export type NoteMessage = MessageOf<NoteCodes>;
 
 /** Where the work can hurt someone. */
-export type CautionCode = 'no-cords' | 'closures-hold' | 'neck-not-tight' | 'nightwear' | 'fibre-allergy';
+type CautionCode = 'no-cords' | 'closures-hold' | 'neck-not-tight' | 'nightwear' | 'fibre-allergy';
 export type CautionCodes = { readonly [Code in CautionCode]: NoParams };
 export type CautionMessage = MessageOf<CautionCodes>;

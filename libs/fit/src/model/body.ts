@@ -6,7 +6,7 @@ import { INPUTS } from './inputs.ts';
 const { band, frontBand, overlap } = INPUTS;
 
 /** Widths at the shoulders; of a garment with armhole edges. mm */
-export interface Shoulders {
+interface Shoulders {
   /** Finished, from a vest's band on. */
   readonly width: Quantity;
   readonly onPiece: Quantity;
@@ -19,7 +19,7 @@ export interface Shoulders {
 }
 
 /** Half a front that opens. mm */
-export interface HalfFront {
+interface HalfFront {
   readonly panel: Quantity;
   readonly hem: Quantity;
   readonly neck: Quantity;

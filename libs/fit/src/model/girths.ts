@@ -54,7 +54,7 @@ const keptFlat = (width: Quantity, c: number, reach = 1, refReach = 1): Quantity
 export const midOf = (F: Quantity): Quantity => minus(F, times(4 - Math.PI, t));
 
 /** The flat girth of a mid girth: `F = M + (4 − π)t`. */
-export const flatOf = (M: Quantity): Quantity => plus(M, times(4 - Math.PI, t));
+const flatOf = (M: Quantity): Quantity => plus(M, times(4 - Math.PI, t));
 
 /** The ease of a flat girth in the table's terms: `Eₜ = F − B − 2πs − 4(t − t₀)`. */
 const easeOf = (F: Quantity, thickness: Quantity, layer: Quantity): Quantity =>

@@ -4,7 +4,7 @@ import { constant, hypot, leg, minus, plus, product, quotient, sqrt, times, type
  * Length of half an ellipse of width w and depth d: `(π/2)(3(a + d) − √((3a + d)(a + 3d)))`, a = w/2.
  * Source: S. Ramanujan, Modular equations and approximations to π, Quarterly Journal of Mathematics 45 (1914); from memory.
  */
-export function halfEllipse(w: Quantity, d: Quantity): Quantity {
+function halfEllipse(w: Quantity, d: Quantity): Quantity {
   const a = times(0.5, w);
   const under = product(plus(times(3, a), d), plus(a, times(3, d)));
   return times(Math.PI / 2, minus(times(3, plus(a, d)), sqrt(under)));

@@ -2,7 +2,7 @@ import type { Quantity } from '#measure';
 import type { DimensionName, PieceName } from '../advice.ts';
 
 /** How far a number may be rounded before any check limits it: the ease band, a rule's share of it, or the rule for lengths. */
-export type Range = 'band' | 'upper-arm-ease' | 'wrist-ease' | 'length';
+type Range = 'band' | 'upper-arm-ease' | 'wrist-ease' | 'length';
 
 /** The number that is rounded with a dimension. All that depends on it follows. */
 export interface Rounded {

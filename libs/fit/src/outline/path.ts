@@ -7,7 +7,7 @@ export type Path = readonly Point[];
 /** The value of a quantity, mm. */
 export type ValueOf = (of: Quantity) => number;
 
-export const distance = (a: Point, b: Point): number => Math.sqrt((a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2);
+const distance = (a: Point, b: Point): number => Math.sqrt((a[0] - b[0]) ** 2 + (a[1] - b[1]) ** 2);
 
 export function lengthOf(path: Path): number {
   let sum = 0;

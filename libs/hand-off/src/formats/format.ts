@@ -7,7 +7,7 @@ import type { Json, PlannerTakes } from '../planner-takes.ts';
 export type MappingWarning = PlannerWarning & { readonly name: string };
 
 /** A sheet as written: a JSON value, or the text of a CSV. */
-export interface Written {
+interface Written {
   readonly payload: Json;
   readonly warnings: readonly MappingWarning[];
 }

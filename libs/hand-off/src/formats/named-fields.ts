@@ -12,7 +12,7 @@ import type { MappingWarning } from './format.ts';
 export const hasOwnNames = ({ names }: PlannerTakes): boolean => Object.keys(names).length > 0;
 
 /** A sheet in a planner's unit and rounded to its step, the names that it is sent, and what stands under each. */
-export interface NamedFields {
+interface NamedFields {
   readonly rounded: TargetSheet;
   readonly names: readonly string[];
   readonly value: (name: string) => string | number | undefined;

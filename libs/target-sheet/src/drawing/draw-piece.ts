@@ -20,7 +20,7 @@ export interface Measure {
 export type Line = readonly [Point, Point];
 
 /** What something takes up on a drawing, y down. */
-export interface Frame {
+interface Frame {
   readonly left: number;
   readonly right: number;
   readonly top: number;

@@ -22,7 +22,7 @@ export interface Schematic {
 }
 
 /** Narrowest drawing that can be read; a narrower wish is drawn so wide. */
-export const NARROWEST = 280;
+const NARROWEST = 280;
 const DEFAULT_WIDTH = 960;
 /** The tallest piece, in drawing units. */
 const TALLEST = 300;

@@ -1,5 +1,5 @@
 /** Widest line of a printed sheet, in characters. */
-export const LINE_WIDTH = 80;
+const LINE_WIDTH = 80;
 
 /** Control and direction characters, which a terminal would obey. */
 const OBEYED = /[\p{Cc}\u200e\u200f\u2028-\u202e\u2066-\u2069]+/gu;
@@ -9,7 +9,7 @@ const UNIT = /(?<=\d) (?=(?:%|mm|cm|in|g)(?!\w))/g;
 const UNBROKEN = '\u00a0';
 
 /** Text with nothing in it but characters and single spaces. */
-export const plain = (text: string): string => text.replace(OBEYED, ' ').replace(/ +/g, ' ').trim();
+const plain = (text: string): string => text.replace(OBEYED, ' ').replace(/ +/g, ' ').trim();
 
 export const widthOf = (text: string): number => [...text].length;
 

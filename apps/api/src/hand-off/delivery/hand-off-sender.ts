@@ -10,7 +10,7 @@ import { PlannerPost, type PostResult } from './post.ts';
 import { transitionAfter } from './transition.ts';
 
 /** Something to send to a planner, signed. */
-export interface Message {
+interface Message {
   readonly id: string;
   readonly contentType: string;
   readonly body: string;

@@ -4,7 +4,7 @@ import type { PostResult } from './post.ts';
  * What an answer means (Standard Webhooks 1.0.0): 2xx has arrived; 410 asks to be sent nothing more; 429, 502 and 504
  * ask to slow down; anything else, a redirect too, is tried again.
  */
-export type Verdict = 'arrived' | 'gone' | 'slow-down' | 'try-again';
+type Verdict = 'arrived' | 'gone' | 'slow-down' | 'try-again';
 
 export function verdictOf(result: PostResult): Verdict {
   if ('failure' in result) return 'try-again';

@@ -16,7 +16,7 @@ import { newHandOff, sameAsBefore, type RequestIdentity } from './new-hand-off.t
 import { Outbox } from './outbox.ts';
 
 /** A request to hand a kept sheet on. */
-export interface HandOffRequest extends RequestIdentity {
+interface HandOffRequest extends RequestIdentity {
   readonly makerId: string;
   readonly targetSheetId: string;
   readonly plannerId: string;

@@ -8,7 +8,7 @@ import type { PlannerRow, SealedSecret } from './planner.entity.ts';
 const OVERLAP_MS = 24 * 3600 * 1000;
 
 /** A new secret, to be shown once, and all of a planner's secrets with it, to be stored. */
-export interface MadeSecret {
+interface MadeSecret {
   readonly shown: string;
   readonly secrets: SealedSecret[];
 }

@@ -11,7 +11,7 @@ import { hashOf, newKeyText, shownOf } from './key-text.ts';
 import { READ_KEY, type ReadKeyRow } from './read-key.entity.ts';
 
 /** What a key is made for. */
-export type KeyPurpose = Pick<ReadKeyRow, 'title' | 'targetSheetId' | 'expiresAt'>;
+type KeyPurpose = Pick<ReadKeyRow, 'title' | 'targetSheetId' | 'expiresAt'>;
 
 /** A new key: its text is shown this once. */
 export interface MadeKey {

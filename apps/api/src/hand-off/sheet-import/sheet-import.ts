@@ -12,7 +12,7 @@ import { TargetSheetRepository } from '../../target-sheets/target-sheet.reposito
 const LONGEST_VERSION = 40;
 
 /** A sheet read in, and whether it was kept here before. */
-export interface ReadIn {
+interface ReadIn {
   readonly row: TargetSheetRow;
   readonly known: boolean;
 }

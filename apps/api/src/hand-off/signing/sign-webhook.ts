@@ -2,7 +2,7 @@ import { createHmac } from 'node:crypto';
 import { keyOf } from './webhook-secret.ts';
 
 /** The headers by which a planner knows that a delivery is ours, and a repeated one from a new one (Standard Webhooks 1.0.0). */
-export interface WebhookHeaders {
+interface WebhookHeaders {
   /** The same for every attempt of one delivery. */
   readonly 'webhook-id': string;
   /** Whole seconds since 1970; new for every attempt. */
