@@ -44,7 +44,7 @@ const RECIPES: readonly Recipe[] = [
     asks: [
       'libs/fit/src/constructions/index.ts',
       'libs/advice-text/src/en/terms.ts',
-      'libs/target-sheet/src/text/chosen-lines.ts',
+      'libs/advice-text/src/en/printed.ts',
       'apps/web/src/drawing/drawn-construction.ts',
       MESSAGES,
       RECORDS,

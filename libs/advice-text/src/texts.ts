@@ -16,6 +16,7 @@ import type { NoParams } from '#measure';
 import type { Catalogue } from './catalogue.ts';
 import type { ErrorCodes } from './error-codes.ts';
 import type { MissingCodes, PlannerWarningCodes } from './planner-codes.ts';
+import type { PrintedCodes } from './printed-codes.ts';
 
 /** The codes of each kind of sentence. */
 export interface TextCodes {
@@ -37,6 +38,7 @@ export interface TextCodes {
   readonly caution: CautionCodes;
   readonly missing: MissingCodes;
   readonly plannerWarning: PlannerWarningCodes;
+  readonly printed: PrintedCodes;
 }
 
 /** Everything that is said in one language. */

@@ -10,6 +10,7 @@ import { howToMeasure } from './how-to-measure.ts';
 import { noAdvice } from './no-advice.ts';
 import { notes } from './notes.ts';
 import { missing, plannerWarnings } from './planners.ts';
+import { printed } from './printed.ts';
 import { bodyQuestions, garmentQuestions } from './questions.ts';
 import { remedies } from './remedies.ts';
 import { sources } from './sources.ts';
@@ -36,4 +37,5 @@ export const en: Texts = {
   caution: cautions,
   missing,
   plannerWarning: plannerWarnings,
+  printed,
 };

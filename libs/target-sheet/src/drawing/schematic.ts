@@ -1,6 +1,7 @@
 import type { Piece, PieceDimension } from '../sheet-parts.ts';
 import { inUnit } from '../in-unit.ts';
 import type { TargetSheet } from '../target-sheet.ts';
+import { printed } from '../text/printed.ts';
 import { asDrawn, drawPiece, isBand, type DrawnPiece } from './draw-piece.ts';
 import { flow, type PlacedPiece } from './flow.ts';
 import { lengthLabel } from './label.ts';
@@ -38,12 +39,12 @@ export function schematic(given: TargetSheet, options: { readonly width?: number
   const cells = drawn.map(({ piece, one }) => ({ drawn: one, words: [caption(piece), ...unplaced(piece, one, unit)] }));
   const { pieces, height } = flow(cells, { width, margin: MARGIN, top: MARGIN + LEGEND });
   return {
-    title: sheet.title || 'Target sheet',
+    title: sheet.title || printed('untitled', {}),
     description: sheet.pieces.map((piece) => described(piece, unit)).join(' '),
     width,
     height: height + MARGIN,
     scale,
-    legend: `${unit === 'cm' ? 'Centimetres' : 'Inches'}, as worn, drawn to scale`,
+    legend: printed('drawing-legend', { tape: unit }),
     pieces,
   };
 }

@@ -3,6 +3,7 @@ import { RATIO_CHECKS } from '../in-unit.ts';
 import type { Check } from '../sheet-parts.ts';
 import { decimalText, type MakersUnit } from './length-text.ts';
 import { inWords, wrap } from './lines.ts';
+import { printed } from './printed.ts';
 
 /** Their need is the difference of two lengths, and what they have is how large it may be. */
 const DIFFERENCES: readonly CheckName[] = ['under-the-arm', 'front-and-back', 'seam', 'nape-to-cuff'];
@@ -17,7 +18,7 @@ export function checkLines(checks: readonly Check[], unit: MakersUnit): string[]
     ...WORST_FIRST.flatMap((verdict) =>
       checks.filter((each) => each.verdict === verdict).flatMap((each) => oneCheck(each, unit)),
     ),
-    ...(unasked.length > 0 ? wrap(`${unasked.join(', ')}.`, '  does not apply: ') : []),
+    ...(unasked.length > 0 ? wrap(`${unasked.join(', ')}.`, `  ${printed('does-not-apply', {})}`) : []),
   ];
 }
 
@@ -35,11 +36,14 @@ function compared({ check, need, have }: Check, unit: MakersUnit): string {
   if (need === undefined || have === undefined) return '';
   if (RATIO_CHECKS.includes(check)) return `${need.toFixed(2)} against ${have.toFixed(2)}`;
   if (DIFFERENCES.includes(check))
-    return `difference ${decimalText(need, unit)} ${unit}, at most ${decimalText(have, unit)} ${unit}`;
+    return printed('at-most', {
+      difference: `${decimalText(need, unit)} ${unit}`,
+      most: `${decimalText(have, unit)} ${unit}`,
+    });
   return `needs ${decimalText(need, unit)} ${unit}, has ${decimalText(have, unit)} ${unit}`;
 }
 
 function chance({ chanceOfFailing, verdict }: Check): string {
   if (chanceOfFailing === undefined || verdict === 'fine') return '';
-  return `chance of failing ${Math.round(chanceOfFailing * 100)} %`;
+  return printed('chance-of-failing', { chance: chanceOfFailing });
 }
