@@ -35,6 +35,24 @@ const webMayImport = {
   send: ['notebook', 'reading', 'api', 'state', 'ui', 'field', 'kept'],
 };
 
+/** The folders of `libs/fit`, along the way of a request: each may import those before it. The engine's face is its index. */
+const fitFolders = [
+  'engine',
+  'design',
+  'messages',
+  'model',
+  'constructions',
+  'outline',
+  'inputs',
+  'checks',
+  'tracing',
+  'evaluation',
+  'remedies',
+  'judging',
+  'advice',
+];
+const fit = (name) => `^libs/fit/src/${name}/`;
+
 export default {
   forbidden: [
     { name: 'no-circles', severity: 'error', from: {}, to: { circular: true } },
@@ -59,6 +77,19 @@ export default {
       from: { path: lib(name), pathNot: '\\.spec\\.ts$' },
       to: { path: '^libs/', pathNot: [name, ...allowed].map(lib) },
     })),
+    ...fitFolders.map((name, at) => ({
+      name: `fit-${name}`,
+      severity: 'error',
+      from: { path: fit(name), pathNot: '\\.spec\\.ts$' },
+      to: { path: '^libs/fit/src/', pathNot: fitFolders.slice(0, at + 1).map(fit) },
+    })),
+    {
+      name: 'fit-engine-is-private',
+      comment: 'The rest of fit knows the engine by its index.',
+      severity: 'error',
+      from: { path: '^libs/fit/', pathNot: fit('engine') },
+      to: { path: fit('engine'), pathNot: 'engine/index\\.ts$' },
+    },
     ...Object.entries(webMayImport).map(([name, allowed]) => ({
       name: `web-${name}`,
       severity: 'error',

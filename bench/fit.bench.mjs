@@ -4,8 +4,8 @@
 import { advise, rulesWith } from '#fit';
 import { resolveBody } from '#body';
 import { resolveFabric } from '#fabric';
-import { compute } from '../dist/libs/fit/src/compute.js';
-import { sheetNumbers } from '../dist/libs/fit/src/sheet-numbers.js';
+import { compute } from '../dist/libs/fit/src/evaluation/compute.js';
+import { sheetNumbers } from '../dist/libs/fit/src/evaluation/sheet-numbers.js';
 import { withText } from '#target-sheet';
 
 const home = (name, value) => ({ name, value, how: 'home' });

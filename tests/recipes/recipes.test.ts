@@ -54,7 +54,7 @@ const RECIPES: readonly Recipe[] = [
   {
     title: 'Add a check.',
     name: 'thrown-away-check',
-    addition: { file: 'libs/fit/src/check-name.ts', after: "'nape-to-cuff',", text: " 'thrown-away-check'," },
+    addition: { file: 'libs/fit/src/design/check-name.ts', after: "'nape-to-cuff',", text: " 'thrown-away-check'," },
     asks: [
       'libs/fit/src/checks/index.ts',
       'libs/advice-text/src/en/checks.ts',
@@ -66,11 +66,11 @@ const RECIPES: readonly Recipe[] = [
     title: 'Add a dimension to the sheet.',
     name: 'thrown-away-depth',
     addition: {
-      file: 'libs/fit/src/advice.ts',
+      file: 'libs/fit/src/messages/advice.ts',
       after: 'export const ASSEMBLED_NAMES = [',
       text: " 'thrown-away-depth',",
     },
-    asks: ['libs/fit/src/dimension-table.ts', 'libs/advice-text/src/en/dimension-meanings.ts', MESSAGES],
+    asks: ['libs/fit/src/tracing/dimension-table.ts', 'libs/advice-text/src/en/dimension-meanings.ts', MESSAGES],
   },
   {
     title: 'Add a planner format.',

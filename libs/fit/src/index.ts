@@ -1,11 +1,11 @@
-export * from './design.ts';
-export * from './advice.ts';
-export type { FitRequest } from './fit-request.ts';
-export { advise } from './advise.ts';
-export { sensitivities } from './sensitivity.ts';
-export { type Rule, type RuleName, type Rules, RULES, ruleSource, RULES_VERSION, rulesWith } from './rules.ts';
-export { BODY_MEASURES } from './inputs.ts';
-export { MADE_MEASURES } from './made.ts';
+export * from './design/design.ts';
+export * from './messages/advice.ts';
+export type { FitRequest } from './inputs/fit-request.ts';
+export { advise } from './advice/advise.ts';
+export { sensitivities } from './evaluation/sensitivity.ts';
+export { type Rule, type RuleName, type Rules, RULES, ruleSource, RULES_VERSION, rulesWith } from './design/rules.ts';
+export { BODY_MEASURES } from './inputs/inputs.ts';
+export { MADE_MEASURES } from './inputs/made.ts';
 export {
   CHOSEN_LENGTH_RECORD,
   DESIGN_RECORD,
@@ -14,9 +14,9 @@ export {
   GIRTH_DIFFERENCE_RECORD,
   type DesignRecord,
   type StoredDesign,
-} from './design-record.ts';
-export { designFromRecord } from './design-from-record.ts';
+} from './design/design-record.ts';
+export { designFromRecord } from './design/design-from-record.ts';
 export type * from './messages/index.ts';
-export type { FitErrors, MadeUnfit } from './fit-errors.ts';
-export { madeFromRecord } from './made-from-record.ts';
-export { MADE_PIECE_RECORD, type MadePieceRecord, type StoredMadePiece } from './made-record.ts';
+export type { FitErrors, MadeUnfit } from './design/fit-errors.ts';
+export { madeFromRecord } from './inputs/made-from-record.ts';
+export { MADE_PIECE_RECORD, type MadePieceRecord, type StoredMadePiece } from './inputs/made-record.ts';

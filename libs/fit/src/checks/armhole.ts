@@ -1,7 +1,7 @@
 import { minus, plus, times } from '#measure';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import { INPUTS } from '../model/inputs.ts';
-import { bodyIsMade } from '../made-pieces.ts';
+import { bodyIsMade } from '../design/made-pieces.ts';
 import { type CheckRule, closeStretch, isCloseFitting, never } from './check.ts';
 
 export const armhole: CheckRule = {

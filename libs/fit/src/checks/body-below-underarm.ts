@@ -1,6 +1,6 @@
 import { plus } from '#measure';
 import { INPUTS } from '../model/inputs.ts';
-import { bodyIsMade } from '../made-pieces.ts';
+import { bodyIsMade } from '../design/made-pieces.ts';
 import { always, type CheckRule, never } from './check.ts';
 import { armholeOf, hasArmholeToSpare, those } from './cures.ts';
 

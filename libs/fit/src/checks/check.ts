@@ -1,15 +1,15 @@
 import type { BodyDimension, Figure } from '#body';
 import type { Quantity } from '#measure';
-import type { CheckName, DimensionName } from '../advice.ts';
-import type { Choices } from '../choices.ts';
+import type { CheckName, DimensionName } from '../messages/advice.ts';
+import type { Choices } from '../design/choices.ts';
 import type { CheckCode, CheckCodes, CheckFinding } from '../messages/check-codes.ts';
 import type { Cure } from '../messages/cure.ts';
 import type { RemedyCodes, RemedyMessage } from '../messages/remedy-codes.ts';
 import type { WishCode } from '../messages/wish-codes.ts';
 import type { GarmentModel } from '../model/garment-model.ts';
 import type { InputValues } from '../model/inputs.ts';
-import type { ValueOf } from '../outline/path.ts';
-import type { RuleName } from '../rules.ts';
+import type { ValueOf } from '../model/path.ts';
+import type { RuleName } from '../design/rules.ts';
 
 /** What a check compares: it holds where need ≤ have. mm, or ratios. */
 export interface Limits {

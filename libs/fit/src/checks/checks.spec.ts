@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { adviceOn, check, made, type Differs } from '../../../../tests/support/fit-samples.ts';
-import { CHECKS, type CheckName } from '../advice.ts';
+import { CHECKS, type CheckName } from '../messages/advice.ts';
 import { CHECK_RULES } from './index.ts';
 
 const applying = (differs: Differs = {}): CheckName[] =>

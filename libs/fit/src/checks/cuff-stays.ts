@@ -1,5 +1,5 @@
 import { INPUTS } from '../model/inputs.ts';
-import { sleeveIsMade } from '../made-pieces.ts';
+import { sleeveIsMade } from '../design/made-pieces.ts';
 import { always, type CheckRule, hasSleeve, never } from './check.ts';
 
 /** A rib that stretches by less beyond the hand than this passes no hand that a closer cuff would stay above (assumed). */

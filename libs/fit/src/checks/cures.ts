@@ -1,7 +1,7 @@
 import { CONSTRUCTIONS } from '../constructions/index.ts';
-import { bodyIsMade } from '../made-pieces.ts';
+import { bodyIsMade } from '../design/made-pieces.ts';
 import type { Cure, Opening } from '../messages/cure.ts';
-import type { Choices } from '../choices.ts';
+import type { Choices } from '../design/choices.ts';
 import type { FoundRemedy, KnownGarment, RemedySearch, Situation } from './check.ts';
 
 /** The cures whose condition holds. */

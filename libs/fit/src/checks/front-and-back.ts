@@ -1,6 +1,6 @@
 import { constant, minus } from '#measure';
 import { INPUTS } from '../model/inputs.ts';
-import { frontIsMade } from '../made-pieces.ts';
+import { frontIsMade } from '../design/made-pieces.ts';
 import { always, type CheckRule, never } from './check.ts';
 
 /** How much longer the body is in front than behind. */

@@ -1,6 +1,6 @@
 import { times } from '#measure';
 import { INPUTS } from '../model/inputs.ts';
-import { sleeveIsMade } from '../made-pieces.ts';
+import { sleeveIsMade } from '../design/made-pieces.ts';
 import { type CheckRule, hasSleeve, never } from './check.ts';
 
 export const handThroughCuff: CheckRule = {

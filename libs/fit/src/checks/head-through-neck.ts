@@ -1,6 +1,6 @@
 import { min, times } from '#measure';
 import { INPUTS } from '../model/inputs.ts';
-import { bodyIsMade, frontIsMade } from '../made-pieces.ts';
+import { bodyIsMade, frontIsMade } from '../design/made-pieces.ts';
 import { type CheckRule, isPulledOn, never } from './check.ts';
 import { openingOf, those } from './cures.ts';
 

@@ -1,7 +1,7 @@
 import { plus, times } from '#measure';
 import { INPUTS } from '../model/inputs.ts';
-import { waistLevel } from '../hip-reached.ts';
-import { bodyIsMade } from '../made-pieces.ts';
+import { waistLevel } from '../inputs/hip-reached.ts';
+import { bodyIsMade } from '../design/made-pieces.ts';
 import { type CheckRule, closeStretch, isCloseFitting, never } from './check.ts';
 import { easeThat, moreEaseUnlessMade, those } from './cures.ts';
 

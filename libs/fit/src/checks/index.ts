@@ -1,4 +1,4 @@
-import type { CheckName } from '../advice.ts';
+import type { CheckName } from '../messages/advice.ts';
 import { armhole } from './armhole.ts';
 import { bodyBelowUnderarm } from './body-below-underarm.ts';
 import type { CheckRule } from './check.ts';

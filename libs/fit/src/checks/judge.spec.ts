@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { minus, unknown } from '#measure';
-import { rulesWith } from '../rules.ts';
+import { rulesWith } from '../design/rules.ts';
 import type { CheckRule, TracedCheck } from './check.ts';
 import { hip } from './hip.ts';
 import { chanceOfFailing, isSure, marginOf, uncertaintyWithMaking } from './judge.ts';

@@ -1,7 +1,7 @@
 import { normalCdf } from '#measure';
-import type { Rules } from '../rules.ts';
+import type { Rules } from '../design/rules.ts';
 import type { TracedCheck } from './check.ts';
-import type { ValueOf } from '../outline/path.ts';
+import type { ValueOf } from '../model/path.ts';
 
 /** A margin within this of zero is zero: what is left of it is rounding, mm (ratios: 1). */
 const NO_MARGIN = 1e-9;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { adviceOn, check, fabricOf, made, womanWith, type Differs } from '../../../../tests/support/fit-samples.ts';
-import type { CheckName } from '../advice.ts';
+import type { CheckName } from '../messages/advice.ts';
 
 /** The plain request in numbers, mm: t 3, E 75, F 1015, A 242.5, cuff 181.25 flat. */
 const PANEL = (1015 - (4 - Math.PI) * 3) / 2;

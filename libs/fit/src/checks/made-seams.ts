@@ -1,5 +1,5 @@
 import { times, type Quantity } from '#measure';
-import type { Choices } from '../choices.ts';
+import type { Choices } from '../design/choices.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { GarmentModel } from '../model/garment-model.ts';
 import type { SeamEdges } from '../messages/check-codes.ts';

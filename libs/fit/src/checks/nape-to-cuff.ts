@@ -1,6 +1,6 @@
 import { abs, constant, minus } from '#measure';
 import type { GarmentModel } from '../model/garment-model.ts';
-import type { ValueOf } from '../outline/path.ts';
+import type { ValueOf } from '../model/path.ts';
 import { type CheckRule, never } from './check.ts';
 
 /** How far past the planned cuff the sleeve ends, mm. */

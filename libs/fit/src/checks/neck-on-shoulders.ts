@@ -1,6 +1,6 @@
 import { constant, minus, whereKnown } from '#measure';
 import { INPUTS } from '../model/inputs.ts';
-import { bodyIsMade } from '../made-pieces.ts';
+import { bodyIsMade } from '../design/made-pieces.ts';
 import { always, type CheckRule, never } from './check.ts';
 import { alternative, scarcest } from './scarcest.ts';
 import { those } from './cures.ts';

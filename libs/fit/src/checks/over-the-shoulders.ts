@@ -1,6 +1,6 @@
 import { max, min, plus, times } from '#measure';
 import { INPUTS } from '../model/inputs.ts';
-import { bodyIsMade } from '../made-pieces.ts';
+import { bodyIsMade } from '../design/made-pieces.ts';
 import { NONE } from '../messages/none.ts';
 import { always, type CheckRule, isPulledOn, never } from './check.ts';
 import { easeThat, hemIsNarrowest, those, widerBody } from './cures.ts';

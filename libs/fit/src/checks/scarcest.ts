@@ -1,5 +1,5 @@
 import { besideLeast, minus } from '#measure';
-import type { ValueOf } from '../outline/path.ts';
+import type { ValueOf } from '../model/path.ts';
 import type { Alternative, Limits } from './check.ts';
 
 export const alternative = (name: string, { need, have }: Limits): Alternative => ({

@@ -1,8 +1,8 @@
 import { abs, constant, max, minus, times } from '#measure';
-import type { Choices } from '../choices.ts';
+import type { Choices } from '../design/choices.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { GarmentModel } from '../model/garment-model.ts';
-import { bodyIsMade, sleeveIsMade } from '../made-pieces.ts';
+import { bodyIsMade, sleeveIsMade } from '../design/made-pieces.ts';
 import type { SeamEdges } from '../messages/check-codes.ts';
 import { NONE } from '../messages/none.ts';
 import { type CheckRule, hasSleeve, type Limits, never } from './check.ts';

@@ -1,6 +1,6 @@
 import { plus } from '#measure';
 import { INPUTS } from '../model/inputs.ts';
-import { bodyIsMade, sleeveIsMade } from '../made-pieces.ts';
+import { bodyIsMade, sleeveIsMade } from '../design/made-pieces.ts';
 import { type CheckRule, hasSleeve, never } from './check.ts';
 import { easeThat, those } from './cures.ts';
 

@@ -1,6 +1,6 @@
 import { constant, max, minus, quotient, times } from '#measure';
 import { INPUTS } from '../model/inputs.ts';
-import { sleeveIsMade } from '../made-pieces.ts';
+import { sleeveIsMade } from '../design/made-pieces.ts';
 import { always, type CheckRule, hasSleeve, never } from './check.ts';
 import { armholeOf, hasArmholeToSpare, those } from './cures.ts';
 

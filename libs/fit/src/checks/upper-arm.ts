@@ -1,7 +1,7 @@
 import { plus, times } from '#measure';
 import { INPUTS } from '../model/inputs.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
-import { bodyIsMade } from '../made-pieces.ts';
+import { bodyIsMade } from '../design/made-pieces.ts';
 import { type CheckRule, closeStretch, hasSleeve, isCloseFitting, never } from './check.ts';
 import { easeThat, moreEaseUnlessMade, those } from './cures.ts';
 

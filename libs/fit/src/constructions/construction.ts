@@ -1,15 +1,15 @@
 import type { GarmentDimension } from '#garment';
 import type { Quantity } from '#measure';
-import type { DimensionName } from '../advice.ts';
-import type { Choices } from '../choices.ts';
+import type { DimensionName } from '../messages/advice.ts';
+import type { Choices } from '../design/choices.ts';
 import type { Armhole, BeforeArmhole, Widths } from '../model/armhole.ts';
 import type { Girths } from '../model/girths.ts';
 import type { GarmentModel } from '../model/garment-model.ts';
 import type { InputName } from '../model/inputs.ts';
 import type { PlannedOnPiece } from '../model/planned.ts';
 import type { BeforeSleeve, SleeveTop } from '../model/sleeve.ts';
-import type { Path, ValueOf } from '../outline/path.ts';
-import type { RuleName, Rules } from '../rules.ts';
+import type { Path, ValueOf } from '../model/path.ts';
+import type { RuleName, Rules } from '../design/rules.ts';
 
 /** All that the model asks of a construction. */
 export interface ConstructionModel {

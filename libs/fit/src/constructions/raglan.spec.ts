@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { wholeBody } from '../../../../tests/support/fit-requests.ts';
 import { adviceOn, check, made, mm, type Differs } from '../../../../tests/support/fit-samples.ts';
-import type { Advice } from '../advice.ts';
+import type { Advice } from '../messages/advice.ts';
 
 const raglan = (differs: Differs = {}): Advice =>
   adviceOn({ ...differs, design: { construction: 'raglan', ...differs.design } });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { adviceOn, made, mm, womanWith, type Differs } from '../../../../tests/support/fit-samples.ts';
-import type { Advice } from '../advice.ts';
+import type { Advice } from '../messages/advice.ts';
 
 const setIn = (differs: Differs = {}): Advice =>
   adviceOn({ ...differs, design: { construction: 'set-in', ...differs.design } });

@@ -5,7 +5,7 @@ import { INPUTS } from '../model/inputs.ts';
 import { across, along, byItself } from '../model/planned.ts';
 import { fromAcrossBack } from '../model/ref-sleeve.ts';
 import { girthTop } from '../model/sleeve.ts';
-import type { Rules } from '../rules.ts';
+import type { Rules } from '../design/rules.ts';
 import type { ConstructionModel } from './construction.ts';
 import { slopedTopPath } from './sloped-top.ts';
 import { armholeDimensions } from './straight-edge.ts';

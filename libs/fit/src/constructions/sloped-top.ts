@@ -1,5 +1,5 @@
 import type { GarmentModel } from '../model/garment-model.ts';
-import type { Path, ValueOf } from '../outline/path.ts';
+import type { Path, ValueOf } from '../model/path.ts';
 
 /** A cap or raglan above the underarm: what is bound off, a slope, and half of the top edge. */
 export function slopedTopPath(v: ValueOf, { sleeve, armhole }: GarmentModel, middle: number): Path {

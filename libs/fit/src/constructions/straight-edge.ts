@@ -1,6 +1,6 @@
 import type { GarmentModel } from '../model/garment-model.ts';
 import { across, along, type PlannedOnPiece } from '../model/planned.ts';
-import type { Path, ValueOf } from '../outline/path.ts';
+import type { Path, ValueOf } from '../model/path.ts';
 import type { SideOfBody } from './construction.ts';
 
 /** The dimensions of an armhole with a shoulder above it, on a body piece. */

@@ -1,6 +1,6 @@
 import type { BodyDimension } from '#body';
 import type { MessageOf, NoParams } from '#measure';
-import type { CheckName } from '../check-name.ts';
+import type { CheckName } from '../design/check-name.ts';
 import type { Cure } from './cure.ts';
 import type { NoAdviceCodes } from './no-advice-codes.ts';
 

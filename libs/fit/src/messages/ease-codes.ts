@@ -1,5 +1,5 @@
 import type { MessageOf } from '#measure';
-import type { EaseCategory } from '../design.ts';
+import type { EaseCategory } from '../design/design.ts';
 
 /** Where an ease lies among the bands. */
 export interface EaseCodes {

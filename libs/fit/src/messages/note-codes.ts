@@ -1,6 +1,6 @@
 import type { GarmentDimension } from '#garment';
 import type { MessageOf, NoParams } from '#measure';
-import type { EaseCategory } from '../design.ts';
+import type { EaseCategory } from '../design/design.ts';
 import type { Opening } from './cure.ts';
 import type { EasePlace } from './ease-codes.ts';
 import type { NoAdviceCodes } from './no-advice-codes.ts';

@@ -1,7 +1,7 @@
 import type { BodySourceCodes } from '#body';
 import type { FabricSourceCodes } from '#fabric';
 import type { MessageOf, NoParams } from '#measure';
-import type { RuleName } from '../rules.ts';
+import type { RuleName } from '../design/rules.ts';
 
 /** Where a number is from. `share` and `ordinaryShare`: how often the fabric's thickness and an ordinary one's enter. */
 export interface SourceCodes extends BodySourceCodes, FabricSourceCodes {

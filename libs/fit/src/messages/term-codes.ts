@@ -1,8 +1,8 @@
 import type { BodyDimension } from '#body';
 import type { Construction, GarmentDimension } from '#garment';
 import type { MessageOf, NoParams } from '#measure';
-import type { PieceName } from '../piece-name.ts';
-import type { EaseCategory, LengthChoice } from '../design.ts';
+import type { PieceName } from '../design/piece-name.ts';
+import type { EaseCategory, LengthChoice } from '../design/design.ts';
 
 /** What an input of the model is. */
 export interface InputCodes {

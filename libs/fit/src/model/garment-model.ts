@@ -1,4 +1,4 @@
-import type { Choices } from '../choices.ts';
+import type { Choices } from '../design/choices.ts';
 import type { Armhole, Widths } from './armhole.ts';
 import type { Body } from './body.ts';
 import type { Girths } from './girths.ts';

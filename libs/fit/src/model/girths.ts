@@ -1,5 +1,5 @@
 import { atLeast, bySign, min, minus, plus, times, type Quantity } from '#measure';
-import type { Choices } from '../choices.ts';
+import type { Choices } from '../design/choices.ts';
 import { INPUTS } from './inputs.ts';
 
 const { chest, hip, upperArm, wrist, refThickness, refLayer, easeChange } = INPUTS;

@@ -1,5 +1,5 @@
 import { minus, plus, times, type Quantity } from '#measure';
-import type { Choices } from '../choices.ts';
+import type { Choices } from '../design/choices.ts';
 import type { Girths } from './girths.ts';
 import { INPUTS } from './inputs.ts';
 

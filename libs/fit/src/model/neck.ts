@@ -11,7 +11,7 @@ import {
   whereKnown,
   type Quantity,
 } from '#measure';
-import type { Choices } from '../choices.ts';
+import type { Choices } from '../design/choices.ts';
 import { INPUTS } from './inputs.ts';
 import { neckEdge, vOnPiece } from './neck-edge.ts';
 

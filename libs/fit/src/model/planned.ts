@@ -1,5 +1,5 @@
 import type { Quantity } from '#measure';
-import type { DimensionName, PieceName } from '../advice.ts';
+import type { DimensionName, PieceName } from '../messages/advice.ts';
 
 /** How far a number may be rounded before any check limits it: the ease band, a rule's share of it, or the rule for lengths. */
 type Range = 'band' | 'upper-arm-ease' | 'wrist-ease' | 'length';

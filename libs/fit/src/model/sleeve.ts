@@ -1,5 +1,5 @@
 import { atMost, minus, plus, times, type Quantity } from '#measure';
-import type { Choices } from '../choices.ts';
+import type { Choices } from '../design/choices.ts';
 import type { Armhole } from './armhole.ts';
 import { midOf, type Girths } from './girths.ts';
 import { INPUTS } from './inputs.ts';

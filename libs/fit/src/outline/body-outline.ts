@@ -1,9 +1,9 @@
-import type { Join, PieceName } from '../advice.ts';
+import type { Join, PieceName } from '../messages/advice.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { GarmentModel } from '../model/garment-model.ts';
 import { LEAST_LENGTH, makesHalf, type Outline } from './half-shape.ts';
 import { neckPath } from './neck-path.ts';
-import { lengthOf, mirrored, type Path, type ValueOf, withoutRepeats } from './path.ts';
+import { lengthOf, mirrored, type Path, type ValueOf, withoutRepeats } from '../model/path.ts';
 
 /** Half widths of a body piece, from its middle line to its right. mm */
 interface Half {

@@ -1,4 +1,4 @@
-import type { Point } from './path.ts';
+import type { Point } from '../model/path.ts';
 
 const turn = ([ax, ay]: Point, [bx, by]: Point, [cx, cy]: Point): number =>
   Math.sign((bx - ax) * (cy - ay) - (by - ay) * (cx - ax));

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { makesHalf } from './half-shape.ts';
-import type { Path } from './path.ts';
+import type { Path } from '../model/path.ts';
 
 /** From the hem's corner up to the underarm, in, up, and to the middle at 100. */
 const HALF: Path = [

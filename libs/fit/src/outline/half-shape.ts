@@ -1,6 +1,6 @@
-import type { Join } from '../advice.ts';
+import type { Join } from '../messages/advice.ts';
 import { crossesItself } from './crossing-path.ts';
-import { type Path, withoutRepeats } from './path.ts';
+import { type Path, withoutRepeats } from '../model/path.ts';
 
 /** A piece drawn: closed, counter-clockwise, and the edges that are joined to others, with their lengths. mm */
 export interface Outline {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { neckPath } from './neck-path.ts';
-import { lengthOf } from './path.ts';
+import { lengthOf } from '../model/path.ts';
 
 const NECK = { half: 90, top: 600, depth: 60 };
 

@@ -1,4 +1,4 @@
-import type { Path, Point } from './path.ts';
+import type { Path, Point } from '../model/path.ts';
 
 /** Straight pieces that a neck's curve is drawn with, over a quarter of an ellipse. */
 const CURVE_STEPS = 12;

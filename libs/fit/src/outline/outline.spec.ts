@@ -5,10 +5,10 @@ import { fitRequest, strangeRequest, wholeBody } from '../../../../tests/support
 import { adviceOn, mm, requestOf, womanWith } from '../../../../tests/support/fit-samples.ts';
 import { outlineLaws } from '../../../../tests/support/outline-laws.ts';
 import { DomainError } from '#measure';
-import type { Advice, Piece, PieceName } from '../advice.ts';
-import { advise } from '../advise.ts';
+import type { Advice, Piece, PieceName } from '../messages/advice.ts';
+import { advise } from '../advice/advise.ts';
 import { CONSTRUCTIONS } from '#garment';
-import { NECKLINES, SILHOUETTES } from '../design.ts';
+import { NECKLINES, SILHOUETTES } from '../design/design.ts';
 
 /** The laws look at pieces and checks alone. */
 const broken = (advice: Advice) => outlineLaws({ ...advice, unit: 'mm' } as unknown as TargetSheet);

@@ -1,11 +1,11 @@
 import type { Quantity } from '#measure';
-import type { Join, PieceName } from '../advice.ts';
+import type { Join, PieceName } from '../messages/advice.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { GarmentModel } from '../model/garment-model.ts';
 import { INPUTS } from '../model/inputs.ts';
 import { halfFrontOutline, wholeBodyOutline } from './body-outline.ts';
 import { LEAST_LENGTH, type Outline } from './half-shape.ts';
-import type { ValueOf } from './path.ts';
+import type { ValueOf } from '../model/path.ts';
 import { sleeveOutline } from './sleeve-outline.ts';
 
 /** The outline of a piece; null where a number that it needs is not known or makes no shape. */

@@ -1,8 +1,8 @@
-import type { PieceName } from '../advice.ts';
+import type { PieceName } from '../messages/advice.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { GarmentModel } from '../model/garment-model.ts';
 import { makesHalf, type Outline } from './half-shape.ts';
-import { lengthOf, mirrored, type Path, type Point, type ValueOf, withoutRepeats } from './path.ts';
+import { lengthOf, mirrored, type Path, type Point, type ValueOf, withoutRepeats } from '../model/path.ts';
 
 /** A sleeve, cuff down; null where it makes no shape. */
 export function sleeveOutline(v: ValueOf, m: GarmentModel): Outline | null {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { fabricOf, requestOf, womanWith, type Differs } from '../../../../tests/support/fit-samples.ts';
-import type { CheckName } from '../advice.ts';
+import type { CheckName } from '../messages/advice.ts';
 import type { Change } from '../checks/check.ts';
-import { compute } from '../compute.ts';
+import { compute } from '../evaluation/compute.ts';
 import { evaluateChange, type Outcome } from './evaluate-change.ts';
 
 /** What a change does to a check of the plain pullover, or of what differs from it. */

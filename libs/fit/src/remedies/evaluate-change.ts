@@ -1,8 +1,8 @@
 import type { Change, Field, TracedCheck } from '../checks/check.ts';
 import { isSure, marginOf } from '../checks/judge.ts';
-import type { Choices } from '../choices.ts';
-import type { Computed } from '../compute.ts';
-import { evaluateChoices, type Evaluated, evaluated, hasInset, hipGoverns } from '../evaluate-choices.ts';
+import type { Choices } from '../design/choices.ts';
+import type { Computed } from '../evaluation/compute.ts';
+import { evaluateChoices, type Evaluated, evaluated, hasInset, hipGoverns } from '../evaluation/evaluate-choices.ts';
 import { AT, INPUTS, type InputName, type InputValues } from '../model/inputs.ts';
 
 /** The input that each field is. */

@@ -15,11 +15,11 @@ import {
   type Differs,
 } from '../../../../tests/support/fit-samples.ts';
 import { BESIDES } from '../../../../tests/support/newly-failing.ts';
-import type { Check, CheckName } from '../advice.ts';
-import { advise } from '../advise.ts';
-import type { Design } from '../design.ts';
-import type { FitRequest } from '../fit-request.ts';
-import { rulesWith } from '../rules.ts';
+import type { Check, CheckName } from '../messages/advice.ts';
+import { advise } from '../advice/advise.ts';
+import type { Design } from '../design/design.ts';
+import type { FitRequest } from '../inputs/fit-request.ts';
+import { rulesWith } from '../design/rules.ts';
 
 type Change = NonNullable<Check['remedies']>[number]['change'];
 

@@ -10,11 +10,11 @@ import type {
   TracedCheck,
 } from '../checks/check.ts';
 import { isSure, marginOf } from '../checks/judge.ts';
-import type { Computed } from '../compute.ts';
+import type { Computed } from '../evaluation/compute.ts';
 import type { RemedyMessage } from '../messages/remedy-codes.ts';
 import { INPUTS } from '../model/inputs.ts';
 import { keepsBack, keepsFront, keepsWidth } from '../model/neck.ts';
-import { RULES } from '../rules.ts';
+import { RULES } from '../design/rules.ts';
 import { EASE_STEP, EASES } from './ease-that-helps.ts';
 import { evaluateChange } from './evaluate-change.ts';
 

@@ -1,0 +1,90 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { fitRequest } from '../../../../tests/support/fit-requests.ts';
+import {
+  adviceOn,
+  dimension,
+  everyDimension,
+  fabricOf,
+  made,
+  mm,
+  PLAIN,
+} from '../../../../tests/support/fit-samples.ts';
+import type { PieceDimension } from '../messages/advice.ts';
+import { advise } from './advise.ts';
+
+const onPiece = (path: string, differs: Parameters<typeof adviceOn>[0]): PieceDimension =>
+  dimension(adviceOn(differs), path) as PieceDimension;
+
+describe('a dimension', () => {
+  it('lies between its low and its high', () => {
+    fc.assert(
+      fc.property(fitRequest, (request) => {
+        for (const [path, { value, low, high, u }] of everyDimension(advise(request))) {
+          if (value === null) continue;
+          expect(low, path).toBeLessThanOrEqual(value);
+          expect(high, path).toBeGreaterThanOrEqual(value);
+          expect(u, path).toBeGreaterThanOrEqual(0);
+        }
+      }),
+      { numRuns: 80 },
+    );
+  });
+
+  it('is not rounded below nothing: a band of 5 has no low of −5', () => {
+    expect(dimension(adviceOn({ design: { bandMm: 5 } }), 'band-depth')).toMatchObject({ low: 0, value: 5, high: 15 });
+  });
+});
+
+describe('as made', () => {
+  const fabric = fabricOf(3, { growth: { across: 0.02, along: 0.05 } });
+
+  /** (507.5… + 2 × 6)/1.02 over both sides; a length by 1.05, one of its ends joined. */
+  it('has its seam allowances on, and what the fabric grows off', () => {
+    const differs = { fabric, design: { seamAllowanceMm: 6 } };
+    const width = onPiece('back/width', differs);
+    expect(width.allowance).toBe(12);
+    expect(width.asMade).toBeCloseTo((width.value! + 12) / 1.02, 9);
+    const length = onPiece('sleeve/sleeve-length', differs);
+    expect(length.allowance).toBe(6);
+    expect(length.asMade).toBeCloseTo((length.value! + 6) / 1.05, 9);
+  });
+
+  it('is the value where nothing grows and nothing is added', () => {
+    const width = onPiece('back/width', { design: PLAIN });
+    expect(width.asMade).toBe(width.value);
+  });
+
+  /** A cardigan's fronts are joined at one side; the other carries the band. */
+  it('of a half front has one allowance across', () => {
+    expect(onPiece('left-front/width', { design: { silhouette: 'cardigan', seamAllowanceMm: 6 } }).allowance).toBe(6);
+  });
+});
+
+describe('what follows a dimension', () => {
+  /** Width W of a drop shoulder: p = W + …, so the sleeve N − p/2 goes by −½; the girth at the hem goes with it. */
+  it('is told by the millimetre', () => {
+    const { follows } = dimension(adviceOn(), 'chest-width');
+    expect(follows).toMatchObject({ 'sleeve-length': -0.5, 'hem-width': 1, width: 1, 'underarm-seam': -0.5 });
+    expect(follows).not.toHaveProperty('chest-width');
+    expect(dimension(adviceOn(), 'armhole-depth').follows).toMatchObject({
+      'sleeve-top-width': 1,
+      'body-to-underarm': -1,
+    });
+  });
+
+  it('does follow: a back made d wider moves what its width says it moves', () => {
+    const d = fc.double({ min: -5, max: 5, noNaN: true });
+    fc.assert(
+      fc.property(fc.constantFrom('drop-shoulder', 'squared-drop', 'set-in'), d, (construction, d) => {
+        const design = { construction } as const;
+        const planned = adviceOn({ design });
+        const { value, follows } = dimension(planned, 'back/width');
+        const after = adviceOn({ design, made: [made('back/width', value! + d)] });
+        for (const name of ['chest-width', 'cross-back-width', 'sleeve-length', 'body-to-underarm'])
+          expect(mm(after, name) - mm(planned, name), name).toBeCloseTo(d * (follows![name] ?? 0), 3);
+      }),
+      { numRuns: 30 },
+    );
+  });
+});

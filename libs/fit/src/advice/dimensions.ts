@@ -1,0 +1,98 @@
+import { asMade as asMadeOf } from '#fabric';
+import type { Quantity } from '#measure';
+import type { AssembledDimension, Because, NoAdvice, Piece, PieceDimension } from '../messages/advice.ts';
+import { because } from '../evaluation/because.ts';
+import type { Computed } from '../evaluation/compute.ts';
+import { NONE } from '../messages/none.ts';
+import type { MissingMeasures } from '../evaluation/missing.ts';
+import type { Planned, PlannedOnPiece } from '../model/planned.ts';
+import { outlineOf } from '../outline/outline.ts';
+import type { SheetNumber, SheetNumbers } from '../evaluation/sheet-numbers.ts';
+
+/** A dimension that has a value. */
+type Given = SheetNumber & { readonly because: readonly Because[] };
+
+/** A number that comes out less than nothing, such as a shoulder beside a neck wider than the back. */
+const NOTHING_LEFT: NoAdvice = { code: 'nothing-left', params: NONE, needs: [] };
+
+/** Writes the dimensions of a sheet. */
+export class DimensionWriter {
+  readonly #computed: Computed;
+  readonly #numbers: SheetNumbers;
+  readonly #missing: () => MissingMeasures;
+  readonly #noSleeve: NoAdvice | null;
+  /** Pieces share most of their numbers; each is written once and stands in all of them. */
+  readonly #written = new Map<Quantity, Given | NoAdvice>();
+
+  /** `noSleeve`: why the sleeve has no advice, where no cap joins the armhole. */
+  constructor(computed: Computed, numbers: SheetNumbers, missing: () => MissingMeasures, noSleeve: NoAdvice | null) {
+    this.#computed = computed;
+    this.#numbers = numbers;
+    this.#missing = missing;
+    this.#noSleeve = noSleeve;
+  }
+
+  assembled(): AssembledDimension[] {
+    const { sleeve } = this.#computed.model.garment;
+    const ofSleeve = new Set(
+      sleeve && [sleeve.length, sleeve.underarmSeam, sleeve.topFlat, sleeve.cuffFlat, sleeve.reached],
+    );
+    return this.#computed.model.assembled.map((planned) => this.#whole(planned, ofSleeve.has(planned.quantity)));
+  }
+
+  pieces(): Piece[] {
+    const { model, evaluation } = this.#computed;
+    return model.pieces.map(({ piece, make, workedFrom, dimensions }) => {
+      const none = piece === 'sleeve' && this.#noSleeve !== null;
+      const drawn = none ? null : outlineOf(piece, evaluation.value, model.garment);
+      return {
+        piece,
+        make,
+        mirrored: 0,
+        workedFrom,
+        joins: drawn?.joins ?? [],
+        dimensions: dimensions.map((planned) => this.#onPiece(planned, none)),
+        ...(drawn && { outline: drawn.outline }),
+      };
+    });
+  }
+
+  #whole(planned: Planned, ofSleeve: boolean): AssembledDimension {
+    const { name } = planned;
+    const given = this.#given(planned, ofSleeve);
+    if ('needs' in given) return { name, value: null, because: [], noAdvice: given };
+    const { value, u, low, high, follows, because } = given;
+    return { name, value, u, low, high, follows, because };
+  }
+
+  #onPiece(planned: PlannedOnPiece, ofSleeve: boolean): PieceDimension {
+    const { name, axis, fabric, joinedEnds } = planned;
+    const { request } = this.#computed;
+    const allowance = joinedEnds * request.design.seamAllowanceMm;
+    const given = this.#given(planned, ofSleeve);
+    if ('needs' in given)
+      return { name, axis, fabric, value: null, allowance, asMade: null, because: [], noAdvice: given };
+    const { value, u, low, high, follows, because } = given;
+    const asMade = asMadeOf(value, allowance, request.fabric.growth?.[axis] ?? 0);
+    return { name, axis, fabric, value, allowance, asMade, u, low, high, follows, because };
+  }
+
+  #given(planned: Planned, ofSleeve: boolean): Given | NoAdvice {
+    if (ofSleeve && this.#noSleeve) return this.#noSleeve;
+    const before = this.#written.get(planned.quantity);
+    if (before) return before;
+    const given = this.#write(planned);
+    this.#written.set(planned.quantity, given);
+    return given;
+  }
+
+  #write(planned: Planned): Given | NoAdvice {
+    const { quantity } = planned;
+    const number = this.#numbers.of(planned);
+    if (number) {
+      const { value, u, low, high, follows } = number;
+      return { value, u, low, high, follows, because: because(quantity, u, this.#computed) };
+    }
+    return Number.isNaN(this.#computed.evaluation.value(quantity)) ? this.#missing().reasonFor(quantity) : NOTHING_LEFT;
+  }
+}

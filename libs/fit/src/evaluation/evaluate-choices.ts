@@ -1,0 +1,54 @@
+import type { Choices } from '../design/choices.ts';
+import { Evaluation, type InputUncertainty } from '../engine/index.ts';
+import { hipIsReached, type Wearer } from '../inputs/hip-reached.ts';
+import type { InputValues } from '../model/inputs.ts';
+import { tracedModel, type TracedModel } from '../tracing/traced-model.ts';
+
+/** A garment evaluated: its choices, the model that they lead to, and every number of it. */
+export interface Evaluated {
+  readonly choices: Choices;
+  readonly model: TracedModel;
+  readonly evaluation: Evaluation;
+}
+
+/** What a model is evaluated for. */
+export interface Numbers {
+  readonly values: InputValues;
+  readonly uncertainty: InputUncertainty;
+  readonly wearer: Wearer;
+}
+
+/** Evaluates a garment for choices as they are. */
+export function evaluated(choices: Choices, { values, uncertainty }: Numbers): Evaluated {
+  const model = tracedModel(choices);
+  return { choices, model, evaluation: new Evaluation(model.layout, values, uncertainty) };
+}
+
+/** What a squared drop goes in on each side is enough to make one. */
+export function hasInset({ model, evaluation }: Evaluated, { sized }: Wearer): boolean {
+  const { insetAsked } = model.garment.widths;
+  if (insetAsked === undefined) return true;
+  return !(Math.min(evaluation.value(insetAsked), sized['squared-inset-most']) < sized['squared-inset-least']);
+}
+
+/**
+ * Evaluates a garment, and again where the numbers change a choice: whether the body comes down to the hip, whether it fits
+ * closely, and whether a squared drop has an inset at all (else it is a drop shoulder).
+ */
+export function evaluateChoices(requested: Choices, numbers: Numbers): Evaluated {
+  const { values, wearer } = numbers;
+  const first = evaluated(requested, numbers);
+  const { garment } = first.model;
+  const hipReached = hipIsReached(garment, first.evaluation.value, values, wearer);
+  const closeFitting = first.evaluation.value(garment.girths.ease) < wearer.sized['close-ease'];
+  const stays = hipReached === requested.hipReached && closeFitting === requested.closeFitting;
+  const second = stays ? first : evaluated({ ...requested, hipReached, closeFitting }, numbers);
+  return hasInset(second, wearer) ? second : evaluated({ ...second.choices, construction: 'drop-shoulder' }, numbers);
+}
+
+/** Whether a straight hem is as wide as the hip, and with it the whole body, because the hip asks for more than the chest. */
+export function hipGoverns({ choices, model, evaluation }: Evaluated): boolean {
+  const { girths } = model.garment;
+  if (choices.hem !== 'straight' || !choices.hipReached) return false;
+  return evaluation.value(girths.hipFlat) > evaluation.value(girths.chestFlat) + 1e-9;
+}

@@ -1,0 +1,112 @@
+import type { Quantity } from '#measure';
+import type { DimensionName } from '../messages/advice.ts';
+import { type Evaluation, type Leeway, roundingRange } from '../engine/index.ts';
+import { easeLeeway } from './advised-ease.ts';
+import { marginOf } from '../checks/judge.ts';
+import type { Computed } from './compute.ts';
+import type { Evaluated } from './evaluate-choices.ts';
+import { byItself, type Planned, type Rounded } from '../model/planned.ts';
+
+/** A number of the sheet, mm: how sure it is, how far it may be rounded, and what moves with it, mm a mm. */
+export interface SheetNumber {
+  readonly value: number;
+  readonly u: number;
+  readonly low: number;
+  readonly high: number;
+  readonly follows: Readonly<Record<string, number>>;
+}
+
+const NO_LEEWAY: Leeway = { down: 0, up: 0 };
+
+/**
+ * Computes the numbers of a sheet; none for a quantity that is not known, or is less than nothing, such as a shoulder beside a neck
+ * wider than the back. Each is computed once.
+ */
+export class SheetNumbers {
+  readonly #evaluated: Evaluated;
+  readonly #evaluation: Evaluation;
+  readonly #band: Leeway;
+  readonly #holding: ReadonlySet<Quantity>;
+  readonly #leeways = new Map<Quantity, Leeway>();
+  readonly #numbers = new Map<Quantity, SheetNumber | null>();
+
+  /** `band` is how far the chest's girth may go for the ease's sake; `holding` the constraints that hold. */
+  constructor(evaluated: Evaluated, band: Leeway, holding: ReadonlySet<Quantity>) {
+    this.#evaluated = evaluated;
+    this.#evaluation = evaluated.evaluation;
+    this.#band = band;
+    this.#holding = holding;
+  }
+
+  of(planned: Planned): SheetNumber | null {
+    const before = this.#numbers.get(planned.quantity);
+    if (before !== undefined) return before;
+    const number = this.#compute(planned);
+    this.#numbers.set(planned.quantity, number);
+    return number;
+  }
+
+  #compute({ name, quantity, rounded }: Planned): SheetNumber | null {
+    const value = this.#evaluation.value(quantity);
+    if (!(value >= 0)) return null;
+    const { by, leeway } = this.#roundedBy(quantity, rounded);
+    const slope = this.#evaluation.derivative(quantity, by);
+    const ends = [slope * leeway.down, slope * leeway.up] as const;
+    return {
+      value,
+      u: this.#evaluation.uncertainty(quantity),
+      low: Math.max(value + Math.min(...ends), 0),
+      high: value + Math.max(...ends),
+      follows: this.#follows(name, by, slope),
+    };
+  }
+
+  /** What rounds a number, and how far. A number that does not move with what should round it is rounded alone, or not at all. */
+  #roundedBy(quantity: Quantity, rounded: Rounded): { readonly by: Quantity; readonly leeway: Leeway } {
+    const slope = this.#evaluation.derivative(quantity, rounded.quantity);
+    if (slope !== 0 && !Number.isNaN(slope)) return { by: rounded.quantity, leeway: this.#leeway(rounded) };
+    return { by: quantity, leeway: rounded.fixed ? NO_LEEWAY : this.#leeway(byItself(quantity)) };
+  }
+
+  #leeway(rounded: Rounded): Leeway {
+    const { quantity } = rounded;
+    const before = this.#leeways.get(quantity);
+    if (before !== undefined) return before;
+    const leeway = rounded.fixed
+      ? NO_LEEWAY
+      : roundingRange(quantity, this.#wanted(rounded), this.#evaluation, this.#holding);
+    this.#leeways.set(quantity, leeway);
+    return leeway;
+  }
+
+  #wanted({ range }: Rounded): Leeway {
+    const { choices, model } = this.#evaluated;
+    const { rules, kept } = choices;
+    if (range === 'length') return { down: -rules['length-room'], up: rules['length-room'] };
+    const negative =
+      range === 'upper-arm-ease' && !kept.upperArm && this.#evaluation.value(model.garment.girths.ease) < 0;
+    const share = range === 'band' ? 1 : rules[negative ? 'upper-arm-negative-ease' : range];
+    return { down: this.#band.down * share, up: this.#band.up * share };
+  }
+
+  #follows(name: DimensionName, by: Quantity, slope: number): Record<string, number> {
+    const follows: Record<string, number> = {};
+    for (const { output, rate } of this.#evaluation.followers(by)) {
+      const other = this.#evaluated.model.names[output]!;
+      if (other !== name) follows[other] = Math.round((rate / slope) * 1e6) / 1e6;
+    }
+    return follows;
+  }
+}
+
+/** The numbers of a request's sheet. A check that fails at the value, or is of comfort alone, limits no rounding. */
+export function sheetNumbers(computed: Computed): SheetNumbers {
+  const { choices, model, evaluation } = computed;
+  const v = evaluation.value;
+  const holding = model.checks.flatMap(({ rule, traced }) =>
+    traced !== null && !rule.comfort(choices) && rule.applies(choices, v(traced.need)) && marginOf(traced, v) >= 0
+      ? traced.margin
+      : [],
+  );
+  return new SheetNumbers(computed, easeLeeway(computed), new Set(holding));
+}

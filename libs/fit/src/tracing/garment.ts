@@ -1,0 +1,72 @@
+import type { Choices } from '../design/choices.ts';
+import { CONSTRUCTIONS } from '../constructions/index.ts';
+import type { Armhole, BeforeArmhole } from '../model/armhole.ts';
+import { body as bodyOf, type Body } from '../model/body.ts';
+import type { GarmentModel, RoundedNumbers } from '../model/garment-model.ts';
+import { girths as girthsOf } from '../model/girths.ts';
+import { lengths as lengthsOf } from '../model/lengths.ts';
+import { neck as neckOf } from '../model/neck.ts';
+import { byItself, type Rounded } from '../model/planned.ts';
+import { sleeve as sleeveOf, type Sleeve } from '../model/sleeve.ts';
+
+/** The formulas of a garment, from its girths to its sleeve. */
+export function garmentModel(choices: Choices): GarmentModel {
+  const construction = CONSTRUCTIONS[choices.construction];
+  const girths = girthsOf(choices);
+  const lengths = lengthsOf(choices, girths, CONSTRUCTIONS[choices.ref.construction].refNapeToCuff(choices));
+  const widths = construction.widths(choices, girths);
+  const neck = neckOf(choices, widths.between, construction.neckShare(choices.rules));
+  const before = { girths, lengths, widths, neck };
+  const armhole = construction.armhole(choices, before);
+  const sleeve =
+    choices.silhouette === 'vest'
+      ? null
+      : sleeveOf(
+          choices,
+          before,
+          widths.between ?? neck.piece.width,
+          construction.sleeveTop(choices, { girths, armhole, inset: widths.inset }),
+        );
+  const body = bodyOf(choices, before, armhole);
+  return {
+    choices,
+    ...before,
+    armhole,
+    body,
+    sleeve,
+    rounded: roundedNumbers(choices, before, armhole, body, sleeve),
+  };
+}
+
+function roundedNumbers(
+  { construction, made }: Choices,
+  { girths, widths, neck }: BeforeArmhole,
+  armhole: Armhole,
+  { length }: Body,
+  sleeve: Sleeve | null,
+): RoundedNumbers {
+  const seamTop = CONSTRUCTIONS[construction].sleeveTopIs === 'seam';
+  const chest: Rounded = { quantity: girths.mid, range: 'band', fixed: made.back || made.front };
+  const depthFixed = made.armhole || made.cap || made.sleeveRaglan || (made.sleeveTop && seamTop);
+  const depth = byItself(armhole.depth, depthFixed);
+  return {
+    chest,
+    hem: girths.hemFlat === girths.bodyFlat ? chest : { quantity: girths.hemFlat, range: 'band', fixed: false },
+    // Where the body goes straight up, the width between the armholes is the panel's.
+    width: widths.between && (widths.straight ? chest : byItself(widths.between)),
+    armhole: depth,
+    length: byItself(length, made.bodyToUnderarm),
+    neckWidth: byItself(neck.width, made.neckWidth),
+    sleeveTop: seamTop ? depth : { quantity: girths.sleeve, range: 'upper-arm-ease', fixed: made.sleeveTop },
+    sleeve: sleeve && roundedSleeve(made, sleeve),
+  };
+}
+
+function roundedSleeve(made: Choices['made'], sleeve: Sleeve): NonNullable<RoundedNumbers['sleeve']> {
+  const length = byItself(sleeve.length, made.sleeve);
+  return {
+    length,
+    underarmSeam: sleeve.above === null ? length : byItself(sleeve.underarmSeam),
+    cuff: { quantity: sleeve.cuff, range: 'wrist-ease', fixed: made.cuff },
+  };
+}

@@ -1,0 +1,97 @@
+import { minus, type Quantity } from '#measure';
+import type { DimensionName } from '../messages/advice.ts';
+import { CHECK_RULES } from '../checks/index.ts';
+import type { CheckRule, TracedCheck } from '../checks/check.ts';
+import { keyOf, type Choices } from '../design/choices.ts';
+import { assembledDimensions, pieces as piecesOf } from './dimension-table.ts';
+import { Layout } from '../engine/index.ts';
+import type { GarmentModel } from '../model/garment-model.ts';
+import { garmentModel } from './garment.ts';
+import { INPUTS } from '../model/inputs.ts';
+import type { Planned, PlannedPiece } from '../model/planned.ts';
+import { solvedTerms, type SolvedTerm } from './solved-terms.ts';
+
+/** All formulas of a garment for one set of choices, traced and laid out. */
+export interface TracedModel {
+  readonly garment: GarmentModel;
+  /** Null for a check that the design has nothing for. */
+  readonly checks: readonly { readonly rule: CheckRule; readonly traced: TracedCheck | null }[];
+  readonly assembled: readonly Planned[];
+  readonly pieces: readonly PlannedPiece[];
+  /** Each number of the sheet once, as it is given first. */
+  readonly numbers: readonly Planned[];
+  /** Each name once, in the order of the layout's outputs: the number that is given first under it. */
+  readonly names: readonly DimensionName[];
+  /** The quantities that are solved for. */
+  readonly solved: ReadonlyMap<Quantity, SolvedTerm>;
+  readonly layout: Layout;
+}
+
+/** So many models are kept; the oldest makes room. */
+const MOST = 64;
+const BY_KEY = new Map<string, TracedModel>();
+const BY_CHOICES = new WeakMap<Choices, TracedModel>();
+
+/** The model for some choices. Sizes do not enter it: a child's constants are inputs. */
+export function tracedModel(choices: Choices): TracedModel {
+  const before = BY_CHOICES.get(choices);
+  if (before) return before;
+  const key = keyOf(choices);
+  const model = BY_KEY.get(key) ?? traced(choices);
+  if (!BY_KEY.has(key)) {
+    const [oldest] = BY_KEY.keys();
+    if (oldest !== undefined && BY_KEY.size >= MOST) BY_KEY.delete(oldest);
+    BY_KEY.set(key, model);
+  }
+  BY_CHOICES.set(choices, model);
+  return model;
+}
+
+function traced(choices: Choices): TracedModel {
+  const garment = garmentModel(choices);
+  const checks = CHECK_RULES.map((rule) => ({ rule, traced: tracedCheck(rule, garment) }));
+  const assembled = assembledDimensions(garment);
+  const pieces = piecesOf(garment);
+  const planned = [...assembled, ...pieces.flatMap(({ dimensions }) => dimensions)];
+  const present = checks.flatMap((each) => each.traced ?? []);
+  const byName = firstOf(planned, ({ name }) => name);
+  const limiting = present.filter(({ rule }) => !rule.comfort(choices));
+  return {
+    garment,
+    checks,
+    assembled,
+    pieces,
+    numbers: firstOf(planned, ({ quantity }) => quantity),
+    names: byName.map(({ name }) => name),
+    solved: solvedTerms(garment, present.find(({ rule }) => rule.check === 'head-through-neck') ?? null),
+    layout: new Layout({
+      inputs: Object.values(INPUTS),
+      named: [...quantitiesIn(garment), ...planned.map(({ quantity }) => quantity), ...quantitiesIn(present)],
+      outputs: byName.map(({ quantity }) => quantity),
+      rounded: planned.map(({ rounded }) => rounded.quantity),
+      constraints: limiting.map(({ margin }) => margin),
+    }),
+  };
+}
+
+function tracedCheck(rule: CheckRule, garment: GarmentModel): TracedCheck | null {
+  if (!rule.applies(garment.choices, NaN)) return null;
+  const limits = rule.limits(garment);
+  return { rule, ...limits, margin: minus(limits.have, limits.need) };
+}
+
+/** Those of some that no earlier one has the same key as. */
+function firstOf<T>(all: readonly T[], key: (each: T) => unknown): T[] {
+  const seen = new Set<unknown>();
+  return all.filter((each) => !seen.has(key(each)) && seen.add(key(each)));
+}
+
+const KINDS: ReadonlySet<unknown> = new Set<Quantity['kind']>(['input', 'sum', 'applied', 'root']);
+
+/** All quantities that stand in a record, at any depth. */
+function quantitiesIn(record: object): Quantity[] {
+  if ('kind' in record && KINDS.has(record.kind)) return [record as Quantity];
+  return Object.values(record).flatMap((each: unknown) =>
+    typeof each === 'object' && each !== null ? quantitiesIn(each) : [],
+  );
+}
