@@ -15,7 +15,7 @@ export interface Joined {
 
 /**
  * Nape to cuff is made as a sum, and so given by its parts: it gets a thousandth of its own, about 0.7 mm, to keep the covariance positive definite. How far a tape
- * strays from the sum is a doubt (doubts.ts).
+ * strays from the sum is a doubt (mappingUncertainties.ts).
  */
 const OWN_OF_NAPE_TO_CUFF = 0.001;
 

@@ -3,7 +3,7 @@ import type { MeasureName, Sex } from './names.ts';
 
 /**
  * Where the survey's measure is not the trade's. Every other dimension is the survey's as it is.
- * The doubt that stays with each is in doubts.ts.
+ * The uncertainty that stays with each is in mapping-uncertainties.ts.
  */
 export const MAPPINGS: readonly Mapping[] = [
   {

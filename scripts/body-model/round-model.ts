@@ -24,7 +24,7 @@ function roundSex(sex: SexCoefficients): SexCoefficients {
     shiftSd: sex.shiftSd.map(log),
     lowest: sex.lowest.map(Math.round),
     highest: sex.highest.map(Math.round),
-    doubts: sex.doubts.map(({ because, logSd }) => ({
+    mappingUncertainties: sex.mappingUncertainties.map(({ because, logSd }) => ({
       because,
       logSd: Object.fromEntries(Object.entries(logSd).map(([name, sd]) => [name, log(sd)])),
     })),

@@ -1,5 +1,5 @@
 import { BODY_DIMENSIONS, type SexCoefficients } from '#body';
-import { doubtsAround } from './doubts.ts';
+import { mappingUncertaintiesAround } from './mapping-uncertainties.ts';
 import { joinSurveys } from './join-surveys.ts';
 import { quantile } from './moments.ts';
 import type { Sex } from './names.ts';
@@ -33,7 +33,7 @@ export function surveyedSex(rows: SurveyRows, sex: Sex): SexCoefficients {
     shiftSd: pick(shiftSds(joined, new Set(Object.keys(part)))),
     lowest: BODY_DIMENSIONS.map((name) => Math.min(...percentiles(name, 0.01))),
     highest: BODY_DIMENSIONS.map((name) => Math.max(...percentiles(name, 0.99))),
-    doubts: doubtsAround((name) => Math.exp(logMean[BODY_DIMENSIONS.indexOf(name)]!)),
+    mappingUncertainties: mappingUncertaintiesAround((name) => Math.exp(logMean[BODY_DIMENSIONS.indexOf(name)]!)),
     ages: { years: [0], 'waist-girth': NO_PART, 'hip-girth': NO_PART },
   };
 }

@@ -22,7 +22,7 @@ export type {
   AgeParts,
   BodyModelCoefficients,
   Mapping,
-  MappingDoubt,
+  MappingUncertainty,
   SexCoefficients,
   SurveySource,
 } from './model/coefficients.ts';

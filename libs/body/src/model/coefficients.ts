@@ -16,8 +16,8 @@ export interface Mapping {
   readonly source: string;
 }
 
-/** A doubt about a mapping: one hidden number of standard deviation 1 that moves each named dimension by this much of its logarithm. */
-export interface MappingDoubt {
+/** The uncertainty of a mapping: one hidden number of standard deviation 1 that moves each named dimension by this much of its logarithm. */
+export interface MappingUncertainty {
   readonly because: string;
   readonly logSd: Readonly<Partial<Record<BodyDimension, number>>>;
 }
@@ -48,7 +48,7 @@ export interface SexCoefficients {
   /** The survey's 1st and 99th percentile, mm (weight: g). */
   readonly lowest: readonly number[];
   readonly highest: readonly number[];
-  readonly doubts: readonly MappingDoubt[];
+  readonly mappingUncertainties: readonly MappingUncertainty[];
   readonly ages: AgeParts;
 }
 

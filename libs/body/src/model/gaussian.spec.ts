@@ -7,7 +7,7 @@ import { loadBodyModel } from './load-body-model.ts';
 import { priorOf } from './prior.ts';
 
 const { coefficients } = await loadBodyModel();
-const prior = priorOf(coefficients, 'woman', { others: false, doubts: false })(null);
+const prior = priorOf(coefficients, 'woman', { others: false, mappingUncertainties: false })(null);
 const sigma = Matrix.from1DArray(prior.n, prior.n, [...prior.covariance]);
 
 /** Some of the dimensions, how far each lies from its mean (logarithms), and its error variance. */
@@ -88,7 +88,7 @@ describe('the error of a linear estimate', () => {
   });
 
   it('is never smaller than that in a wider spread, whatever the gain', () => {
-    const wider = priorOf(coefficients, 'woman', { others: true, doubts: true })(50);
+    const wider = priorOf(coefficients, 'woman', { others: true, mappingUncertainties: true })(50);
     fc.assert(
       fc.property(someKnown, ({ known, away, noise }) => {
         const ours = condition(prior, known, away, noise);

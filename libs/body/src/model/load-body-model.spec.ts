@@ -22,15 +22,15 @@ describe('the committed coefficients', () => {
 
   it.each(['woman', 'man'] as const)('of a %s stay positive definite after rounding, in every spread', (sex) => {
     for (const others of [false, true]) {
-      for (const doubts of [false, true]) {
-        const { n, covariance } = priorOf(coefficients, sex, { others, doubts })(40);
+      for (const mappingUncertainties of [false, true]) {
+        const { n, covariance } = priorOf(coefficients, sex, { others, mappingUncertainties })(40);
         expect(factorInPlace([...covariance], n)).toBe(true);
       }
     }
     const within = priorOf(
       { ...coefficients, [sex]: { ...coefficients[sex], betweenSurveys: coefficients.dimensions.map(() => 0) } },
       sex,
-      { others: false, doubts: false },
+      { others: false, mappingUncertainties: false },
     )(null);
     expect(factorInPlace([...within.covariance], within.n)).toBe(true);
   });

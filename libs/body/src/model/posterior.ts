@@ -9,8 +9,8 @@ type Sex = 'woman' | 'man';
 
 /**
  * For whom the spread is to be honest.
- * `anyone` (the product): the surveys' spread widened, and the doubt of the mappings.
- * `anyone-as-surveyed`: without that doubt, for comparison with rows that went through the same mappings.
+ * `anyone` (the product): the surveys' spread widened, and the uncertainty of the mappings.
+ * `anyone-as-surveyed`: without that uncertainty, for comparison with rows that went through the same mappings.
  * `surveyed`: the soldiers themselves.
  */
 export type Spread = 'anyone' | 'anyone-as-surveyed' | 'surveyed';
@@ -19,10 +19,10 @@ export type Spread = 'anyone' | 'anyone-as-surveyed' | 'surveyed';
 type Priors = Readonly<Record<Sex, { readonly truth: Prior; readonly surveyed: Prior }>>;
 
 export function priorsOf(coefficients: BodyModelCoefficients, spread: Spread): Priors {
-  const doubts = spread === 'anyone';
+  const mappingUncertainties = spread === 'anyone';
   const of = (sex: Sex) => ({
-    truth: priorOf(coefficients, sex, { others: spread !== 'surveyed', doubts }),
-    surveyed: priorOf(coefficients, sex, { others: false, doubts }),
+    truth: priorOf(coefficients, sex, { others: spread !== 'surveyed', mappingUncertainties }),
+    surveyed: priorOf(coefficients, sex, { others: false, mappingUncertainties }),
   });
   return { woman: of('woman'), man: of('man') };
 }

@@ -8,8 +8,8 @@ import { zeros } from './zeros.ts';
 interface Widening {
   /** People who are not soldiers: the spread inflated, the shift between populations, age at waist and hip. */
   readonly others: boolean;
-  /** The doubt of the mappings from the surveys' measures to the trade's. */
-  readonly doubts: boolean;
+  /** Whether to add the uncertainty of the mappings from the surveys' measures to the trade's. */
+  readonly mappingUncertainties: boolean;
 }
 
 /** The joint distribution of the logarithms of all dimensions, before anything of a body is known but its age. */
@@ -19,13 +19,13 @@ export type Prior = (ageYears: number | null) => Gaussian;
 export function priorOf(
   { dimensions, inflation, ...sexes }: BodyModelCoefficients,
   sex: 'woman' | 'man',
-  { others, doubts }: Widening,
+  { others, mappingUncertainties }: Widening,
 ): Prior {
   const n = dimensions.length;
   const own = sexes[sex];
   const covariance = surveyed(own, n, others ? inflation : null);
   if (others) addShift(covariance, own);
-  if (doubts) addDoubts(covariance, own, dimensions);
+  if (mappingUncertainties) addMappingUncertainty(covariance, own, dimensions);
   const prior = { n, mean: own.logMean, covariance };
   return others ? (ageYears) => aged(prior, own, dimensions, ageYears) : () => prior;
 }
@@ -50,9 +50,13 @@ function addShift(covariance: number[], { shiftSd }: SexCoefficients): void {
   shiftSd.forEach((sd, index) => (covariance[index * n + index]! += sd ** 2));
 }
 
-function addDoubts(covariance: number[], { doubts }: SexCoefficients, dimensions: readonly BodyDimension[]): void {
+function addMappingUncertainty(
+  covariance: number[],
+  { mappingUncertainties }: SexCoefficients,
+  dimensions: readonly BodyDimension[],
+): void {
   const n = dimensions.length;
-  for (const { logSd } of doubts) {
+  for (const { logSd } of mappingUncertainties) {
     const moves = dimensions.flatMap((name, index) =>
       logSd[name] === undefined ? [] : [[index, logSd[name]] as const],
     );

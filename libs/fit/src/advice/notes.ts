@@ -18,7 +18,7 @@ import { evaluateChange } from '../remedies/evaluate-change.ts';
 import type { Quantity } from '#measure';
 import { cureForNoSleeve } from '../evaluation/no-sleeve.ts';
 
-/** A neck this much smaller than the neck is told of, mm: less shows on no tape. */
+/** A note says where a neck is smaller than the body’s by this much, mm: less shows on no tape. */
 const TIGHT = 2;
 
 /** Twice the area a closed outline encloses, counter-clockwise positive, mm². */

@@ -35,7 +35,7 @@ export interface Model {
   readonly named: readonly Quantity[];
   /** The quantities that are rounded: how all others move with them is laid out with the rest. */
   readonly rounded: readonly Quantity[];
-  /** Those of which it is told how they follow a quantity that is rounded. */
+  /** The quantities of which a sheet lists how they follow a rounded one. */
   readonly outputs: readonly Quantity[];
   /** The quantities that must not be negative, whatever is rounded. */
   readonly constraints: readonly Quantity[];

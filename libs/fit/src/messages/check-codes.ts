@@ -4,7 +4,7 @@ import type { CheckName } from '../design/check-name.ts';
 import type { Cure } from './cure.ts';
 import type { NoAdviceCodes } from './no-advice-codes.ts';
 
-/** What a check is about: the rises of a raglan with nothing made, and a shoulder that a neck leaves, are told apart. */
+/** What a check is about: the rises of a raglan with nothing made, and a shoulder that a neck leaves, are codes of their own. */
 export type CheckCode = CheckName | 'raglan-rises' | 'shoulder-beside-neck';
 
 /** Two edges that are joined. */

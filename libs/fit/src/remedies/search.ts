@@ -105,7 +105,7 @@ export class Search implements RemedySearch {
   }
 
   /**
-   * The least number of steps for which the check holds with little doubt; else, where it fails, for which it holds at all; none
+   * The least number of steps for which the check holds with little uncertainty; else, where it fails, for which it holds at all; none
    * where another check would fail for it.
    */
   #adjust(adjustable: Adjustable, by: Steps, text: RemedyText, rest: Change = {}): FoundRemedy[] {
@@ -118,7 +118,7 @@ export class Search implements RemedySearch {
     return [];
   }
 
-  /** By how much a quantity is to be moved, mm, for the check to hold with little doubt, and to hold, while all choices stay. */
+  /** By how much a quantity is to be moved, mm, for the check to hold with little uncertainty, and to hold, while all choices stay. */
   #helping({ of, now, scale }: Adjustable, { step, most }: Steps): number[] {
     const { evaluation } = this.#computed;
     const path = evaluation.layout.path(of, this.#check.margin);
@@ -136,7 +136,7 @@ export class Search implements RemedySearch {
     return holding;
   }
 
-  /** A change, where it does make the check hold: one that holds already is to be left little doubt. */
+  /** A change, where it does make the check hold: one that holds already is to be left little uncertainty. */
   #offer(change: Change, message: RemedyMessage): FoundRemedy[] {
     const before = marginOf(this.#check, this.v);
     const outcome = evaluateChange(change, this.#check, this.#computed);

@@ -1,16 +1,16 @@
-import type { BodyDimension, MappingDoubt } from '#body';
+import type { BodyDimension, MappingUncertainty } from '#body';
 
-/** A doubt in millimetres: each dimension moves by its own number when the hidden number moves by one. */
-interface DoubtMm {
+/** An uncertainty in millimetres: each dimension moves by its own number when the hidden number moves by one. */
+interface UncertaintyMm {
   readonly because: string;
   readonly mm: Readonly<Partial<Record<BodyDimension, number>>>;
 }
 
 /**
- * The doubts of the mappings, as standard deviations in mm. The waist lies anywhere from the natural waist to the navel: a rectangular
+ * The mappingUncertainties of the mappings, as standard deviations in mm. The waist lies anywhere from the natural waist to the navel: a rectangular
  * distribution, half-width / √3 (JCGM 100:2008, 4.3.7), halves 38 (women) and 33 (men) from ANSUR 1988; 20 admits both. The others are assumed.
  */
-const DOUBTS: readonly DoubtMm[] = [
+const MAPPING_UNCERTAINTIES: readonly UncertaintyMm[] = [
   {
     because: 'which of three places is called the waist',
     mm: { 'back-waist-length': 20, 'front-waist-length': 20, 'waist-to-hip': -20 },
@@ -23,9 +23,9 @@ const DOUBTS: readonly DoubtMm[] = [
   { because: 'how far the front tape follows the body below the bust', mm: { 'front-waist-length': 8 } },
 ];
 
-/** The doubts as moves of the logarithms, given each dimension's mean in mm. */
-export function doubtsAround(meanMm: (name: BodyDimension) => number): MappingDoubt[] {
-  return DOUBTS.map(({ because, mm }) => ({
+/** The mappingUncertainties as moves of the logarithms, given each dimension's mean in mm. */
+export function mappingUncertaintiesAround(meanMm: (name: BodyDimension) => number): MappingUncertainty[] {
+  return MAPPING_UNCERTAINTIES.map(({ because, mm }) => ({
     because,
     logSd: Object.fromEntries(Object.entries(mm).map(([name, sd]) => [name, sd / meanMm(name as BodyDimension)])),
   }));
