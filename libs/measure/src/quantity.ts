@@ -72,53 +72,60 @@ const apply = (operation: Operation, ...sources: readonly Quantity[]): Quantity 
   sources,
 });
 
-const PRODUCT: Operation = {
-  value: ([a, b]) => a! * b!,
-  partials: ([a, b]) => [b!, a!],
-};
+const unary = (value: (a: number) => number, slope: (a: number, y: number) => number): Operation => ({
+  value: (x) => value(x[0]!),
+  partials: (x, y) => [slope(x[0]!, y)],
+});
+
+const binary = (
+  value: (a: number, b: number) => number,
+  partials: (a: number, b: number, y: number) => readonly number[],
+): Operation => ({
+  value: (x) => value(x[0]!, x[1]!),
+  partials: (x, y) => partials(x[0]!, x[1]!, y),
+});
+
+const PRODUCT = binary(
+  (a, b) => a * b,
+  (a, b) => [b, a],
+);
 export const product = (a: Quantity, b: Quantity): Quantity => apply(PRODUCT, a, b);
 
-const QUOTIENT: Operation = {
-  value: ([a, b]) => (b === 0 ? NaN : a! / b!),
-  partials: ([, b], y) => [1 / b!, -y / b!],
-};
+const QUOTIENT = binary(
+  (a, b) => (b === 0 ? NaN : a / b),
+  (_, b, y) => [1 / b, -y / b],
+);
 /** NaN where the divisor is zero. */
 export const quotient = (a: Quantity, b: Quantity): Quantity => apply(QUOTIENT, a, b);
 
 const FIRST: readonly number[] = [1, 0];
 const SECOND: readonly number[] = [0, 1];
 
-const MIN: Operation = {
-  value: ([a, b]) => Math.min(a!, b!),
-  partials: ([a, b]) => (b! < a! ? SECOND : FIRST),
-};
+const MIN = binary(Math.min, (a, b) => (b < a ? SECOND : FIRST));
 /** The smaller of two; where they are equal it moves with the first. */
 export const min = (a: Quantity, b: Quantity): Quantity => apply(MIN, a, b);
 
-const MAX: Operation = {
-  value: ([a, b]) => Math.max(a!, b!),
-  partials: ([a, b]) => (b! > a! ? SECOND : FIRST),
-};
+const MAX = binary(Math.max, (a, b) => (b > a ? SECOND : FIRST));
 /** The larger of two; where they are equal it moves with the first. */
 export const max = (a: Quantity, b: Quantity): Quantity => apply(MAX, a, b);
 
-const AT_MOST: Operation = {
-  value: ([a, ceiling]) => (ceiling! < a! ? ceiling! : a!),
-  partials: ([a, ceiling]) => (ceiling! < a! ? SECOND : FIRST),
-};
+const AT_MOST = binary(
+  (a, ceiling) => (ceiling < a ? ceiling : a),
+  (a, ceiling) => (ceiling < a ? SECOND : FIRST),
+);
 /** Kept down to a ceiling. A ceiling that is not known limits nothing. */
 export const atMost = (a: Quantity, ceiling: Quantity): Quantity => apply(AT_MOST, a, ceiling);
 
-const AT_LEAST: Operation = {
-  value: ([a, floor]) => (floor! > a! ? floor! : a!),
-  partials: ([a, floor]) => (floor! > a! ? SECOND : FIRST),
-};
+const AT_LEAST = binary(
+  (a, floor) => (floor > a ? floor : a),
+  (a, floor) => (floor > a ? SECOND : FIRST),
+);
 /** Kept up to a floor. A floor that is not known limits nothing. */
 export const atLeast = (a: Quantity, floor: Quantity): Quantity => apply(AT_LEAST, a, floor);
 
 const WHERE_KNOWN: Operation = {
-  value: ([a, then, otherwise]) => (Number.isNaN(a!) ? otherwise! : then!),
-  partials: ([a]) => (Number.isNaN(a!) ? [0, 0, 1] : [0, 1, 0]),
+  value: (x) => (Number.isNaN(x[0]!) ? x[2]! : x[1]!),
+  partials: (x) => (Number.isNaN(x[0]!) ? [0, 0, 1] : [0, 1, 0]),
 };
 /** The second where the first is known, else the third. */
 export const whereKnown = (a: Quantity, then: Quantity, otherwise: Quantity): Quantity =>
@@ -129,10 +136,7 @@ export const bySign = (a: Quantity, below: number, above: number): Quantity => a
 
 function linearBySign(below: number, above: number): Operation {
   const slope = (a: number): number => (a < 0 ? below : above);
-  return {
-    value: ([a]) => (slope(a!) === 0 && !Number.isNaN(a!) ? 0 : slope(a!) * a!),
-    partials: ([a]) => [slope(a!)],
-  };
+  return unary((a) => (slope(a) === 0 && !Number.isNaN(a) ? 0 : slope(a) * a), slope);
 }
 
 const ABSOLUTE = linearBySign(-1, 1);
@@ -142,24 +146,21 @@ const POSITIVE = linearBySign(0, 1);
 /** `max(0, a)` */
 export const positive = (a: Quantity): Quantity => apply(POSITIVE, a);
 
-const SQRT: Operation = {
-  value: ([a]) => Math.sqrt(a!),
-  partials: (_, y) => [slopeOfRoot(1, 2 * y)],
-};
+const SQRT = unary(Math.sqrt, (_, y) => slopeOfRoot(1, 2 * y));
 /** The square root; NaN below zero, and taken not to move at zero. */
 export const sqrt = (a: Quantity): Quantity => apply(SQRT, a);
 
-const HYPOT: Operation = {
-  value: ([a, b]) => Math.sqrt(a! * a! + b! * b!),
-  partials: ([a, b], y) => [slopeOfRoot(a!, y), slopeOfRoot(b!, y)],
-};
+const HYPOT = binary(
+  (a, b) => Math.sqrt(a * a + b * b),
+  (a, b, y) => [slopeOfRoot(a, y), slopeOfRoot(b, y)],
+);
 /** `√(a² + b²)` */
 export const hypot = (a: Quantity, b: Quantity): Quantity => apply(HYPOT, a, b);
 
-const LEG: Operation = {
-  value: ([c, a]) => (c! > 0 ? Math.sqrt(c! * c! - a! * a!) : NaN),
-  partials: ([c, a], y) => [slopeOfRoot(c!, y), -slopeOfRoot(a!, y)],
-};
+const LEG = binary(
+  (c, a) => (c > 0 ? Math.sqrt(c * c - a * a) : NaN),
+  (c, a, y) => [slopeOfRoot(c, y), -slopeOfRoot(a, y)],
+);
 /** `√(c² − a²)`, the other leg of a right-angled triangle; NaN where the hypotenuse c is the shorter. */
 export const leg = (c: Quantity, a: Quantity): Quantity => apply(LEG, c, a);
 

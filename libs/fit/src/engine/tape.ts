@@ -19,6 +19,8 @@ export class Tape implements LaidOut {
   readonly #sourcesOf: (readonly number[])[] = [];
   /** By step, where the values of its sources are gathered: making a list for each took a tenth of the time of an evaluation. */
   readonly #gathered: number[][] = [];
+  /** As many values as there are places, none of them known. */
+  readonly #unknown: Values;
   readonly #factors: number[] = [];
 
   /** `named` are the quantities that will be asked for. */
@@ -27,6 +29,7 @@ export class Tape implements LaidOut {
     this.#named = new Set(named);
     inputs.forEach((each, place) => this.#places.set(each, place));
     for (const each of named) this.#lay(each);
+    this.#unknown = Array.from({ length: this.size }, () => NaN);
   }
 
   /** How many places there are. */
@@ -60,8 +63,9 @@ export class Tape implements LaidOut {
   }
 
   evaluate(inputs: readonly number[]): Values {
-    const v = inputs.slice();
-    for (let place = this.#inputs; place < this.size; place++) v.push(this.#valueAt(place, v));
+    const v = this.#unknown.slice();
+    for (let place = 0; place < this.#inputs; place++) v[place] = inputs[place]!;
+    for (let place = this.#inputs; place < v.length; place++) v[place] = this.#valueAt(place, v);
     return v;
   }
 
