@@ -1,5 +1,5 @@
 /**
- * Seven garments worked by hand from the model's formulas (docs/model in short: thickness, ease, armholes, necks, seams),
+ * Seven garments worked by hand from the model's formulas (docs/model.md),
  * apart from the code; to 0.1 mm. Source: the project's own derivation.
  */
 import { describe, expect, it } from 'vitest';
