@@ -26,6 +26,8 @@ export interface Fabric {
   readonly growth: Directions | null;
   /** (pulled − at rest)/at rest of the main fabric as measured; null when it was not. Usable is half of it. */
   readonly stretch: Directions | null;
+  /** Usable stretch of the main fabric across, a fraction: half of what was measured, else what is usual for the craft. */
+  readonly mainUsable: number;
   /** Usable stretch of the rib across, a fraction: half of what was measured, else the craft's default. */
   readonly ribUsable: number;
   readonly ribMeasured: boolean;

@@ -17,7 +17,7 @@ export {
   type OneGirth,
 } from './girth.ts';
 export { resolveFabric } from './resolve-fabric.ts';
-export { usableOf, usableStretch } from './stretch.ts';
+export { usableOf, usableAcross } from './stretch.ts';
 export { weightOf } from './weight-of.ts';
 export { FIBRE_DENSITY, PACKING, packedDiameterMm, texOf, yarnDiameterMm, type PackedYarn } from './yarn-diameter.ts';
 export { categoriesOfWraps, YARN_WEIGHTS, type Band, type OtherPrinting, type YarnWeight } from './yarn-weights.ts';

@@ -2,13 +2,13 @@ import type { Craft, Fabric, FabricInput } from './fabric.ts';
 import type { Stitch } from './stitch.ts';
 import type { FabricNote } from './fabric-messages.ts';
 import { fabricProblems } from './fabric-problems.ts';
-import { usableOf } from './stretch.ts';
+import { usableAcross, usableOf } from './stretch.ts';
 import { thicknessOf } from './thickness.ts';
 
 const USUAL_STITCH: Readonly<Record<Craft, Stitch>> = { knit: 'stockinette', crochet: 'single-crochet' };
 
 /** Usable stretch of a rib that was not measured, across (assumed). */
-const RIB_USABLE: Readonly<Record<Craft, number>> = { knit: 0.5, crochet: 0.15 };
+const RIB_USABLE: Readonly<Record<Craft, number>> = { knit: 0.5, crochet: 0.2 };
 
 const NO_SWATCH: FabricNote = { code: 'growth-unknown', params: {} };
 const NO_RIB: FabricNote = { code: 'rib-assumed', params: {}, source: { code: 'assumed', params: {} } };
@@ -33,6 +33,7 @@ export function resolveFabric(input: FabricInput): Fabric {
     source,
     growth,
     stretch,
+    mainUsable: usableAcross(craft, stretch),
     ribUsable: ribStretch === null ? RIB_USABLE[craft] : usableOf(ribStretch),
     ribMeasured: ribStretch !== null,
     massPerAreaGsm,

@@ -1,9 +1,12 @@
 import { expect, it } from 'vitest';
-import type { Fabric } from './fabric.ts';
-import { usableOf, usableStretch } from './stretch.ts';
+import { usableAcross, usableOf } from './stretch.ts';
 
-it('is half of what was measured, and none where nothing was', () => {
-  expect(usableOf(0.4)).toBe(0.2);
-  expect(usableStretch({ stretch: { across: 0.4, along: 0.1 } } as Fabric)).toEqual({ across: 0.2, along: 0.05 });
-  expect(usableStretch({ stretch: null } as Fabric)).toEqual({ across: 0, along: 0 });
+it('uses half of what was measured', () => {
+  expect(usableOf(0.6)).toBe(0.3);
+  expect(usableAcross('crochet', { across: 0.4, along: 0.1 })).toBe(0.2);
+});
+
+it('takes the cautious end of what is usual where nothing was measured', () => {
+  expect(usableAcross('knit', null)).toBe(0.1);
+  expect(usableAcross('crochet', null)).toBe(0.04);
 });

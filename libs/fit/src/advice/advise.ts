@@ -28,7 +28,18 @@ export function advise(request: FitRequest): Advice {
   const pieces = writer.pieces();
   const { silhouette, length, neckline, basis } = request.design;
   return {
-    design: { silhouette, construction: choices.construction, length, neckline, basis, ease: advisedEase(computed) },
+    design: {
+      silhouette,
+      construction: choices.construction,
+      length,
+      neckline,
+      basis,
+      opening: {
+        at: choices.opening.at,
+        length: model.garment.opening ? evaluation.value(model.garment.opening.length) : 0,
+      },
+      ease: advisedEase(computed),
+    },
     assembled: writer.assembled(),
     pieces,
     checks,

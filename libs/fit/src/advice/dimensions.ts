@@ -1,6 +1,6 @@
 import { asMade as asMadeOf } from '#fabric';
 import type { Quantity } from '#measure';
-import type { AssembledDimension, Because, NoAdvice, Piece, PieceDimension } from '../messages/advice.ts';
+import type { AssembledDimension, Because, DimensionName, Follows, NoAdvice, Piece, PieceDimension, PieceName } from '../messages/advice.ts';
 import { because } from '../evaluation/because.ts';
 import type { Computed } from '../evaluation/compute.ts';
 import { NONE } from '../messages/none.ts';
@@ -11,6 +11,10 @@ import type { SheetNumber, SheetNumbers } from '../evaluation/sheet-numbers.ts';
 
 /** A dimension that has a value. */
 type Given = SheetNumber & { readonly because: readonly Because[] };
+
+/** What moves with a dimension, itself left out. */
+const others = ({ follows }: SheetNumber, piece: Follows['piece'], name: DimensionName): Follows[] =>
+  follows.filter((each) => each.piece !== piece || each.name !== name);
 
 /** A number that comes out less than nothing, such as a shoulder beside a neck wider than the back. */
 const NOTHING_LEFT: NoAdvice = { code: 'nothing-left', params: NONE, needs: [] };
@@ -51,7 +55,7 @@ export class DimensionWriter {
         mirrored: 0,
         workedFrom,
         joins: drawn?.joins ?? [],
-        dimensions: dimensions.map((planned) => this.#onPiece(planned, none)),
+        dimensions: dimensions.map((planned) => this.#onPiece(piece, planned, none)),
         ...(drawn && { outline: drawn.outline }),
       };
     });
@@ -61,18 +65,19 @@ export class DimensionWriter {
     const { name } = planned;
     const given = this.#given(planned, ofSleeve);
     if ('needs' in given) return { name, value: null, because: [], noAdvice: given };
-    const { value, u, low, high, follows, because } = given;
-    return { name, value, u, low, high, follows, because };
+    const { value, u, low, high, because } = given;
+    return { name, value, u, low, high, follows: others(given, 'assembled', name), because };
   }
 
-  #onPiece(planned: PlannedOnPiece, ofSleeve: boolean): PieceDimension {
+  #onPiece(piece: PieceName, planned: PlannedOnPiece, ofSleeve: boolean): PieceDimension {
     const { name, axis, fabric, joinedEnds } = planned;
     const { request } = this.#computed;
     const allowance = joinedEnds * request.design.seamAllowanceMm;
     const given = this.#given(planned, ofSleeve);
     if ('needs' in given)
       return { name, axis, fabric, value: null, allowance, asMade: null, because: [], noAdvice: given };
-    const { value, u, low, high, follows, because } = given;
+    const { value, u, low, high, because } = given;
+    const follows = others(given, piece, name);
     const asMade = asMadeOf(value, allowance, request.fabric.growth?.[axis] ?? 0);
     return { name, axis, fabric, value, allowance, asMade, u, low, high, follows, because };
   }

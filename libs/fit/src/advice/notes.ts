@@ -1,7 +1,7 @@
 import { weightOf } from '#fabric';
 import type { AdviceNote, Check, Piece } from '../messages/advice.ts';
 import { easeDisagreement } from '../evaluation/advised-ease.ts';
-import { openingOf } from '../checks/cures.ts';
+import { closingOf } from '../checks/cures.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { Computed } from '../evaluation/compute.ts';
 import { easeBands, easeLies } from '../inputs/ease.ts';
@@ -109,8 +109,27 @@ function neckGrown(
   return grown ? { widthPercent, frontPercent, backPercent } : null;
 }
 
+/** How the neck opens, and what became of the maker's own opening. */
+function openingNotes({ request, choices, wearer, model, evaluation }: Computed): AdviceNote[] {
+  const { opening } = model.garment;
+  const asked = request.design.opening;
+  const { at, how } = choices.opening;
+  if (choices.silhouette === 'cardigan')
+    return asked && asked.at !== 'none' ? [{ code: 'opening-needless', params: NONE }] : [];
+  if (!opening || at === 'none') return [];
+  const lengthMm = evaluation.value(opening.length);
+  const atBack = asked !== null && asked.at !== at;
+  return [
+    { code: 'neck-opens', params: { at, lengthMm, closing: closingOf(wearer, at) } },
+    ...(how === 'whole'
+      ? [{ code: 'opening-ends', params: { at, askedMm: asked!.lengthMm!, lengthMm } } as const]
+      : []),
+    ...(atBack ? [{ code: 'opening-at-back', params: NONE } as const] : []),
+  ];
+}
+
 function shapeNotes(computed: Computed, checks: readonly Check[]): AdviceNote[] {
-  const { request, choices, wearer, model, evaluation } = computed;
+  const { request, choices, model, evaluation } = computed;
   const { garment } = model;
   const v = evaluation.value;
   const notes: AdviceNote[] = [];
@@ -123,12 +142,12 @@ function shapeNotes(computed: Computed, checks: readonly Check[]): AdviceNote[] 
   const grown = neckGrown(garment, v);
   if (grown !== null && head?.verdict !== 'fails')
     notes.push({ code: 'neck-widened', params: { ...grown, keptByShoulders: isKeptByShoulders(garment, v) } });
-  if (head?.verdict === 'fails')
-    notes.push({ code: 'shoulder-opening', params: { opening: openingOf({ choices, figure: wearer.figure }) } });
+  notes.push(...openingNotes(computed));
   const shorterMm = v(INPUTS.neckBase) - v(garment.neck.opening);
   if (shorterMm > TIGHT) notes.push({ code: 'neck-tight', params: { shorterMm } });
-  const band = v(INPUTS.band);
-  if (garment.sleeve === null && !Number.isNaN(band)) notes.push({ code: 'armhole-bands', params: { depthMm: band } });
+  const band = request.design.bandMm;
+  if (band !== null && v(garment.neck.band) < band - 1e-6)
+    notes.push({ code: 'band-ends', params: { askedMm: band, depthMm: v(garment.neck.band) } });
   if (garment.sleeve === null && !CONSTRUCTIONS[choices.construction].hasArmhole)
     notes.push({ code: 'raglan-vest', params: NONE });
   const cure = cureForNoSleeve(computed);

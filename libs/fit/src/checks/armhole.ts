@@ -1,8 +1,9 @@
 import { minus, plus, times } from '#measure';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
+import { closeStretch } from '../model/stretch.ts';
 import { INPUTS } from '../model/inputs.ts';
 import { bodyIsMade } from '../design/made-pieces.ts';
-import { type CheckRule, closeStretch, isCloseFitting, never } from './check.ts';
+import { type CheckRule, isCloseFitting, never } from './check.ts';
 
 export const armhole: CheckRule = {
   check: 'armhole',
@@ -22,6 +23,4 @@ export const armhole: CheckRule = {
     if (garment.rounded.armhole.fixed) return [choices.made.cap ? 'higher-cap-again' : 'wider-top-again'];
     return [choices.kept.armhole ? 'deeper-armhole-than-garment' : 'deeper-armhole'];
   },
-  remedies: (search) =>
-    bodyIsMade(search.choices) ? [] : search.moreOfRule('armhole-room', INPUTS.armholeRoom, 'deeper-armhole'),
 };

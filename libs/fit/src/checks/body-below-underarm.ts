@@ -12,7 +12,7 @@ export const bodyBelowUnderarm: CheckRule = {
   comfort: never,
   stretches: never,
   applies: always,
-  limits: ({ body }) => ({ need: plus(INPUTS.rib, INPUTS.bodyBelow), have: body.pieceToUnderarm }),
+  limits: ({ body }) => ({ need: plus(body.rib, INPUTS.bodyBelow), have: body.pieceToUnderarm }),
   saysMargin: true,
   cures: (at) => {
     if (bodyIsMade(at.choices)) return ['longer-body-again'];
@@ -28,7 +28,7 @@ export const bodyBelowUnderarm: CheckRule = {
     const longer = { step: 10, most: 600 };
     return [
       ...search.more(garment.body.length, 'customLengthMm', longer, 'longer-body', { length: 'custom' }),
-      ...search.less(INPUTS.rib, 'ribMm', 'shallower-rib'),
+      ...search.less(garment.body.rib, 'ribMm', 'shallower-rib'),
     ];
   },
 };

@@ -9,7 +9,7 @@ import type { WishCode } from '../messages/wish-codes.ts';
 import type { GarmentModel } from '../model/garment-model.ts';
 import type { InputValues } from '../model/inputs.ts';
 import type { ValueOf } from '../model/path.ts';
-import type { RuleName } from '../design/rules.ts';
+import type { OpeningPlace } from '../design/design.ts';
 
 /** What a check compares: it holds where need ≤ have. mm, or ratios. */
 export interface Limits {
@@ -46,14 +46,14 @@ export interface Situation extends KnownGarment {
   /** The measure that was not taken and that alone leaves it uncertain. */
   readonly uncertain: BodyDimension | null;
   /** Whether a remedy changes a field. */
-  readonly offered: (field: Field) => boolean;
+  readonly offered: (field: keyof Change) => boolean;
   /** Whether a check before it is fine. */
   readonly isFine: (check: CheckName) => boolean;
   /** The margin of any check; NaN where it is not known or does not apply. */
   readonly marginOf: (check: CheckName) => number;
 }
 
-/** A number of the design that a remedy may change, or a rule as it is for an adult. mm */
+/** A number of the design that a remedy may change. mm */
 export type Field =
   | 'easeMm'
   | 'easeChangeMm'
@@ -63,12 +63,13 @@ export type Field =
   | 'backNeckDepthMm'
   | 'bandMm'
   | 'ribMm'
-  | `rules/${Extract<RuleName, 'wrist-room' | 'armhole-room'>}`;
+  | 'cuffWidthMm';
 
 /** A change of the design: numbers in mm, and choices by name. */
 export type Change = Readonly<Partial<Record<Field, number>>> & {
   readonly length?: 'custom';
   readonly hem?: Choices['hem'];
+  readonly opening?: Exclude<OpeningPlace, 'none'>;
 };
 
 /** A change that makes a check hold, and how many others it spoils, of comfort or in their certainty. */
@@ -79,20 +80,16 @@ export interface FoundRemedy {
 }
 
 /** The codes of remedies that say no more than by how much. */
-type PlainRemedy = {
+export type PlainRemedy = {
   [Code in keyof RemedyCodes]: { byMm: number } extends RemedyCodes[Code] ? Code : never;
 }[keyof RemedyCodes];
-/** What is said of a remedy that moves a number by so many mm. */
-export type RemedyText = PlainRemedy | ((byMm: number) => RemedyMessage);
 
 /** Searches for changes of the design that would make a check hold. Each method returns one remedy, or none. */
 export interface RemedySearch extends KnownGarment {
   /** The least increase of a quantity, in steps of `step` mm up to `most`, set in a field of the design. */
-  readonly more: (of: Quantity, field: Field, by: Steps, text: RemedyText, rest?: Change) => FoundRemedy[];
+  readonly more: (of: Quantity, field: Field, by: Steps, text: PlainRemedy, rest?: Change) => FoundRemedy[];
   /** The least decrease, in steps of 5 mm; two fifths are left (assumed). */
-  readonly less: (of: Quantity, field: Field, text: RemedyText, rest?: Change) => FoundRemedy[];
-  /** More of a rule. */
-  readonly moreOfRule: (rule: 'wrist-room' | 'armhole-room', of: Quantity, text: RemedyText) => FoundRemedy[];
+  readonly less: (of: Quantity, field: Field, text: PlainRemedy, rest?: Change) => FoundRemedy[];
   readonly moreEase: () => FoundRemedy[];
   /** A change of a choice. */
   readonly choice: (change: Change, message: RemedyMessage) => FoundRemedy[];
@@ -116,9 +113,9 @@ export interface CheckRule {
   readonly wishes: readonly [WishCode, WishCode];
   /** The making adds its share of a girth to the uncertainty, and its share of the stretch that a `stretch` asks for. */
   readonly kind: 'girth' | 'length' | 'stretch';
-  /** A matter of comfort is never more than tight, and limits no rounding. */
+  /** A matter of comfort is poor where it is short, never fails, and limits no rounding. */
   readonly comfort: (choices: Choices) => boolean;
-  /** The main fabric's stretch counts, so that without a measured one a check that is short is not known. */
+  /** The main fabric's stretch counts: where it was not measured, what is usual for the craft is taken, and the check says so. */
   readonly stretches: (choices: Choices) => boolean;
   /** Whether the design has what it compares; `need` is NaN where it is not known. */
   readonly applies: (choices: Choices, need: number) => boolean;
@@ -141,9 +138,6 @@ export const never = (): boolean => false;
 export const hasSleeve = ({ silhouette }: Choices): boolean => silhouette !== 'vest';
 export const isPulledOn = ({ silhouette }: Choices): boolean => silhouette !== 'cardigan';
 export const isCloseFitting = ({ closeFitting }: Choices): boolean => closeFitting;
-
-/** How many times its length the main fabric reaches where a close-fitting garment stretches. */
-export const closeStretch = ({ closeFitting, usable }: Choices): number => (closeFitting ? 1 + usable.main : 1);
 
 /** A check that has limits for a garment, and the margin that they leave. */
 export interface TracedCheck extends Limits {

@@ -1,3 +1,4 @@
+import { times } from '#measure';
 import { INPUTS } from '../model/inputs.ts';
 import { sleeveIsMade } from '../design/made-pieces.ts';
 import { always, type CheckRule, hasSleeve, never } from './check.ts';
@@ -13,7 +14,7 @@ export const cuffStays: CheckRule = {
   comfort: always,
   stretches: never,
   applies: hasSleeve,
-  limits: ({ sleeve }) => ({ need: sleeve!.cuffInner, have: INPUTS.hand }),
+  limits: ({ choices, sleeve }) => ({ need: sleeve!.cuffInner, have: times(choices.rules['cuff-stays-share'], INPUTS.hand) }),
   saysMargin: false,
   details: ({ choices, margin }) => ({ widerMm: margin > -choices.rules['length-room'] ? null : -margin }),
   // A rib that gives too little passes no hand that would keep it up; and a cuff that passes none is no closer made.
@@ -23,4 +24,8 @@ export const cuffStays: CheckRule = {
       return ['fold-cuff', 'stretchier-and-closer-cuff'];
     return ['closer-cuff', 'fold-cuff'];
   },
+  remedies: (search) =>
+    search.choices.own.cuff && !sleeveIsMade(search.choices)
+      ? search.less(INPUTS.ownCuff, 'cuffWidthMm', 'closer-cuff')
+      : [],
 };

@@ -1,6 +1,7 @@
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import { bodyIsMade } from '../design/made-pieces.ts';
-import type { Cure, Opening } from '../messages/cure.ts';
+import type { OpeningPlace } from '../design/design.ts';
+import type { Closing, Cure } from '../messages/cure.ts';
 import type { Choices } from '../design/choices.ts';
 import type { FoundRemedy, KnownGarment, RemedySearch, Situation } from './check.ts';
 
@@ -13,13 +14,9 @@ export function easeThat(way: 'more' | 'less', ease: Situation['ease']): Cure | 
   return ease.ofGarment ? `${way}-ease-than-garment` : `${way}-ease`;
 }
 
-/** How a neck opens. A baby’s needs no buttons to come off in a mouth; a vest without shoulders has no seam there. */
-export function openingOf({ choices, figure }: Pick<KnownGarment, 'choices' | 'figure'>): Opening | null {
-  const { hasArmhole } = CONSTRUCTIONS[choices.construction];
-  if (!hasArmhole && choices.silhouette === 'vest') return null;
-  if (figure === 'baby') return hasArmhole ? 'overlapping-shoulders' : 'overlapping-raglan';
-  return hasArmhole ? 'buttoned-shoulder' : 'buttoned-raglan';
-}
+/** How an opening closes. A baby's shoulders overlap, and need no buttons to come off in a mouth. */
+export const closingOf = ({ figure }: Pick<KnownGarment, 'figure'>, at: OpeningPlace): Closing =>
+  figure === 'baby' && at === 'shoulders' ? 'overlap' : 'buttons';
 
 /** A body already made has its width and its fabric. */
 export const widerBody = (choices: Choices, cures: Cure[]): Cure[] =>

@@ -20,12 +20,8 @@ export const handThroughCuff: CheckRule = {
     if (sleeveIsMade(choices)) return ['wider-cuff-again', 'stretchier-rib-again'];
     return [choices.kept.wrist ? 'wider-cuff-than-garment' : 'wider-cuff', 'stretchier-rib'];
   },
-  remedies: (search) => {
-    const { choices, garment, v } = search;
-    if (sleeveIsMade(choices)) return [];
-    return search.moreOfRule('wrist-room', INPUTS.wristRoom, (byMm) => {
-      const foldBack = v(garment.sleeve!.cuffInner) + byMm > v(INPUTS.hand);
-      return { code: 'wider-cuff', params: { byMm, foldBack } };
-    });
-  },
+  remedies: (search) =>
+    search.choices.own.cuff
+      ? search.more(INPUTS.ownCuff, 'cuffWidthMm', { step: 2.5, most: 150 }, 'wider-cuff')
+      : [],
 };

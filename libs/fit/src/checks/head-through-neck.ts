@@ -1,8 +1,7 @@
-import { min, times } from '#measure';
 import { INPUTS } from '../model/inputs.ts';
 import { bodyIsMade, frontIsMade } from '../design/made-pieces.ts';
-import { type CheckRule, isPulledOn, never } from './check.ts';
-import { openingOf, those } from './cures.ts';
+import { type CheckRule, type FoundRemedy, isPulledOn, never, type RemedySearch } from './check.ts';
+import { those } from './cures.ts';
 
 /** So much deeper a front neck is offered at most, mm; a boat that is any deeper is none (assumed). */
 const MOST_DEEPER = 200;
@@ -16,19 +15,13 @@ export const headThroughNeck: CheckRule = {
   comfort: never,
   stretches: never,
   applies: isPulledOn,
-  limits: ({ choices: { usable }, neck }) => {
-    const throughRib = times(1 + usable.rib, neck.opening);
-    return {
-      need: INPUTS.head,
-      have: usable.mainMeasured ? min(throughRib, times(1 + usable.main, neck.edge)) : throughRib,
-    };
-  },
+  limits: ({ headPasses }) => ({ need: INPUTS.head, have: headPasses }),
   saysMargin: true,
   cures: (at) => {
     const cures = those(
       at.offered('frontNeckDepthMm') && 'deeper-neck',
       at.offered('neckWidthMm') && 'wider-neck',
-      openingOf(at) ?? false,
+      at.offered('opening') && 'open-neck',
     );
     return cures.length > 0 ? cures : ['another-neckline'];
   },
@@ -37,6 +30,7 @@ export const headThroughNeck: CheckRule = {
     const most = choices.neckline === 'boat' ? MOST_DEEPER_BOAT * kappa : MOST_DEEPER;
     const rest = search.neckAsItStands();
     return [
+      ...openings(search),
       ...(frontIsMade(choices)
         ? []
         : search.more(garment.neck.front, 'frontNeckDepthMm', { step: 5, most }, 'deeper-front-neck', rest)),
@@ -46,3 +40,12 @@ export const headThroughNeck: CheckRule = {
     ];
   },
 };
+
+/** The first place where an opening lets the head pass. */
+function openings(search: RemedySearch): FoundRemedy[] {
+  for (const at of ['shoulder', 'shoulders', 'back'] as const) {
+    const found = search.choice({ opening: at }, { code: 'open-neck', params: { at } });
+    if (found.length > 0) return found;
+  }
+  return [];
+}

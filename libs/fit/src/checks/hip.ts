@@ -1,8 +1,9 @@
 import { plus, times } from '#measure';
 import { INPUTS } from '../model/inputs.ts';
+import { mainStretch } from '../model/stretch.ts';
 import { waistLevel } from '../inputs/hip-reached.ts';
 import { bodyIsMade } from '../design/made-pieces.ts';
-import { type CheckRule, closeStretch, isCloseFitting, never } from './check.ts';
+import { always, type CheckRule, never } from './check.ts';
 import { easeThat, moreEaseUnlessMade, those } from './cures.ts';
 
 export const hip: CheckRule = {
@@ -11,11 +12,11 @@ export const hip: CheckRule = {
   wishes: ['hip-room', 'close-hem'],
   kind: 'girth',
   comfort: never,
-  stretches: isCloseFitting,
+  stretches: always,
   applies: ({ hipReached }) => hipReached,
   limits: ({ choices, girths }) => ({
     need: plus(INPUTS.hip, times(2 * Math.PI, INPUTS.layer)),
-    have: times(closeStretch(choices), girths.hemInner),
+    have: times(mainStretch(choices), girths.hemInner),
   }),
   saysMargin: true,
   // Where it is not known how far down the hip is, the measure that tells.
@@ -26,7 +27,7 @@ export const hip: CheckRule = {
     const shorter = kept ? 'own-length-shorter-than-garment' : 'shorter-length';
     return those(
       easeThat('more', ease),
-      choices.closeFitting && 'stretchier-fabric',
+      'stretchier-fabric',
       unknown ? 'measure-back-waist' : shorter,
     );
   },

@@ -1,4 +1,5 @@
 import type { CheckName } from '../messages/advice.ts';
+import { alongTheTop } from './along-the-top.ts';
 import { armhole } from './armhole.ts';
 import { bodyBelowUnderarm } from './body-below-underarm.ts';
 import type { CheckRule } from './check.ts';
@@ -12,6 +13,7 @@ import { neckDepth } from './neck-depth.ts';
 import { neckOnShoulders } from './neck-on-shoulders.ts';
 import { negativeEase } from './negative-ease.ts';
 import { overTheShoulders } from './over-the-shoulders.ts';
+import { raglanSlope } from './raglan-slope.ts';
 import { seam } from './seam.ts';
 import { sleeveBelowUnderarm } from './sleeve-below-underarm.ts';
 import { sleeveTaper } from './sleeve-taper.ts';
@@ -37,6 +39,8 @@ const BY_NAME: Readonly<Record<CheckName, CheckRule>> = {
   'front-and-back': frontAndBack,
   seam,
   'nape-to-cuff': napeToCuff,
+  'along-the-top': alongTheTop,
+  'raglan-slope': raglanSlope,
 };
 
 export const CHECK_RULES: readonly CheckRule[] = Object.values(BY_NAME);

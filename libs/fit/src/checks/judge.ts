@@ -1,4 +1,5 @@
 import { normalCdf } from '#measure';
+import type { Choices } from '../design/choices.ts';
 import type { Rules } from '../design/rules.ts';
 import type { TracedCheck } from './check.ts';
 import type { ValueOf } from '../model/path.ts';
@@ -36,6 +37,8 @@ export function uncertaintyWithMaking(
 }
 
 /** Whether a margin leaves so small a chance of failing that a check is not called tight; `measured` as above. */
-export function isSure(margin: number, check: TracedCheck, measured: number, v: ValueOf, rules: Rules): boolean {
-  return chanceOfFailing(margin, uncertaintyWithMaking(check, measured, v, rules)) <= rules['tight-chance'];
+export function isSure(margin: number, check: TracedCheck, measured: number, v: ValueOf, choices: Choices): boolean {
+  const { rules } = choices;
+  const most = rules[check.rule.comfort(choices) ? 'tight-chance-comfort' : 'tight-chance'];
+  return chanceOfFailing(margin, uncertaintyWithMaking(check, measured, v, rules)) <= most;
 }

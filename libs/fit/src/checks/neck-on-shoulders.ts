@@ -39,7 +39,7 @@ export const neckOnShoulders: CheckRule = {
     if (bodyIsMade(choices)) return [];
     return [
       ...search.less(garment.neck.width, 'neckWidthMm', 'narrower-neck', search.neckAsItStands()),
-      ...search.less(INPUTS.band, 'bandMm', 'shallower-bands'),
+      ...search.less(garment.neck.band, 'bandMm', 'shallower-bands'),
     ];
   },
 };

@@ -1,4 +1,5 @@
-import { max, min, plus, times } from '#measure';
+import { min, minus, plus, positive, times } from '#measure';
+import { mainStretch } from '../model/stretch.ts';
 import { INPUTS } from '../model/inputs.ts';
 import { bodyIsMade } from '../design/made-pieces.ts';
 import { NONE } from '../messages/none.ts';
@@ -7,7 +8,7 @@ import { easeThat, hemIsNarrowest, those, widerBody } from './cures.ts';
 
 const { chest, shoulderGirth, layer } = INPUTS;
 
-/** On over the shoulders, arms raised: halfway from the chest to the girth round the shoulders. */
+/** On over the shoulders, arms raised: a quarter of the way from the chest to the girth round the shoulders (assumed). */
 export const overTheShoulders: CheckRule = {
   check: 'over-the-shoulders',
   dimension: 'chest-width',
@@ -16,9 +17,9 @@ export const overTheShoulders: CheckRule = {
   comfort: never,
   stretches: always,
   applies: isPulledOn,
-  limits: ({ choices: { usable }, girths }) => ({
-    need: plus(max(chest, times(0.5, plus(chest, shoulderGirth))), times(2 * Math.PI, layer)),
-    have: times(1 + usable.main, min(girths.bodyInner, girths.hemInner)),
+  limits: ({ choices, girths }) => ({
+    need: plus(chest, times(0.25, positive(minus(shoulderGirth, chest))), times(2 * Math.PI, layer)),
+    have: times(mainStretch(choices), min(girths.bodyInner, girths.hemInner)),
   }),
   saysMargin: true,
   cures: (at) => [

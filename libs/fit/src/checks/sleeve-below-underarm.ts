@@ -12,12 +12,12 @@ export const sleeveBelowUnderarm: CheckRule = {
   comfort: never,
   stretches: never,
   applies: hasSleeve,
-  limits: ({ sleeve }) => ({ need: plus(INPUTS.rib, INPUTS.sleeveBelow), have: sleeve!.underarmSeam }),
+  limits: ({ body, sleeve }) => ({ need: plus(body.rib, INPUTS.sleeveBelow), have: sleeve!.underarmSeam }),
   saysMargin: true,
   cures: ({ choices, ease, offered }) => {
     if (sleeveIsMade(choices)) return ['longer-sleeve-again'];
     return those(!bodyIsMade(choices) && easeThat('less', ease), offered('ribMm') && 'shallower-rib', 'longer-sleeve');
   },
   remedies: (search) =>
-    sleeveIsMade(search.choices) || bodyIsMade(search.choices) ? [] : search.less(INPUTS.rib, 'ribMm', 'shallower-rib'),
+    sleeveIsMade(search.choices) || bodyIsMade(search.choices) ? [] : search.less(search.garment.body.rib, 'ribMm', 'shallower-rib'),
 };

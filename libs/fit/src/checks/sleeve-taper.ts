@@ -16,8 +16,8 @@ export const sleeveTaper: CheckRule = {
   comfort: always,
   stretches: never,
   applies: hasSleeve,
-  limits: ({ choices: { rules }, sleeve }) => ({
-    need: quotient(times(0.5, minus(sleeve!.top, sleeve!.cuff)), max(minus(sleeve!.underarmSeam, INPUTS.rib), LEAST)),
+  limits: ({ choices: { rules }, body, sleeve }) => ({
+    need: quotient(times(0.5, minus(sleeve!.top, sleeve!.aboveRib)), max(minus(sleeve!.underarmSeam, body.rib), LEAST)),
     have: constant(rules['sleeve-taper-most']),
   }),
   saysMargin: false,

@@ -1,6 +1,5 @@
-import { abs, constant, minus, plus } from '#measure';
+import { abs, constant, minus } from '#measure';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
-import { INPUTS } from '../model/inputs.ts';
 import { always, type CheckRule, hasSleeve, never } from './check.ts';
 
 /** The seam under the arm against the arm's own length below the garment's underarm. */
@@ -12,10 +11,10 @@ export const underTheArm: CheckRule = {
   comfort: always,
   stretches: never,
   applies: (choices) => hasSleeve(choices) && CONSTRUCTIONS[choices.construction].sleeveTopIs === 'girth',
-  limits: ({ choices: { rules }, sleeve, body }) => {
-    const below = minus(plus(INPUTS.underarmLength, body.toUnderarm, INPUTS.scyeDepth), body.length);
-    return { need: abs(minus(sleeve!.underarmSeam, below)), have: constant(rules['underarm-difference-most']) };
-  },
+  limits: ({ choices: { rules }, sleeve }) => ({
+    need: abs(minus(sleeve!.underarmSeam, sleeve!.ways!.underArm)),
+    have: constant(rules['under-the-arm-difference-most']),
+  }),
   saysMargin: false,
   cures: () => ['compare-sweater'],
 };

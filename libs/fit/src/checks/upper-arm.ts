@@ -1,8 +1,9 @@
 import { plus, times } from '#measure';
+import { closeStretch } from '../model/stretch.ts';
 import { INPUTS } from '../model/inputs.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import { bodyIsMade } from '../design/made-pieces.ts';
-import { type CheckRule, closeStretch, hasSleeve, isCloseFitting, never } from './check.ts';
+import { type CheckRule, hasSleeve, isCloseFitting, never } from './check.ts';
 import { easeThat, moreEaseUnlessMade, those } from './cures.ts';
 
 export const upperArm: CheckRule = {

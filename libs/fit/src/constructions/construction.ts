@@ -18,7 +18,7 @@ export interface ConstructionModel {
   /** The rules that are inputs of its formulas alone. */
   readonly ruled: readonly {
     readonly input: InputName;
-    readonly rule: Extract<RuleName, 'squared-inset-most' | 'set-in-inset-least'>;
+    readonly rule: Extract<RuleName, 'squared-inset-most' | 'set-in-inset-least' | 'armhole-curve-most'>;
   }[];
   /** The measures of finished pieces that it alone has: its armhole's depth on a body, and the rise of its sleeve's top. */
   readonly madeNames: { readonly depth: DimensionName; readonly rise: DimensionName | null };

@@ -1,5 +1,5 @@
 import { minus, plus, times } from '#measure';
-import { droppedArmhole, droppedDepth } from '../model/armhole.ts';
+import { droppedArmhole } from '../model/armhole.ts';
 import { fromAcrossBack } from '../model/ref-sleeve.ts';
 import { seamTop } from '../model/sleeve.ts';
 import type { ConstructionModel } from './construction.ts';
@@ -21,10 +21,7 @@ export const dropShoulder: ConstructionModel = {
     const between = plus(panel);
     return { between, inset: times(0.5, minus(panel, between)), straight: true };
   },
-  armhole: (choices, before) => {
-    const depth = droppedDepth(choices, before);
-    return droppedArmhole(choices, before, depth, plus(depth));
-  },
+  armhole: (choices, before) => droppedArmhole(choices, before, null),
   sleeveTop: ({ made }, { girths, armhole }) => seamTop(made.sleeveTop ? girths.sleeve : times(2, armhole.depth), null),
   bodyDimensions: straightArmholeDimensions,
   sleeveDimensions: () => [],

@@ -6,8 +6,6 @@ import { girthTop } from '../model/sleeve.ts';
 import type { ConstructionModel } from './construction.ts';
 import { slopedTopPath } from './sloped-top.ts';
 
-const { band } = INPUTS;
-
 /**
  * Body and sleeves meet in slanted edges up to the neck. The body's depth is kept and the sleeve's rise solved from the common
  * edge; where a sleeve was made before its body, the other way round. The front is the back with the neck cut into it.
@@ -36,18 +34,21 @@ export const raglan: ConstructionModel = {
     const run = minus(times(0.5, minus(panel, neckWidth)), b);
     const sleeveRun = minus(times(0.5, G), halfTop, b);
     // A vest's armhole band lies below the raglan, so its piece goes down by as much as the neck band takes off.
-    const below = times(silhouette === 'vest' ? 0 : 1, band);
+    const vest = silhouette === 'vest';
+    const below = times(vest ? 0 : 1, neck.band);
     const depth = made.armhole
       ? plus(INPUTS.madeArmhole, below)
       : made.sleeveRaglan
-        ? plus(leg(hypot(sleeveRun, INPUTS.madeSleeveRaglan), run), band)
+        ? plus(leg(hypot(sleeveRun, INPUTS.madeSleeveRaglan), run), neck.band)
         : plus(lengths.armholeBase, INPUTS.armholeDeeper);
     const onPiece = minus(depth, below);
+    const bands = times(vest ? 1 : 0, neck.band);
     return {
       depth,
       onPiece,
-      belowNeckLine: plus(depth, neck.back),
+      measuredFrom: 'nape',
       seam: hypot(run, onPiece),
+      pieceEdge: plus(b, bands, hypot(minus(run, bands), onPiece)),
       bindOff: b,
       fallShare: 0,
       // A front neck shallower than the back's is not cut at all: the piece ends there.

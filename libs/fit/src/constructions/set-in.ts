@@ -1,6 +1,7 @@
-import { constant, hypot, leg, min, minus, plus, root, times, type Quantity } from '#measure';
+import { atLeast, hypot, leg, min, minus, plus, root, rootWithin, times, type Quantity } from '#measure';
+import type { Choices } from '../design/choices.ts';
 import { acrossGarment } from '../model/across.ts';
-import { armBands, madeDepth } from '../model/armhole.ts';
+import { armBands, leastSeam, madeDepth } from '../model/armhole.ts';
 import { INPUTS } from '../model/inputs.ts';
 import { across, along, byItself } from '../model/planned.ts';
 import { fromAcrossBack } from '../model/ref-sleeve.ts';
@@ -18,7 +19,7 @@ function armholeSeam(A: Quantity, i: Quantity, b: Quantity, rules: Rules): Quant
 
 /** h, how far the curve of an armhole rises. */
 const curveRise = (A: Quantity, rules: Rules): Quantity =>
-  min(times(rules['armhole-curve-share'], A), constant(rules['armhole-curve-most']));
+  min(times(rules['armhole-curve-share'], A), INPUTS.curveMost);
 
 /** Edge of half a cap: `b + √((G/2 − b − c)² + H²) + c`, c half of its top edge. */
 const capSeam = (H: Quantity, G: Quantity, b: Quantity, c: Quantity): Quantity =>
@@ -26,10 +27,32 @@ const capSeam = (H: Quantity, G: Quantity, b: Quantity, c: Quantity): Quantity =
 
 const halfCapTop = (G: Quantity, rules: Rules): Quantity => times(rules['cap-top-share'] / 2, G);
 
+/** No armhole is deeper than this, mm. */
+const DEEPEST = 10_000;
+
+/** A as ruled, or deeper: its edge long enough for the arm, and, with a sleeve still to be made, for a cap of half its depth. */
+function deepEnough(
+  choices: Choices,
+  ruled: Quantity,
+  seamOf: (A: Quantity) => Quantity,
+  leastCap: (A: Quantity) => Quantity,
+): Quantity {
+  const forArm = rootWithin(0, DEEPEST, (A) => minus(seamOf(A), leastSeam(choices)));
+  const deep = atLeast(ruled, forArm);
+  if (choices.silhouette === 'vest') return deep;
+  return atLeast(
+    deep,
+    rootWithin(0, DEEPEST, (A) => minus(seamOf(A), leastCap(A))),
+  );
+}
+
 /** An armhole with a curve, and a sleeve with a cap that is solved from its seam. */
 export const setIn: ConstructionModel = {
   deeper: null,
-  ruled: [{ input: 'setInInsetLeast', rule: 'set-in-inset-least' }],
+  ruled: [
+    { input: 'setInInsetLeast', rule: 'set-in-inset-least' },
+    { input: 'curveMost', rule: 'armhole-curve-most' },
+  ],
   madeNames: { depth: 'armhole-depth', rise: 'cap-height' },
   sleeveTopIs: 'girth',
   hasArmhole: true,
@@ -45,23 +68,32 @@ export const setIn: ConstructionModel = {
   },
   armhole: (choices, before) => {
     const { rules, made, silhouette } = choices;
+    const { neck, lengths } = before;
     const i = before.widths.inset!;
     const G = before.girths.sleeve;
     const ofInset = times(rules['bind-off-inset-share'], i);
     const b = silhouette === 'vest' ? ofInset : min(ofInset, times(rules['bind-off-sleeve-share'] / 2, G));
-    const ofMadeCap = (): Quantity => {
-      const seam = capSeam(INPUTS.madeCap, G, b, halfCapTop(G, rules));
-      return root(1, 10_000, (A) => minus(armholeSeam(A, i, b, rules), seam));
-    };
-    const depth = made.armhole ? madeDepth(choices) : made.cap ? ofMadeCap() : plus(before.lengths.armholeBase);
+    const seamOf = (A: Quantity): Quantity => armholeSeam(A, i, b, rules);
+    const depth = made.armhole
+      ? madeDepth(choices, before)
+      : made.cap
+        ? root(1, DEEPEST, (A) => minus(seamOf(A), capSeam(INPUTS.madeCap, G, b, halfCapTop(G, rules))))
+        : deepEnough(choices, plus(lengths.armholeBase), seamOf, (A) =>
+            capSeam(times(rules['cap-height-least-share'], A), G, b, halfCapTop(G, rules)),
+          );
+    const bands = times(armBands(choices), neck.band);
+    const onPiece = plus(depth, bands);
+    const rise = curveRise(depth, rules);
     return {
       depth,
-      onPiece: plus(depth, times(armBands(choices), INPUTS.band)),
-      belowNeckLine: plus(depth),
-      seam: armholeSeam(depth, i, b, rules),
+      ...(!made.armhole && !made.cap && { ruledDepth: lengths.armholeBase }),
+      onPiece,
+      measuredFrom: 'shoulder',
+      seam: seamOf(depth),
+      pieceEdge: plus(b, bands, hypot(minus(i, b), rise), minus(onPiece, rise)),
       bindOff: b,
       fallShare: rules['shoulder-fall-share'],
-      pieceNeck: before.neck.piece,
+      pieceNeck: neck.piece,
     };
   },
   sleeveTop: ({ rules, made }, { girths, armhole }) => {

@@ -1,6 +1,6 @@
-import { min, minus, plus, positive, times } from '#measure';
+import { min, minus, positive, times } from '#measure';
 import { acrossGarment } from '../model/across.ts';
-import { droppedArmhole, droppedDepth } from '../model/armhole.ts';
+import { droppedArmhole } from '../model/armhole.ts';
 import { INPUTS } from '../model/inputs.ts';
 import { along } from '../model/planned.ts';
 import { fromAcrossBack } from '../model/ref-sleeve.ts';
@@ -30,10 +30,7 @@ export const squaredDrop: ConstructionModel = {
     const inset = min(insetAsked, INPUTS.squaredInsetMost);
     return { between: minus(girths.panel, times(2, inset)), inset, insetAsked };
   },
-  armhole: (choices, before) => {
-    const depth = droppedDepth(choices, before);
-    return droppedArmhole(choices, before, depth, plus(depth, before.widths.inset!));
-  },
+  armhole: (choices, before) => droppedArmhole(choices, before, before.widths.inset),
   sleeveTop: ({ made }, { girths, armhole, inset }) =>
     seamTop(made.sleeveTop ? girths.sleeve : times(2, armhole.depth), inset),
   bodyDimensions: straightArmholeDimensions,

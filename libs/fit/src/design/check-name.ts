@@ -17,5 +17,7 @@ export const CHECKS = [
   'front-and-back',
   'seam',
   'nape-to-cuff',
+  'along-the-top',
+  'raglan-slope',
 ] as const;
 export type CheckName = (typeof CHECKS)[number];

@@ -1,5 +1,6 @@
 import type { Construction } from '#garment';
-import type { Hem, LengthChoice, Neckline, Silhouette } from './design.ts';
+import type { Craft } from '#fabric';
+import type { Hem, LengthChoice, Neckline, OpeningPlace, Silhouette } from './design.ts';
 import { type RuleName, RULES, type Rules } from './rules.ts';
 
 /** Which dimensions are kept from the garment that fits. */
@@ -40,6 +41,18 @@ export interface Reach {
   readonly wrist: 0 | 1;
 }
 
+/**
+ * How a neck opens. `asked` is where the maker wants it (null leaves it to the head), `ownLength` whether she gave its length. `at` is where it
+ * does open, and `how` far: `own`, as she gave; `whole`, all of its place, since her own is longer; `asked`, as far as needed within its
+ * place's limit; `needed`, as far as needed.
+ */
+export interface OpeningChoice {
+  readonly asked: OpeningPlace | null;
+  readonly ownLength: boolean;
+  readonly at: OpeningPlace;
+  readonly how: 'own' | 'whole' | 'asked' | 'needed';
+}
+
 /** All that the model's formulas depend on and that is not a number of it: one model is traced for each. */
 export interface Choices {
   readonly silhouette: Silhouette;
@@ -56,6 +69,17 @@ export interface Choices {
   readonly easeFromGarment: boolean;
   readonly kept: KeptFromGarment;
   readonly made: Made;
+  readonly craft: Craft;
+  /** Whether the main fabric was pulled and gives less than an ordinary one. */
+  readonly stiff: boolean;
+  readonly opening: OpeningChoice;
+  /** What a neck is made larger by: as much as the head needs, nothing, or as much as one that opens. */
+  readonly neckScale: 'for-head' | 'as-is' | 'opened';
+  /** How much the way under the arm counts beside the way along the top, in a sleeve that has both. */
+  readonly underarmShare: number;
+  readonly own: { readonly band: boolean; readonly rib: boolean; readonly cuff: boolean };
+  /** The neck has no band: its own depth is nothing. */
+  readonly bandless: boolean;
   readonly ownNeck: { readonly width: boolean; readonly front: boolean; readonly back: boolean };
   readonly layer: Reach;
   readonly refLayer: Reach;
@@ -64,7 +88,7 @@ export interface Choices {
     readonly sleeveFromCentreBack: boolean;
     readonly widthGiven: boolean;
   };
-  /** Usable stretch, as a share: of the rib, and of the main fabric across. */
+  /** Usable stretch, as a share: of the rib, and of the main fabric across, measured or what is usual. */
   readonly usable: { readonly rib: number; readonly main: number; readonly mainMeasured: boolean };
   readonly rules: Rules;
 }

@@ -1,6 +1,6 @@
 import { CONSTRUCTIONS, LAYER_RECORD } from '#garment';
 import { chosenFields, type RecordOf, type RecordSchema, type StoredRecord } from '#measure';
-import { BASES, EASE_CATEGORIES, HEMS, LENGTHS, NECKLINES, SILHOUETTES } from './design.ts';
+import { BASES, EASE_CATEGORIES, HEMS, LENGTHS, NECKLINES, OPENING_PLACES, SILHOUETTES } from './design.ts';
 
 /** A chosen length on a garment, finished: a band, a rib, a neck. */
 export const CHOSEN_LENGTH_RECORD = chosenFields({
@@ -31,6 +31,17 @@ export const EASE_GIRTH_RECORD = chosenFields({ ...DIFFERENCE, orGiven: 'categor
 
 const length = <const D extends string>(description: D) =>
   ({ kind: 'record', fields: CHOSEN_LENGTH_RECORD, optional: true, description }) as const;
+
+/** Where a neck opens. */
+export const OPENING_RECORD = {
+  at: { kind: 'choice', of: OPENING_PLACES },
+  length: {
+    kind: 'record',
+    fields: CHOSEN_LENGTH_RECORD,
+    optional: true,
+    description: 'Of each place that opens; default: as far as the head needs.',
+  },
+} as const satisfies RecordSchema;
 
 /** What the maker chose. What she leaves out, the rules decide. */
 export const DESIGN_RECORD = {
@@ -68,10 +79,17 @@ export const DESIGN_RECORD = {
     description: 'What will be worn beneath, beyond a shirt.',
   },
   customLength: length('Centre-back length of a custom length: finished back neck edge to hem.'),
+  opening: {
+    kind: 'record',
+    fields: OPENING_RECORD,
+    optional: true,
+    description: 'Default: none where the head passes without; else at a shoulder, at both, or at the back.',
+  },
   band: length('Depth of the neck band, and of a vest’s armhole bands.'),
   frontBand: length('Width of a cardigan’s front band.'),
   overlap: length('How far a cardigan’s front bands overlap; default: their width.'),
   rib: length('Depth of the rib at hem and cuff.'),
+  cuffWidth: length('The maker’s own cuff, finished: its flat width.'),
   neckWidth: length('The maker’s own neck, finished: its width.'),
   frontNeckDepth: length('The maker’s own neck, finished: its depth in front.'),
   backNeckDepth: length('The maker’s own neck, finished: its depth at the back.'),

@@ -20,8 +20,7 @@ export class Evaluation {
   readonly #values: Values;
   readonly #input: InputUncertainty;
   #partials: readonly number[] | undefined;
-  #derivatives: readonly number[] | undefined;
-  readonly #others = new Map<Jacobian, readonly number[]>();
+  readonly #derivatives = new Map<Jacobian, readonly number[]>();
 
   constructor(layout: Layout, inputs: readonly number[], input: InputUncertainty) {
     this.layout = layout;
@@ -45,7 +44,13 @@ export class Evaluation {
 
   /** How a quantity moves with an input that it depends on. */
   byInput({ derivative }: Dependency): number {
-    return this.#derivativeAt(this.layout.jacobian, derivative);
+    return this.#derivativeAt(this.layout.planned, derivative);
+  }
+
+  /** How a quantity that is worked out from a sheet that is made moves with an input: the sheet's numbers are fixed. */
+  judgedDerivative(of: Quantity, input: number): number {
+    const { judged, tape } = this.layout;
+    return this.#derivativeAt(judged, judged.place(tape.place(of), input));
   }
 
   /** How the outputs move with a quantity, mm a mm; those that are not known, or do not move, left out. */
@@ -65,22 +70,41 @@ export class Evaluation {
 
   /** A quantity to be moved, with the places that follow. */
   perturbation(of: Quantity, path: readonly number[]): Perturbation {
-    return new Perturbation(this.layout.tape, this.#values, of, path);
+    const { tape } = this.layout;
+    return new Perturbation(tape, this.#values, [{ place: tape.place(of), rate: 1 }], path);
+  }
+
+  /** A quantity of the sheet to be rounded: what follows it moves in proportion, and what depends on the sheet is worked out again. */
+  rounding(by: Quantity, { moving, path }: Constrained): Perturbation {
+    const { jacobian } = this.layout.column(by);
+    const moves = moving
+      .map(({ place, derivative }) => ({ place, rate: this.#derivativeAt(jacobian, derivative) }))
+      .filter(({ rate }) => rate !== 0 && !Number.isNaN(rate));
+    return new Perturbation(this.layout.tape, this.#values, moves, path);
   }
 
   /**
-   * Standard uncertainty of a quantity by the law of propagation, with correlation.
+   * Standard uncertainty of a quantity of the plan by the law of propagation, with correlation.
    * Source: JCGM 100:2008 (GUM), equation 13.
    */
   uncertainty(of: Quantity): number {
+    return this.#propagate(this.layout.planned, this.layout.dependencies(of));
+  }
+
+  /** The same of one that is worked out from a sheet that is made. */
+  judgedUncertainty(of: Quantity): number {
+    return this.#propagate(this.layout.judged, this.layout.judgedDependencies(of));
+  }
+
+  #propagate(jacobian: Jacobian, dependencies: readonly Dependency[]): number {
     const { u, row, covariance } = this.#input;
     const rows: number[] = [];
     const derivatives: number[] = [];
     let variance = 0;
-    for (const dependency of this.layout.dependencies(of)) {
+    for (const dependency of dependencies) {
       const { input } = dependency;
       if (u[input] === 0) continue;
-      const derivative = this.byInput(dependency);
+      const derivative = this.#derivativeAt(jacobian, dependency.derivative);
       if (derivative === 0) continue;
       variance += (derivative * u[input]!) ** 2;
       if (row[input]! < 0) continue;
@@ -98,11 +122,10 @@ export class Evaluation {
   }
 
   #derivativesOf(jacobian: Jacobian): readonly number[] {
-    if (jacobian === this.layout.jacobian) return (this.#derivatives ??= this.#differentiate(jacobian));
-    const before = this.#others.get(jacobian);
+    const before = this.#derivatives.get(jacobian);
     if (before) return before;
     const all = this.#differentiate(jacobian);
-    this.#others.set(jacobian, all);
+    this.#derivatives.set(jacobian, all);
     return all;
   }
 

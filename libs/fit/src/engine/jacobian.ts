@@ -6,7 +6,7 @@ export const NONE = 0;
 /**
  * The derivatives of every place of a tape by some of them (the columns), by the chain rule forwards. Laid out once, sparse:
  * only a derivative that can differ from zero has a place, and what is the same for all inputs is computed here. A column is
- * taken to move by itself, whatever it depends on.
+ * taken to move by itself, whatever it depends on; a place that is held moves with no other.
  */
 export class Jacobian {
   readonly #columns: number;
@@ -19,7 +19,7 @@ export class Jacobian {
   readonly #from: Int16Array;
   readonly #to: Int16Array;
 
-  constructor(tape: Tape, columns: readonly number[]) {
+  constructor(tape: Tape, columns: readonly number[], held: ReadonlySet<number> = new Set()) {
     this.#columns = columns.length;
     this.#places = new Int16Array(tape.size * columns.length).fill(NONE);
     const fixed = [0];
@@ -32,6 +32,7 @@ export class Jacobian {
     const varying = new Set<number>();
     const products: (readonly [partial: number, from: number, to: number])[] = [];
     for (let row = tape.inputs; row < tape.size; row++) {
+      if (held.has(row)) continue;
       const sources = tape.sources(row);
       for (let column = 0; column < columns.length; column++) {
         const into = sources.flatMap((source, i) => {

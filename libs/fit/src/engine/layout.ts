@@ -21,8 +21,18 @@ interface Follower {
   readonly derivative: number;
 }
 
-/** The constraints that depend on a quantity: in proportion to it, or not, with the places between it and those. */
+/** A place of the sheet that moves with a quantity, and the place of the derivative. */
+interface Moving {
+  readonly place: number;
+  readonly derivative: number;
+}
+
+/**
+ * The constraints that depend on a quantity that is rounded: in proportion to it, or not; what of the sheet moves with it, and the places
+ * between the sheet and those constraints.
+ */
 export interface Constrained {
+  readonly moving: readonly Moving[];
   readonly linear: readonly Quantity[];
   readonly nonlinear: readonly Quantity[];
   readonly path: readonly number[];
@@ -37,6 +47,10 @@ export interface Model {
   readonly rounded: readonly Quantity[];
   /** The quantities of which a sheet lists how they follow a rounded one. */
   readonly outputs: readonly Quantity[];
+  /** Those that stay when another is rounded: what was solved is not solved again. */
+  readonly solved: readonly Quantity[];
+  /** The numbers of the sheet from which everything else is worked out once it is made. */
+  readonly sheet: readonly Quantity[];
   /** The quantities that must not be negative, whatever is rounded. */
   readonly constraints: readonly Quantity[];
 }
@@ -44,46 +58,55 @@ export interface Model {
 /** A model laid out once for all requests: its tape, its derivatives, and what depends on what. */
 export class Layout {
   readonly tape: Tape;
-  readonly #jacobian: Jacobian;
+  /** The derivatives of the plan by the inputs. */
+  readonly planned: Jacobian;
+  /** The derivatives by the inputs of what is worked out from a sheet that is made: its numbers are fixed. */
+  readonly judged: Jacobian;
   readonly #outputs: readonly Quantity[];
   readonly #constraints: readonly Quantity[];
+  readonly #inputs: ReadonlyMap<Quantity, number>;
+  readonly #sheet: ReadonlySet<number>;
+  readonly #solved: ReadonlySet<number>;
   readonly #columns = new Map<Quantity, Column>();
   readonly #dependencies = new Map<Quantity, readonly Dependency[]>();
+  readonly #judgedDependencies = new Map<Quantity, readonly Dependency[]>();
   readonly #followers = new Map<Quantity, readonly Follower[]>();
   readonly #constrained = new Map<Quantity, Constrained>();
   readonly #paths = new Map<Quantity, Map<Quantity, readonly number[]>>();
 
-  constructor({ inputs, named, rounded, outputs, constraints }: Model) {
-    this.tape = new Tape(inputs, [...named, ...rounded, ...outputs, ...constraints]);
-    const columns = [...new Set([...inputs, ...rounded])];
-    this.#jacobian = new Jacobian(
-      this.tape,
-      columns.map((each) => this.tape.place(each)),
-    );
-    columns.forEach((each, at) => this.#columns.set(each, { jacobian: this.#jacobian, at }));
+  constructor({ inputs, named, rounded, outputs, solved, sheet, constraints }: Model) {
+    this.tape = new Tape(inputs, [...named, ...rounded, ...outputs, ...solved, ...sheet, ...constraints]);
+    const placesOf = (all: readonly Quantity[]): number[] => all.map((each) => this.tape.place(each));
+    this.#inputs = new Map(inputs.map((each, at) => [each, at]));
+    this.#sheet = new Set(placesOf(sheet));
+    this.#solved = new Set(placesOf(solved));
+    this.planned = new Jacobian(this.tape, placesOf(inputs));
+    this.judged = new Jacobian(this.tape, placesOf(inputs), this.#sheet);
+    const columns = [...new Set(rounded)];
+    const following = new Jacobian(this.tape, placesOf(columns), this.#solved);
+    columns.forEach((each, at) => this.#columns.set(each, { jacobian: following, at }));
     this.#outputs = outputs;
     this.#constraints = constraints;
   }
 
-  /** The derivatives by the inputs and the rounded quantities. */
-  get jacobian(): Jacobian {
-    return this.#jacobian;
-  }
-
-  /** The derivatives of everything by a quantity. */
+  /** The derivatives of everything by a quantity: by an input those of the plan, by any other those of what follows it. */
   column(by: Quantity): Column {
-    return remembered(this.#columns, by, () => ({ jacobian: new Jacobian(this.tape, [this.tape.place(by)]), at: 0 }));
+    const input = this.#inputs.get(by);
+    if (input !== undefined && !this.#columns.has(by)) return { jacobian: this.planned, at: input };
+    return remembered(this.#columns, by, () => ({
+      jacobian: new Jacobian(this.tape, [this.tape.place(by)], this.#solved),
+      at: 0,
+    }));
   }
 
-  /** The inputs that a quantity depends on, in their order. */
+  /** The inputs that a quantity of the plan depends on, in their order. */
   dependencies(of: Quantity): readonly Dependency[] {
-    return remembered(this.#dependencies, of, () => {
-      const row = this.tape.place(of);
-      return Array.from({ length: this.tape.inputs }, (_, input) => ({
-        input,
-        derivative: this.#jacobian.place(row, input),
-      })).filter(({ derivative }) => derivative !== NONE);
-    });
+    return remembered(this.#dependencies, of, () => this.#dependenciesIn(this.planned, of));
+  }
+
+  /** The inputs that a quantity depends on that is worked out from a sheet that is made. */
+  judgedDependencies(of: Quantity): readonly Dependency[] {
+    return remembered(this.#judgedDependencies, of, () => this.#dependenciesIn(this.judged, of));
   }
 
   /** The outputs that may move with a quantity. */
@@ -106,28 +129,44 @@ export class Layout {
   /** The places between two quantities, in the order in which they are evaluated. */
   path(from: Quantity, to: Quantity): readonly number[] {
     const paths = remembered(this.#paths, from, () => new Map<Quantity, readonly number[]>());
-    return remembered(paths, to, () => this.#pathOf(this.#dependents(from).reached, [to]));
+    return remembered(paths, to, () => this.#pathOf(this.#dependents(new Set([this.tape.place(from)]), new Set()).reached, [to]));
+  }
+
+  #dependenciesIn(jacobian: Jacobian, of: Quantity): readonly Dependency[] {
+    const row = this.tape.place(of);
+    return Array.from({ length: this.tape.inputs }, (_, input) => ({
+      input,
+      derivative: jacobian.place(row, input),
+    })).filter(({ derivative }) => derivative !== NONE);
   }
 
   #constrainedBy(by: Quantity): Constrained {
-    const { reached, bent } = this.#dependents(by);
+    const { jacobian, at } = this.column(by);
+    const moving = [...this.#sheet]
+      .map((place) => ({ place, derivative: jacobian.place(place, at) }))
+      .filter(({ derivative }) => derivative !== NONE);
+    const { reached, bent } = this.#dependents(new Set(moving.map(({ place }) => place)), this.#sheet);
     const reaching = this.#constraints.filter((each) => reached.has(this.tape.place(each)));
     const nonlinear = reaching.filter((each) => bent.has(this.tape.place(each)));
     return {
+      moving,
       linear: reaching.filter((each) => !nonlinear.includes(each)),
       nonlinear,
-      path: this.#pathOf(reached, nonlinear),
+      path: this.#pathOf(reached, reaching),
     };
   }
 
-  /** The places that depend on a quantity; those of them that do not in proportion. */
-  #dependents(on: Quantity): { readonly reached: ReadonlySet<number>; readonly bent: ReadonlySet<number> } {
-    const from = this.tape.place(on);
+  /** The places that depend on some, through none that is held; those of them that do not in proportion. */
+  #dependents(
+    on: ReadonlySet<number>,
+    held: ReadonlySet<number>,
+  ): { readonly reached: ReadonlySet<number>; readonly bent: ReadonlySet<number> } {
     const reached = new Set<number>();
     const bent = new Set<number>();
     for (let place = this.tape.inputs; place < this.tape.size; place++) {
       const sources = this.tape.sources(place);
-      if (place === from || !sources.some((source) => source === from || reached.has(source))) continue;
+      if (on.has(place) || held.has(place)) continue;
+      if (!sources.some((source) => on.has(source) || reached.has(source))) continue;
       reached.add(place);
       if (!this.tape.isSum(place) || sources.some((source) => bent.has(source))) bent.add(place);
     }

@@ -7,15 +7,10 @@ import type { FitRequest } from '../inputs/fit-request.ts';
 
 const known = (x: number): number | null => (Number.isNaN(x) ? null : x);
 
-/**
- * Standard uncertainty of the ease in the table's terms of the finished garment, mm: of the girth to make, and the making.
- * With a garment that fits, of how far that garment and the wearer are known; the new fabric's thickness drops out.
- */
-function easeUncertainty({ request, choices, model, evaluation }: Computed): number {
-  const { bodyFlat } = model.garment.girths;
-  const making = request.rules.making * evaluation.value(bodyFlat);
-  const reference = choices.kept.chest ? referenceEaseUncertainty(request) : evaluation.uncertainty(bodyFlat);
-  return Math.hypot(reference, making);
+/** Standard uncertainty of the finished garment's ease, mm: the sheet is fixed, so of the body, the fabric and the making. */
+function easeUncertainty({ request, model, evaluation }: Computed): number {
+  const { bodyFlat, easeInTable } = model.garment.girths;
+  return Math.hypot(evaluation.judgedUncertainty(easeInTable), request.rules.making * evaluation.value(bodyFlat));
 }
 
 /** Of a garment's own ease: its width and thickness, the wearer's chest, what is worn beneath it. */

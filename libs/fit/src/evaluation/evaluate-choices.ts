@@ -1,6 +1,7 @@
 import type { Choices } from '../design/choices.ts';
 import { Evaluation, type InputUncertainty } from '../engine/index.ts';
 import { hipIsReached, type Wearer } from '../inputs/hip-reached.ts';
+import { resolveOpening } from './resolve-opening.ts';
 import type { InputValues } from '../model/inputs.ts';
 import { tracedModel, type TracedModel } from '../tracing/traced-model.ts';
 
@@ -33,7 +34,7 @@ export function hasInset({ model, evaluation }: Evaluated, { sized }: Wearer): b
 
 /**
  * Evaluates a garment, and again where the numbers change a choice: whether the body comes down to the hip, whether it fits
- * closely, and whether a squared drop has an inset at all (else it is a drop shoulder).
+ * closely, whether a squared drop has an inset at all (else it is a drop shoulder), and how its neck opens.
  */
 export function evaluateChoices(requested: Choices, numbers: Numbers): Evaluated {
   const { values, wearer } = numbers;
@@ -43,7 +44,10 @@ export function evaluateChoices(requested: Choices, numbers: Numbers): Evaluated
   const closeFitting = first.evaluation.value(garment.girths.ease) < wearer.sized['close-ease'];
   const stays = hipReached === requested.hipReached && closeFitting === requested.closeFitting;
   const second = stays ? first : evaluated({ ...requested, hipReached, closeFitting }, numbers);
-  return hasInset(second, wearer) ? second : evaluated({ ...second.choices, construction: 'drop-shoulder' }, numbers);
+  const third = hasInset(second, wearer)
+    ? second
+    : evaluated({ ...second.choices, construction: 'drop-shoulder' }, numbers);
+  return resolveOpening(third, (choices) => evaluated(choices, numbers));
 }
 
 /** Whether a straight hem is as wide as the hip, and with it the whole body, because the hip asks for more than the chest. */

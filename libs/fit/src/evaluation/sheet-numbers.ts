@@ -1,5 +1,5 @@
 import type { Quantity } from '#measure';
-import type { DimensionName } from '../messages/advice.ts';
+import type { Follows } from '../messages/advice.ts';
 import { type Evaluation, type Leeway, roundingRange } from '../engine/index.ts';
 import { easeLeeway } from './advised-ease.ts';
 import { marginOf } from '../checks/judge.ts';
@@ -7,13 +7,13 @@ import type { Computed } from './compute.ts';
 import type { Evaluated } from './evaluate-choices.ts';
 import { byItself, type Planned, type Rounded } from '../model/planned.ts';
 
-/** A number of the sheet, mm: how sure it is, how far it may be rounded, and what moves with it, mm a mm. */
+/** A number of the sheet, mm: how sure it is, how far it may be rounded, and what moves with it. */
 export interface SheetNumber {
   readonly value: number;
   readonly u: number;
   readonly low: number;
   readonly high: number;
-  readonly follows: Readonly<Record<string, number>>;
+  readonly follows: readonly Follows[];
 }
 
 const NO_LEEWAY: Leeway = { down: 0, up: 0 };
@@ -46,7 +46,7 @@ export class SheetNumbers {
     return number;
   }
 
-  #compute({ name, quantity, rounded }: Planned): SheetNumber | null {
+  #compute({ quantity, rounded }: Planned): SheetNumber | null {
     const value = this.#evaluation.value(quantity);
     if (!(value >= 0)) return null;
     const { by, leeway } = this.#roundedBy(quantity, rounded);
@@ -57,7 +57,7 @@ export class SheetNumbers {
       u: this.#evaluation.uncertainty(quantity),
       low: Math.max(value + Math.min(...ends), 0),
       high: value + Math.max(...ends),
-      follows: this.#follows(name, by, slope),
+      follows: this.#follows(by, slope),
     };
   }
 
@@ -80,22 +80,18 @@ export class SheetNumbers {
   }
 
   #wanted({ range }: Rounded): Leeway {
-    const { choices, model } = this.#evaluated;
-    const { rules, kept } = choices;
-    if (range === 'length') return { down: -rules['length-room'], up: rules['length-room'] };
-    const negative =
-      range === 'upper-arm-ease' && !kept.upperArm && this.#evaluation.value(model.garment.girths.ease) < 0;
-    const share = range === 'band' ? 1 : rules[negative ? 'upper-arm-negative-ease' : range];
-    return { down: this.#band.down * share, up: this.#band.up * share };
+    if (range === 'band') return this.#band;
+    const room = this.#evaluated.choices.rules['length-room'];
+    return { down: -room, up: room };
   }
 
-  #follows(name: DimensionName, by: Quantity, slope: number): Record<string, number> {
-    const follows: Record<string, number> = {};
-    for (const { output, rate } of this.#evaluation.followers(by)) {
-      const other = this.#evaluated.model.names[output]!;
-      if (other !== name) follows[other] = Math.round((rate / slope) * 1e6) / 1e6;
-    }
-    return follows;
+  /** What moves with a number. Those that are the same number elsewhere move with it too. */
+  #follows(by: Quantity, slope: number): Follows[] {
+    const { placed } = this.#evaluated.model;
+    return this.#evaluation.followers(by).map(({ output, rate }) => {
+      const { piece, planned } = placed[output]!;
+      return { piece, name: planned.name, slope: Math.round((rate / slope) * 1e6) / 1e6 };
+    });
   }
 }
 

@@ -82,7 +82,7 @@ type PlainCode = {
   [Code in keyof InputCodes]: keyof InputCodes[Code] extends never ? Code : never;
 }[keyof InputCodes];
 
-const plain = (code: PlainCode): InputTerm => ({ code, params: NONE });
+const plain = (code: PlainCode): InputTerm => ({ code, params: NONE }) as InputTerm;
 const CHOSEN: Source = { code: 'chosen', params: NONE };
 const GIVEN: Source = { code: 'given', params: NONE };
 const MADE: Source = { code: 'made-piece', params: NONE };
@@ -93,6 +93,38 @@ function addBody(filling: Filling, body: BodyProfile): void {
     const known = body.values[dimension];
     if (known)
       filling.add(name, known.value, { code: 'body-measure', params: { dimension } }, known.from, known.u, dimension);
+  }
+}
+
+/** What the safety margins for head and hand are made of. */
+function addSafety(filling: Filling, body: BodyProfile): void {
+  const add = (name: InputName, dimension: BodyDimension): void => {
+    const known = body.values[dimension];
+    if (known) filling.add(name, known.u, { code: 'uncertainty-of', params: { dimension } }, known.from);
+  };
+  add('headUncertainty', 'head-girth');
+  add('handUncertainty', 'hand-girth');
+}
+
+/** Girths of the body that a stiff fabric wears smaller at. */
+const STIFF: readonly (readonly [InputName, BodyDimension])[] = [
+  ['stiffChest', 'chest-girth'],
+  ['stiffHip', 'hip-girth'],
+  ['stiffUpperArm', 'upper-arm-girth'],
+];
+
+/** Whether the main fabric was pulled and gives less than an ordinary knit. */
+export const isStiff = ({ fabric, rules }: FitRequest): boolean =>
+  fabric.stretch !== null && fabric.mainUsable < rules['stiff-below'];
+
+/** `σ(x) = min(20κ, 0.25(0.10 − a)x)`, a the usable stretch; half of it is its uncertainty. */
+function addStiff(filling: Filling, request: FitRequest, sized: Rules): void {
+  if (!isStiff(request)) return;
+  const share = sized['stiff-share'] * (sized['stiff-below'] - request.fabric.mainUsable);
+  for (const [name, dimension] of STIFF) {
+    const girth = request.body?.values[dimension]?.value ?? 0;
+    const sigma = Math.min(sized['stiff-most'], share * girth);
+    filling.add(name, sigma, { code: 'stiff-fabric', params: { dimension } }, ofRule('stiff-share'), sigma / 2);
   }
 }
 
@@ -126,9 +158,22 @@ function addRuled(filling: Filling, request: FitRequest, sized: Rules): void {
   for (const { input, rule } of CONSTRUCTIONS[design.construction].ruled) add(input, rule, plain(rule));
   // These enter checks alone, and no dimension's reasons.
   filling.set('shoulderLeast', sized['shoulder-least']);
-  filling.set('bodyBelow', sized['body-below-underarm']);
+  add('bodyBelow', 'body-below-underarm', { code: 'rule-length', params: { rule: 'body-below-underarm' } });
   filling.set('sleeveBelow', sized['sleeve-below-underarm']);
   filling.set('bustLine', sized['bust-line-below-scye']);
+  const byRule = (input: InputName, rule: RuleName): void =>
+    add(input, rule, { code: 'rule-length', params: { rule } });
+  byRule('underarmRoom', 'underarm-room');
+  byRule('bandMost', 'band-most');
+  byRule('bandLeast', 'band-least');
+  byRule('ribMost', 'rib-most');
+  byRule('ribLeast', 'rib-least');
+  byRule('openingLeast', 'opening-least');
+  byRule('openingMost', 'opening-most');
+  add('bandDepth', 'band-depth', plain('band-depth'));
+  add('ribDepth', 'rib-depth', plain('rib-depth'));
+  filling.set('neckWidening', sized['neck-widened-more']);
+  add('crewRoom', 'crew-neck-room', { code: 'neck-room', params: { scoop: false } });
   if (design.length !== 'custom') {
     const whose = request.body?.figure === 'man' ? 'man' : kappaFigure(request.body) ? 'child' : 'woman';
     add('lengthOffset', `length-${whose}-${design.length}`, {
@@ -177,14 +222,16 @@ function addChosen(filling: Filling, request: FitRequest, sized: Rules): void {
   filling.add('easeChange', design.easeChangeMm, plain('ease-change'), CHOSEN);
   const orRule = (input: InputName, own: number | null, rule: RuleName, term: InputTerm): void =>
     filling.add(input, own ?? sized[rule], term, own === null ? ofRule(rule) : CHOSEN);
-  orRule('band', design.bandMm, 'band-depth', plain('band-depth'));
   orRule('frontBand', design.frontBandMm, 'front-band-width', plain('front-band'));
   const overlap = design.overlapMm ?? design.frontBandMm;
   orRule('overlap', overlap, 'front-band-width', plain('band-overlap'));
-  orRule('rib', design.ribMm, 'rib-depth', plain('rib-depth'));
   const own = (input: InputName, value: number | null, term: InputTerm): void => {
     if (value !== null) filling.add(input, value, term, CHOSEN);
   };
+  own('ownBand', design.bandMm, plain('band-depth'));
+  own('ownRib', design.ribMm, plain('rib-depth'));
+  own('ownCuff', design.cuffWidthMm, plain('own-cuff'));
+  own('ownOpening', design.opening?.lengthMm ?? null, plain('own-opening'));
   own('customLength', design.customLengthMm, plain('own-length'));
   own('ownNeckWidth', design.neckWidthMm, plain('own-neck-width'));
   own('ownFrontNeck', design.frontNeckDepthMm, plain('own-front-neck-depth'));
@@ -198,7 +245,11 @@ export function inputsOf(
   madeInputs: ReadonlyMap<InputName, { readonly value: number; readonly term: InputTerm }>,
 ): Inputs {
   const filling = new Filling();
-  if (request.body) addBody(filling, request.body);
+  if (request.body) {
+    addBody(filling, request.body);
+    addSafety(filling, request.body);
+  }
+  addStiff(filling, request, sized);
   if (request.garment && request.design.basis !== 'body') addGarment(filling, request.garment);
   addRuled(filling, request, sized);
   addChosen(filling, request, sized);

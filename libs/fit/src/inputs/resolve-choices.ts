@@ -1,8 +1,11 @@
 import type { GarmentProfile, Layer } from '#garment';
 import type { Choices, Made, Reach } from '../design/choices.ts';
+import { CONSTRUCTIONS } from '../constructions/index.ts';
+import type { OpeningPlace } from '../design/design.ts';
 import { fitError } from '../design/fit-errors.ts';
 import type { FitRequest } from './fit-request.ts';
 import { askedToHip, type Wearer } from './hip-reached.ts';
+import { isStiff } from './inputs.ts';
 import { keptFromGarment } from './kept-from-garment.ts';
 import { AT, type InputValues } from '../model/inputs.ts';
 
@@ -29,6 +32,37 @@ function lengthFrom({ body }: FitRequest): Choices['lengthFrom'] {
   return body.values['back-hip-length'] ? 'hip' : 'hip-below-waist';
 }
 
+/** How much the way under the arm counts: more where it alone was measured or is in a table, less where the way along the top was (assumed). */
+function underarmShare({ body }: FitRequest, sleeveIsKept: boolean): number {
+  const along = body?.values['nape-to-cuff'];
+  const under = body?.values['underarm-length'];
+  if (sleeveIsKept || !under) return 0;
+  if (!along) return 1;
+  const [alongIsEstimated, underIsEstimated] = [along.how === 'estimated', under.how === 'estimated'];
+  if (alongIsEstimated === underIsEstimated) return 1 / 2;
+  return alongIsEstimated ? 3 / 4 : 1 / 4;
+}
+
+/** Where the maker wants the neck to open. A cardigan is open already, and a vest without shoulders has no seam beside its neck. */
+function placeAsked({ silhouette, construction, opening }: FitRequest['design']): OpeningPlace | null {
+  if (silhouette === 'cardigan') return 'none';
+  const at = opening?.at ?? null;
+  const atSeam = at === 'shoulder' || at === 'shoulders';
+  return atSeam && silhouette === 'vest' && !CONSTRUCTIONS[construction].hasArmhole ? 'back' : at;
+}
+
+/** The opening as asked for; whether the neck needs one is known with its numbers. */
+function openingAsked(design: FitRequest['design']): Pick<Choices, 'opening' | 'neckScale'> {
+  const asked = placeAsked(design);
+  const { opening } = design;
+  const ownLength = opening?.lengthMm != null && asked !== 'none' && asked !== null;
+  const how = ownLength ? 'own' : 'asked';
+  return {
+    opening: { asked, ownLength, at: asked ?? 'none', how },
+    neckScale: asked !== null && asked !== 'none' && !ownLength ? 'as-is' : 'for-head',
+  };
+}
+
 /**
  * The choices that a request makes. Whether the body comes down to the hip and whether it fits closely are taken from what is asked
  * for, until the numbers are known.
@@ -52,6 +86,12 @@ export function requestedChoices(request: FitRequest, made: Made, values: InputV
     easeFromGarment,
     kept,
     made,
+    craft: fabric.craft,
+    stiff: isStiff(request),
+    ...openingAsked(design),
+    underarmShare: underarmShare(request, kept.napeToCuff),
+    own: { band: design.bandMm !== null, rib: design.ribMm !== null, cuff: design.cuffWidthMm !== null },
+    bandless: design.bandMm === 0,
     ownNeck: {
       width: design.neckWidthMm !== null,
       front: design.frontNeckDepthMm !== null,
@@ -66,7 +106,7 @@ export function requestedChoices(request: FitRequest, made: Made, values: InputV
     },
     usable: {
       rib: fabric.ribUsable,
-      main: fabric.stretch ? fabric.stretch.across / 2 : 0,
+      main: fabric.mainUsable,
       mainMeasured: fabric.stretch !== null,
     },
     rules,

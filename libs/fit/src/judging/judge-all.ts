@@ -1,5 +1,5 @@
 import type { BodyDimension } from '#body';
-import type { Check, CheckName, Verdict } from '../messages/advice.ts';
+import type { Check, CheckName } from '../messages/advice.ts';
 import type { Computed } from '../evaluation/compute.ts';
 import type { CheckMessage } from '../messages/check-codes.ts';
 import type { MissingMeasures } from '../evaluation/missing.ts';
@@ -7,7 +7,7 @@ import { easeThatHelps } from '../remedies/ease-that-helps.ts';
 import { Search } from '../remedies/search.ts';
 import type { CheckRule, FoundRemedy, KnownGarment, Situation, TracedCheck } from '../checks/check.ts';
 import { chanceOfFailing, isSure, marginOf, uncertaintyWithMaking } from '../checks/judge.ts';
-import { messageOf } from './message.ts';
+import { type KnownVerdict, messageOf } from './message.ts';
 import { uncertainMeasure } from './uncertain-measure.ts';
 
 /** A check with what came of it. */
@@ -34,20 +34,21 @@ function judgeOne(
   const { choices, evaluation } = computed;
   const v = evaluation.value;
   const { check } = rule;
+  const comfort = rule.comfort(choices);
   if (traced === null || !rule.applies(choices, v(traced.need)))
-    return { check, verdict: 'n/a', code: check, params: { finding: 'does-not-apply' } };
+    return { check, comfort, verdict: 'n/a', code: check, params: { finding: 'does-not-apply' } } as Check;
   const known = knownGarment(computed);
   const [need, have, margin] = [v(traced.need), v(traced.have), marginOf(traced, v)];
   if (Number.isNaN(margin)) return unknown(traced, known, missing());
-  const measured = evaluation.uncertainty(traced.margin);
+  const measured = evaluation.judgedUncertainty(traced.margin);
   const u = uncertaintyWithMaking(traced, measured, v, choices.rules);
   const chance = chanceOfFailing(margin, u);
   const verdict = verdictOf(traced, measured, known);
   if (verdict === 'fine') {
     const { code, params } = messageOf(traced, verdict, known);
-    return { check, verdict, need, have, margin, u, chanceOfFailing: chance, code, params } as Check;
+    return { check, comfort, verdict, need, have, margin, u, chanceOfFailing: chance, code, params } as Check;
   }
-  const remedies = verdict === 'unknown' ? [] : remediesFor(traced, measured, computed, known);
+  const remedies = remediesFor(traced, measured, computed, known);
   const uncertain = verdict === 'tight' && margin >= 0 ? uncertainMeasure(traced, measured, computed) : null;
   const situation: Situation = {
     ...known,
@@ -62,6 +63,7 @@ function judgeOne(
   const { code, params } = messageOf(traced, verdict, situation);
   return {
     check,
+    comfort,
     verdict,
     need,
     have,
@@ -85,11 +87,10 @@ const knownGarment = ({ choices, model, wearer, kappa, numbers, evaluation }: Co
   v: evaluation.value,
 });
 
-function verdictOf(check: TracedCheck, measured: number, { choices, v }: KnownGarment): Exclude<Verdict, 'n/a'> {
+function verdictOf(check: TracedCheck, measured: number, { choices, v }: KnownGarment): KnownVerdict {
   const margin = marginOf(check, v);
-  if (margin >= 0) return isSure(margin, check, measured, v, choices.rules) ? 'fine' : 'tight';
-  if (check.rule.stretches(choices) && !choices.usable.mainMeasured) return 'unknown';
-  return check.rule.comfort(choices) ? 'tight' : 'fails';
+  if (margin >= 0) return isSure(margin, check, measured, v, choices) ? 'fine' : 'tight';
+  return check.rule.comfort(choices) ? 'poor' : 'fails';
 }
 
 /** Those first that spoil nothing else. */
@@ -115,5 +116,5 @@ function unknown(check: TracedCheck, known: KnownGarment, missing: MissingMeasur
     code: check.rule.code?.(check, known) ?? check.rule.check,
     params: { finding: 'not-known', needs, lack: needs.length > 0 ? null : lack },
   };
-  return { check: check.rule.check, verdict: 'unknown', ...message, needs };
+  return { check: check.rule.check, comfort: check.rule.comfort(known.choices), verdict: 'unknown', ...message, needs } as Check;
 }

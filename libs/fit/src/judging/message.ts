@@ -4,33 +4,34 @@ import type { Cure } from '../messages/cure.ts';
 import { NONE } from '../messages/none.ts';
 import type { CheckRule, KnownGarment, Situation, TracedCheck } from '../checks/check.ts';
 
-/** What came of a check whose numbers are known: with what to change, or for `unknown` how to know the fabric. */
+/** The verdict on a check whose numbers are known. */
+export type KnownVerdict = Exclude<Verdict, 'n/a' | 'unknown'>;
+
+/** What came of a check whose numbers are known: with what to change where it is short, or hardly not. */
 export function messageOf(check: TracedCheck, verdict: 'fine', garment: KnownGarment): CheckMessage;
-export function messageOf(check: TracedCheck, verdict: Exclude<Verdict, 'n/a'>, at: Situation): CheckMessage;
-export function messageOf(
-  check: TracedCheck,
-  verdict: Exclude<Verdict, 'n/a'>,
-  at: KnownGarment | Situation,
-): CheckMessage {
+export function messageOf(check: TracedCheck, verdict: KnownVerdict, at: Situation): CheckMessage;
+export function messageOf(check: TracedCheck, verdict: KnownVerdict, at: KnownGarment | Situation): CheckMessage {
   const { rule } = check;
+  const { choices } = at;
   const code = rule.code?.(check, at) ?? rule.check;
-  if (verdict === 'fine' || !('margin' in at)) return { code, params: { finding: 'holds' } };
+  const usualStretch = rule.stretches(choices) && !choices.usable.mainMeasured ? choices.craft : null;
+  if (verdict === 'fine' || !('margin' in at)) return { code, params: { finding: 'holds', usualStretch } };
   return {
     code,
     params: {
       finding: findingOf(verdict, at),
+      usualStretch,
       marginMm: rule.saysMargin ? at.margin : null,
       of: rule.kind === 'girth' ? 'girth' : 'length',
       uncertain: at.uncertain,
-      cures: verdict === 'unknown' ? ['measure-stretch'] : curesFor(rule, at),
+      cures: curesFor(rule, at),
       details: rule.details?.(at) ?? NONE,
     },
   } as CheckMessage;
 }
 
-function findingOf(verdict: Exclude<Verdict, 'n/a' | 'fine'>, { margin, uncertain }: Situation) {
-  if (verdict === 'unknown') return 'unless-it-stretches';
-  if (margin < 0) return 'fails';
+function findingOf(verdict: Exclude<KnownVerdict, 'fine'>, { uncertain }: Situation) {
+  if (verdict !== 'tight') return verdict;
   return uncertain === null ? 'barely' : 'uncertain';
 }
 

@@ -1,7 +1,7 @@
 import type { BodyDimension } from '#body';
 import { isMeasured } from '#measure';
 import type { Computed } from '../evaluation/compute.ts';
-import { INPUTS } from '../model/inputs.ts';
+import { AT } from '../model/inputs.ts';
 import type { TracedCheck } from '../checks/check.ts';
 import { isSure, marginOf } from '../checks/judge.ts';
 
@@ -24,10 +24,10 @@ export function uncertainMeasure(
       others = true;
       continue;
     }
-    const share = (input.u * evaluation.derivative(check.margin, INPUTS[input.name])) ** 2;
+    const share = (input.u * evaluation.judgedDerivative(check.margin, AT[input.name])) ** 2;
     if (share > most) [uncertain, most] = [input.body, share];
   }
   const v = evaluation.value;
   const without = Math.sqrt(Math.max(measured ** 2 - most, 0));
-  return others && isSure(marginOf(check, v), check, without, v, choices.rules) ? uncertain : null;
+  return others && isSure(marginOf(check, v), check, without, v, choices) ? uncertain : null;
 }

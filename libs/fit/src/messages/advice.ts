@@ -1,6 +1,6 @@
 import type { BodyDimension } from '#body';
 import type { Construction } from '#garment';
-import type { Basis, EaseCategory, LengthChoice, Neckline, Silhouette } from '../design/design.ts';
+import type { Basis, EaseCategory, LengthChoice, Neckline, OpeningPlace, Silhouette } from '../design/design.ts';
 import type { CheckMessage } from './check-codes.ts';
 import type { EasePlace } from './ease-codes.ts';
 import type { NoAdviceMessage } from './no-advice-codes.ts';
@@ -39,6 +39,7 @@ export const ASSEMBLED_NAMES = [
   'front-neck-depth',
   'back-neck-depth',
   'neck-opening',
+  'opening-length',
   'raglan-depth',
   'sleeve-top-width',
   'sleeve-length',
@@ -65,6 +66,7 @@ export const PIECE_DIMENSION_NAMES = [
   'front-neck-depth',
   'back-neck-depth',
   'neck-edge',
+  'armhole-edge',
   'front-edge',
   'band-depth',
   'band-overlap',
@@ -73,6 +75,7 @@ export const PIECE_DIMENSION_NAMES = [
   'underarm-seam',
   'sleeve-top-width',
   'cuff-width',
+  'above-rib-width',
   'cap-height',
   'cap-top-width',
   'raglan-depth',
@@ -81,6 +84,13 @@ export const PIECE_DIMENSION_NAMES = [
 ] as const;
 export type DimensionName = (typeof ASSEMBLED_NAMES)[number] | (typeof PIECE_DIMENSION_NAMES)[number];
 
+/** A dimension that moves with another that is rounded: where it stands, and how far, mm a mm. */
+export interface Follows {
+  readonly piece: PieceName | 'assembled';
+  readonly name: DimensionName;
+  readonly slope: number;
+}
+
 /** What every dimension carries, assembled or on a piece. `low ≤ value ≤ high`: how far a planner may round. mm. */
 interface DimensionCore {
   readonly name: DimensionName;
@@ -88,8 +98,8 @@ interface DimensionCore {
   readonly u?: number;
   readonly low?: number;
   readonly high?: number;
-  /** What moves with it when it is rounded, mm a mm. */
-  readonly follows?: Readonly<Record<string, number>>;
+  /** What moves with it when it is rounded. */
+  readonly follows?: readonly Follows[];
   readonly because: readonly Because[];
   readonly noAdvice?: NoAdvice;
 }
@@ -121,12 +131,14 @@ export interface Piece {
   readonly dimensions: readonly PieceDimension[];
 }
 
-export const VERDICTS = ['fine', 'tight', 'fails', 'unknown', 'n/a'] as const;
+export const VERDICTS = ['fine', 'tight', 'fails', 'poor', 'unknown', 'n/a'] as const;
 export type Verdict = (typeof VERDICTS)[number];
 
-/** need ≤ have, in mm (ratios for `sleeve-taper` and `negative-ease`); absent where unknown or not applicable. */
+/** need ≤ have, in mm (ratios for `sleeve-taper`, `raglan-slope` and `negative-ease`); absent where unknown or not applicable. */
 export type Check = CheckMessage & {
   readonly check: CheckName;
+  /** A matter of comfort: it never fails, but may be `poor`. */
+  readonly comfort: boolean;
   readonly verdict: Verdict;
   readonly need?: number;
   readonly have?: number;
@@ -159,6 +171,8 @@ export interface AdvisedDesign {
   readonly length: LengthChoice;
   readonly neckline: Neckline;
   readonly basis: Basis;
+  /** Where the neck opens, and how far, mm; 0 for none. */
+  readonly opening: { readonly at: OpeningPlace; readonly length: number };
   readonly ease: {
     readonly category: EaseCategory | null;
     readonly place: number | null;

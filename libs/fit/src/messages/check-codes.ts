@@ -1,11 +1,12 @@
 import type { BodyDimension } from '#body';
+import type { Craft } from '#fabric';
 import type { MessageOf, NoParams } from '#measure';
 import type { CheckName } from '../design/check-name.ts';
 import type { Cure } from './cure.ts';
 import type { NoAdviceCodes } from './no-advice-codes.ts';
 
-/** What a check is about: the rises of a raglan with nothing made, and a shoulder that a neck leaves, are codes of their own. */
-export type CheckCode = CheckName | 'raglan-rises' | 'shoulder-beside-neck';
+/** What a check is about: a shoulder that a neck leaves is a code of its own. */
+export type CheckCode = CheckName | 'shoulder-beside-neck';
 
 /** Two edges that are joined. */
 export type SeamEdges = 'widths' | 'armhole-and-top' | 'armhole-and-cap' | 'raglan-edges' | 'armholes' | 'sides';
@@ -25,17 +26,19 @@ type DetailsOf<Code> = Code extends keyof CheckDetails ? CheckDetails[Code] : No
 type Lack = Extract<keyof NoAdviceCodes, 'garment-measure-missing' | 'no-shape-joins'>;
 
 /**
- * What came of a check. `barely`: it holds, and may not; `uncertain`: the same, for want of one measure alone; `unless-it-stretches`:
- * it fails in a fabric that does not stretch, and how far this one does is not known. `marginMm` is what is to spare (negative: missing),
+ * What came of a check. `barely`: it holds, and may not; `uncertain`: the same, for want of one measure alone; `poor`: a matter of comfort that
+ * does not hold. `usualStretch`: the craft whose usual stretch was taken for a fabric that was not pulled, where stretch counts. `marginMm` is what is to spare (negative: missing),
  * of a girth or a length; null where that tells nothing.
  */
 export type CheckFinding<Details> =
-  | { readonly finding: 'holds' | 'does-not-apply' }
+  | { readonly finding: 'holds'; readonly usualStretch: Craft | null }
+  | { readonly finding: 'does-not-apply' }
   | { readonly finding: 'not-known'; readonly needs: readonly BodyDimension[]; readonly lack: Lack | null }
   | CheckTrouble<Details>;
 
 export type CheckTrouble<Details> = {
-  readonly finding: 'fails' | 'barely' | 'uncertain' | 'unless-it-stretches';
+  readonly finding: 'fails' | 'poor' | 'barely' | 'uncertain';
+  readonly usualStretch: Craft | null;
   readonly marginMm: number | null;
   readonly of: 'girth' | 'length';
   readonly uncertain: BodyDimension | null;

@@ -1,6 +1,6 @@
 /** What could be done about a check that does not hold, or hardly. `again`: something that was made is made anew. */
 export type Cure =
-  | Opening
+  | 'open-neck'
   | 'deeper-neck'
   | 'wider-neck'
   | 'narrower-neck'
@@ -70,5 +70,5 @@ export type Cure =
   | 'fold-made-cuff'
   | 'leave-some-cuff-out';
 
-/** A neck that opens: at a shoulder or a raglan seam, with buttons or without. */
-export type Opening = 'buttoned-shoulder' | 'buttoned-raglan' | 'overlapping-shoulders' | 'overlapping-raglan';
+/** How an opening closes: with buttons, or of a baby's shoulders by overlapping. */
+export type Closing = 'buttons' | 'overlap';

@@ -1,5 +1,5 @@
 export type { CheckCode, CheckCodes, CheckFinding, CheckMessage, CheckTrouble, SeamEdges } from './check-codes.ts';
-export type { Cure, Opening } from './cure.ts';
+export type { Closing, Cure } from './cure.ts';
 export type { EaseCodes, EasePlace } from './ease-codes.ts';
 export type { NoAdviceCodes, NoAdviceMessage } from './no-advice-codes.ts';
 export type { CautionCodes, CautionMessage, NoteCodes, NoteMessage } from './note-codes.ts';

@@ -1,9 +1,12 @@
 import type { GarmentDimension } from '#garment';
 import type { MessageOf, NoParams } from '#measure';
-import type { EaseCategory } from '../design/design.ts';
-import type { Opening } from './cure.ts';
+import type { EaseCategory, OpeningPlace } from '../design/design.ts';
+import type { Closing } from './cure.ts';
 import type { EasePlace } from './ease-codes.ts';
 import type { NoAdviceCodes } from './no-advice-codes.ts';
+
+/** A place where a neck does open. */
+type OpenPlace = Exclude<OpeningPlace, 'none'>;
 
 /** What is said of a sheet as a whole. */
 export interface NoteCodes {
@@ -36,9 +39,17 @@ export interface NoteCodes {
     readonly backPercent: number;
     readonly keptByShoulders: boolean;
   };
-  readonly 'shoulder-opening': { readonly opening: Opening | null };
+  /** How a neck opens: where, how far each place, and how it closes. */
+  readonly 'neck-opens': { readonly at: OpenPlace; readonly lengthMm: number; readonly closing: Closing };
+  /** An opening of the maker's own that is longer than its place. */
+  readonly 'opening-ends': { readonly at: OpenPlace; readonly askedMm: number; readonly lengthMm: number };
+  /** A cardigan is open already. */
+  readonly 'opening-needless': NoParams;
+  /** A vest without shoulders has no seam beside its neck, and opens at the back. */
+  readonly 'opening-at-back': NoParams;
+  /** An own band that would have left no shoulders. */
+  readonly 'band-ends': { readonly askedMm: number; readonly depthMm: number };
   readonly 'neck-tight': { readonly shorterMm: number };
-  readonly 'armhole-bands': { readonly depthMm: number };
   readonly 'raglan-vest': NoParams;
   readonly 'no-sleeve': NoAdviceCodes['no-sleeve'];
 }

@@ -1,4 +1,5 @@
 import type { MessageOf, NoParams } from '#measure';
+import type { OpeningPlace } from '../design/design.ts';
 
 type By = { readonly byMm: number };
 
@@ -10,13 +11,14 @@ export interface RemedyCodes {
   readonly 'shallower-v': By;
   readonly 'shallower-bands': By;
   readonly 'shallower-rib': By;
-  readonly 'wider-cuff': By & { readonly foldBack: boolean };
-  readonly 'deeper-armhole': By;
+  readonly 'wider-cuff': By;
+  readonly 'closer-cuff': By;
   readonly 'longer-body': By;
   readonly 'more-ease': By;
   /** Than it has now, where its ease is that of the garment that fits. */
   readonly 'wider-round': By;
   readonly 'straight-hem': NoParams;
+  readonly 'open-neck': { readonly at: Exclude<OpeningPlace, 'none'> };
 }
 
 export type RemedyMessage = MessageOf<RemedyCodes>;

@@ -2,6 +2,7 @@ import type { BodyDimension } from '#body';
 import type { Construction, GarmentDimension } from '#garment';
 import type { MessageOf, NoParams } from '#measure';
 import type { PieceName } from '../design/piece-name.ts';
+import type { RuleName } from '../design/rules.ts';
 import type { EaseCategory, LengthChoice } from '../design/design.ts';
 
 /** What an input of the model is. */
@@ -32,10 +33,19 @@ export interface InputCodes {
   readonly 'own-back-neck-depth': NoParams;
   readonly 'squared-inset-most': NoParams;
   readonly 'set-in-inset-least': NoParams;
+  readonly 'armhole-curve-most': NoParams;
   readonly 'band-depth': NoParams;
   readonly 'front-band': NoParams;
   readonly 'band-overlap': NoParams;
   readonly 'rib-depth': NoParams;
+  readonly 'own-cuff': NoParams;
+  readonly 'own-opening': NoParams;
+  /** A length that a rule gives or limits. */
+  readonly 'rule-length': { readonly rule: RuleName };
+  /** What a fabric that hardly gives takes off the room of a girth. */
+  readonly 'stiff-fabric': { readonly dimension: BodyDimension };
+  /** The uncertainty of a measure that something is made larger for. */
+  readonly 'uncertainty-of': { readonly dimension: BodyDimension };
   readonly 'made-piece': { readonly piece: PieceName };
   /** The whole front that a finished half is half of. */
   readonly 'made-half-front': { readonly piece: PieceName };
@@ -47,6 +57,8 @@ export type InputTerm = MessageOf<InputCodes>;
 interface SolvedCodes {
   readonly 'finished-neck-edge': NoParams;
   readonly 'piece-neck-edge': NoParams;
+  readonly 'opening-for-head': NoParams;
+  readonly 'deepened-for-arm': NoParams;
   readonly 'solved-from-seam': NoParams;
   readonly 'sleeve-below-seam': NoParams;
   readonly 'solved-from-made-sleeve': NoParams;
@@ -56,7 +68,7 @@ interface SolvedCodes {
   readonly 'left-by-widened-neck': NoParams;
   readonly 'kept-to-shoulders': NoParams;
   readonly 'widened-for-head': NoParams;
-  readonly 'widened-to-limit': NoParams;
+  readonly 'widened-beside-opening': NoParams;
 }
 
 /** One reason of a value. `share`: how often the input enters, negative where it takes away, to three decimals. */

@@ -33,6 +33,9 @@ export type WishCode =
   | 'edges-join'
   | 'pieces-as-made'
   | 'nape-to-cuff'
-  | 'sleeve-as-made';
+  | 'sleeve-as-made'
+  | 'arm-length-along-top'
+  | 'raglan-slopes-alike'
+  | 'sleeve-and-body-as-wide';
 
 export type WishCodes = { readonly [Code in WishCode]: Readonly<Record<string, never>> };

@@ -4,6 +4,7 @@ import type { Girths } from './girths.ts';
 import { INPUTS } from './inputs.ts';
 import type { Lengths } from './lengths.ts';
 import type { Neck, NeckShape } from './neck.ts';
+import { closeStretch } from './stretch.ts';
 
 /** Between the armhole edges, before any vest's bands. mm */
 export interface Widths {
@@ -29,11 +30,14 @@ export interface BeforeArmhole {
 export interface Armhole {
   /** A from the shoulder; a raglan's D from the nape. */
   readonly depth: Quantity;
+  /** A before it was made deeper for the arm or the cap by solving for it */
+  readonly ruledDepth?: Quantity;
   readonly onPiece: Quantity;
-  /** How far the underarm lies below the line between the high points of the shoulders, the shoulders' fall left out. */
-  readonly belowNeckLine: Quantity;
+  readonly measuredFrom: 'shoulder' | 'nape';
   /** Edge of half an armhole, underarm to shoulder; a raglan's slanted edge. */
   readonly seam: Quantity;
+  /** The same on the piece, with what is bound off at the underarm: where a vest's band is picked up. */
+  readonly pieceEdge: Quantity;
   /** What is bound off at the underarm, of a body and its sleeve. */
   readonly bindOff?: Quantity;
   /** The share of a shoulder's width by which it falls. */
@@ -48,24 +52,45 @@ export interface Armhole {
 export const armBands = ({ silhouette }: Choices): 0 | 1 => (silhouette === 'vest' ? 1 : 0);
 
 /** What the body's piece of an armhole that was made leaves, finished. */
-export const madeDepth = (choices: Choices): Quantity =>
-  minus(INPUTS.madeArmhole, times(armBands(choices), INPUTS.band));
+export const madeDepth = (choices: Choices, { neck }: BeforeArmhole): Quantity =>
+  minus(INPUTS.madeArmhole, times(armBands(choices), neck.band));
 
-/** A of a drop shoulder or a squared drop: made, half a made sleeve's top, or deeper than a set-in's and at least half the upper sleeve. */
-export function droppedDepth(choices: Choices, { girths, lengths }: BeforeArmhole): Quantity {
+/**
+ * Half of an armhole's edge that is long enough for the arm by a margin: of `c(2ℓ − πt) ≥ 1.02 (scye girth + 2πs)`, c for a close fit that
+ * stretches. mm
+ */
+export const leastSeam = (choices: Choices): Quantity => {
+  const need = plus(INPUTS.scyeGirth, times(2 * Math.PI * choices.layer.arm, INPUTS.layer));
+  const stretched = choices.rules['armhole-margin'] / closeStretch(choices);
+  return times(0.5, plus(times(stretched, need), times(Math.PI, INPUTS.thickness)));
+};
+
+/**
+ * A of a drop shoulder or a squared drop: made, half a made sleeve's top, or deeper than a set-in's, at least half the upper sleeve, and deep
+ * enough for the arm. `inset` is what of its edge lies along the underarm.
+ */
+export function droppedDepth(choices: Choices, before: BeforeArmhole, inset: Quantity | null): Quantity {
   const { made } = choices;
-  if (made.armhole) return madeDepth(choices);
+  if (made.armhole) return madeDepth(choices, before);
   if (made.sleeveTop) return times(0.5, INPUTS.madeSleeveTop);
-  return atLeast(plus(lengths.armholeBase, INPUTS.armholeDeeper), times(0.5, girths.armFlat));
+  const { lengths, girths } = before;
+  const ruled = atLeast(plus(lengths.armholeBase, INPUTS.armholeDeeper), times(0.5, girths.armFlat));
+  const least = leastSeam(choices);
+  return atLeast(ruled, inset === null ? least : minus(least, inset));
 }
 
-/** An armhole with a straight edge, whose half is `seam` long. */
-export function droppedArmhole(choices: Choices, { neck }: BeforeArmhole, depth: Quantity, seam: Quantity): Armhole {
+/** An armhole with a straight edge, `inset` along the underarm and then up. */
+export function droppedArmhole(choices: Choices, before: BeforeArmhole, inset: Quantity | null): Armhole {
+  const { neck } = before;
+  const depth = droppedDepth(choices, before, inset);
+  const bands = times(armBands(choices), neck.band);
+  const onPiece = plus(depth, bands);
   return {
     depth,
-    onPiece: plus(depth, times(armBands(choices), INPUTS.band)),
-    belowNeckLine: plus(depth),
-    seam,
+    onPiece,
+    measuredFrom: 'shoulder',
+    seam: inset === null ? plus(depth) : plus(depth, inset),
+    pieceEdge: plus(...(inset === null ? [] : [inset]), bands, onPiece),
     fallShare: 0,
     pieceNeck: neck.piece,
   };

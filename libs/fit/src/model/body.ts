@@ -2,8 +2,10 @@ import { minus, plus, times, type Quantity } from '#measure';
 import type { Choices } from '../design/choices.ts';
 import { armBands, type Armhole, type BeforeArmhole } from './armhole.ts';
 import { INPUTS } from './inputs.ts';
+import { ribDepth } from './neck-band.ts';
+import type { Neck } from './neck.ts';
 
-const { band, frontBand, overlap } = INPUTS;
+const { frontBand, overlap } = INPUTS;
 
 /** Widths at the shoulders; of a garment with armhole edges. mm */
 interface Shoulders {
@@ -31,8 +33,10 @@ export interface Body {
   readonly shoulders: Shoulders | null;
   /** f; null where the shoulders do not fall. */
   readonly shoulderFall: Quantity | null;
-  /** How far the underarm lies below the line between the high points of the shoulders. */
-  readonly underarmBelowTop: Quantity;
+  /** How far the underarm lies below the nape: below the finished back neck edge. */
+  readonly underarmBelowNape: Quantity;
+  /** Depth of the rib at hem and cuff. */
+  readonly rib: Quantity;
   /** L, finished back neck edge to hem. */
   readonly length: Quantity;
   readonly shoulderToHem: Quantity;
@@ -45,29 +49,38 @@ export interface Body {
 
 export function body(choices: Choices, before: BeforeArmhole, armhole: Armhole): Body {
   const { neck, lengths } = before;
+  const { band } = neck;
   const bands = times(armBands(choices), band);
   const shoulders = shouldersOf(before, bands);
   const shoulderFall = shoulders && armhole.fallShare > 0 ? times(armhole.fallShare, shoulders.width) : null;
-  const underarmBelowTop = shoulderFall ? plus(shoulderFall, armhole.belowNeckLine) : armhole.belowNeckLine;
+  const underarmBelowNape = belowNape(armhole, shoulderFall, neck);
   const length = choices.made.bodyToUnderarm
-    ? minus(plus(INPUTS.madeBodyToUnderarm, bands, underarmBelowTop), neck.back)
+    ? plus(INPUTS.madeBodyToUnderarm, bands, underarmBelowNape)
     : lengths.asked;
   const shoulderToHem = plus(length, neck.back);
-  const toUnderarm = minus(shoulderToHem, underarmBelowTop);
+  const toUnderarm = minus(length, underarmBelowNape);
+  const pieceToUnderarm = minus(toUnderarm, bands);
   const pieceLength = minus(length, band);
   return {
     shoulders,
     shoulderFall,
-    underarmBelowTop,
+    underarmBelowNape,
+    rib: ribDepth(choices, pieceToUnderarm),
     length,
     shoulderToHem,
     toUnderarm,
-    pieceToUnderarm: minus(toUnderarm, bands),
+    pieceToUnderarm,
     pieceLength,
     ...(armhole.bindOff && { pieceBindOff: plus(armhole.bindOff, bands) }),
     half:
       choices.silhouette === 'cardigan' ? halfFront(before, armhole, shoulders ? shoulderToHem : pieceLength) : null,
   };
+}
+
+/** `A + f − d_b`; a raglan's D runs from the nape. */
+function belowNape({ depth, measuredFrom }: Armhole, fall: Quantity | null, { back }: Neck): Quantity {
+  if (measuredFrom === 'nape') return depth;
+  return minus(fall ? plus(depth, fall) : depth, back);
 }
 
 function shouldersOf({ girths, widths, neck }: BeforeArmhole, bands: Quantity): Shoulders | null {

@@ -1,9 +1,11 @@
+import type { Quantity } from '#measure';
 import type { Choices } from '../design/choices.ts';
 import type { Armhole, Widths } from './armhole.ts';
 import type { Body } from './body.ts';
 import type { Girths } from './girths.ts';
 import type { Lengths } from './lengths.ts';
 import type { Neck } from './neck.ts';
+import type { Opening } from './opening.ts';
 import type { Rounded } from './planned.ts';
 import type { Sleeve } from './sleeve.ts';
 
@@ -16,6 +18,10 @@ export interface GarmentModel {
   readonly neck: Neck;
   readonly armhole: Armhole;
   readonly body: Body;
+  /** Null for a neck that does not open. */
+  readonly opening: Opening | null;
+  /** What passes the neck with its opening. */
+  readonly headPasses: Quantity;
   /** Null for a vest. */
   readonly sleeve: Sleeve | null;
   readonly rounded: RoundedNumbers;

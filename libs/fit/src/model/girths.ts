@@ -1,8 +1,10 @@
 import { atLeast, bySign, min, minus, plus, times, type Quantity } from '#measure';
 import type { Choices } from '../design/choices.ts';
 import { INPUTS } from './inputs.ts';
+import { withSafety } from './safety.ts';
 
-const { chest, hip, upperArm, wrist, refThickness, refLayer, easeChange } = INPUTS;
+const { chest, hip, upperArm, wrist, hand, refThickness, refLayer, easeChange } = INPUTS;
+const { stiffChest, stiffHip, stiffUpperArm } = INPUTS;
 const { thickness: t, ordinaryThickness: t0, layer: s } = INPUTS;
 
 /** All girths: to make (flat, doubled), on the pieces (mid), and the room inside. mm */
@@ -14,6 +16,8 @@ export interface Girths {
   readonly hipFlat: Quantity;
   readonly armFlat: Quantity;
   readonly wristFlat: Quantity;
+  /** What a cuff's piece is at least, so that the hand passes. */
+  readonly cuffLeast: Quantity;
   /** M, the body's girth on the pieces. */
   readonly mid: Quantity;
   /** Half of it: a panel's width. */
@@ -30,24 +34,31 @@ export interface Girths {
   readonly sleeve: Quantity;
   readonly bodyInner: Quantity;
   readonly hemInner: Quantity;
-  /** Eₜ, the finished ease in the table's terms. */
+  /** Eₜ, the finished ease in the table's terms: `F − B − 2πs − 4(t − t₀) − σ`. */
   readonly easeInTable: Quantity;
   readonly flatEase: Quantity;
   readonly room: Quantity;
 }
 
-/** A girth to make, flat: `F = x + e + 2πs + 4(t − t₀)`. */
-const flat = (x: Quantity, e: Quantity, reach = 1): Quantity =>
-  plus(x, e, times(2 * Math.PI * reach, s), times(4, minus(t, t0)));
+/** What a region of the body asks for beside its ease: how far a layer reaches there, and what a stiff fabric adds, if anything. */
+interface Region {
+  readonly layer: number;
+  readonly stiff: readonly Quantity[];
+}
 
-/** A girth kept from the garment that fits: `F = F_ref + 4(t − t_ref) + 2π(s − s_ref) + c·ΔE`. */
-const keptFlat = (width: Quantity, c: number, reach = 1, refReach = 1): Quantity =>
+/** A girth to make, flat: `F = x + e + 2πs + 4(t − t₀) + σ`. */
+const flat = (x: Quantity, e: Quantity, { layer, stiff }: Region): Quantity =>
+  plus(x, e, times(2 * Math.PI * layer, s), times(4, minus(t, t0)), ...stiff);
+
+/** A girth kept from the garment that fits: `F = F_ref + 4(t − t_ref) + 2π(s − s_ref) + c·ΔE + σ`. */
+const keptFlat = (width: Quantity, c: number, { layer, stiff }: Region, refLayerReach: number): Quantity =>
   plus(
     times(2, width),
     times(4, minus(t, refThickness)),
-    times(2 * Math.PI * reach, s),
-    times(-2 * Math.PI * refReach, refLayer),
+    times(2 * Math.PI * layer, s),
+    times(-2 * Math.PI * refLayerReach, refLayer),
     times(c, easeChange),
+    ...stiff,
   );
 
 /** What stitches ÷ gauge gives of a flat girth: `M = F − (4 − π)t`. */
@@ -56,7 +67,14 @@ export const midOf = (F: Quantity): Quantity => minus(F, times(4 - Math.PI, t));
 /** The flat girth of a mid girth: `F = M + (4 − π)t`. */
 const flatOf = (M: Quantity): Quantity => plus(M, times(4 - Math.PI, t));
 
-/** The ease of a flat girth in the table's terms: `Eₜ = F − B − 2πs − 4(t − t₀)`. */
+/** What a cuff's piece is at least, so that it passes the hand with a margin: inside `r(1.12 hand)/(1 + usable rib)`. */
+const leastCuff = ({ rules, usable }: Choices): Quantity => {
+  const tucked = rules['hand-tucked'];
+  const need = withSafety(times(tucked, hand), times(tucked, INPUTS.handUncertainty), rules);
+  return plus(times(1 / (1 + usable.rib), need), times(Math.PI, t));
+};
+
+/** The ease of a flat girth in the table's terms, without what a stiff fabric adds: `F − B − 2πs − 4(t − t₀)`. */
 const easeOf = (F: Quantity, thickness: Quantity, layer: Quantity): Quantity =>
   minus(F, chest, times(2 * Math.PI, layer), times(4, minus(thickness, t0)));
 
@@ -68,14 +86,21 @@ export function girths(choices: Choices): Girths {
   const hipEase = min(ease, INPUTS.hipEaseMost);
   const armEase = bySign(ease, rules['upper-arm-negative-ease'], rules['upper-arm-ease']);
   const wristEase = plus(INPUTS.wristRoom, times(rules['wrist-ease'], ease));
-  const chestFlat = kept.chest ? keptFlat(INPUTS.refChestWidth, 1) : flat(chest, ease);
-  const hipFlat = kept.hem ? keptFlat(INPUTS.refHemWidth, 1) : flat(hip, hipEase);
+  const region = (reach: number, sigma?: Quantity): Region => ({
+    layer: reach,
+    stiff: choices.stiff && sigma ? [sigma] : [],
+  });
+  const [atChest, atHip] = [region(1, stiffChest), region(1, stiffHip)];
+  const [atArm, atWrist] = [region(layer.arm, stiffUpperArm), region(layer.wrist)];
+  const chestFlat = kept.chest ? keptFlat(INPUTS.refChestWidth, 1, atChest, 1) : flat(chest, ease, atChest);
+  const hipFlat = kept.hem ? keptFlat(INPUTS.refHemWidth, 1, atHip, 1) : flat(hip, hipEase, atHip);
   const armFlat = kept.upperArm
-    ? keptFlat(INPUTS.refSleeveTop, rules['upper-arm-ease'], layer.arm, refReach.arm)
-    : flat(upperArm, armEase, layer.arm);
+    ? keptFlat(INPUTS.refSleeveTop, rules['upper-arm-ease'], atArm, refReach.arm)
+    : flat(upperArm, armEase, atArm);
   const wristFlat = kept.wrist
-    ? keptFlat(INPUTS.refCuff, rules['wrist-ease'], layer.wrist, refReach.wrist)
-    : flat(wrist, wristEase, layer.wrist);
+    ? keptFlat(INPUTS.refCuff, rules['wrist-ease'], atWrist, refReach.wrist)
+    : flat(wrist, wristEase, atWrist);
+  const cuffLeast = leastCuff(choices);
 
   const mid = bodyMid(choices, chestFlat, hipFlat);
   const panel = times(0.5, mid);
@@ -86,7 +111,11 @@ export function girths(choices: Choices): Girths {
   const tapered = choices.hem === 'tapered' && choices.hipReached;
   const hemFlat = tapered ? hipFlat : bodyFlat;
   const hemPanel = times(0.5, midOf(hemFlat));
-  const bodyInner = minus(bodyFlat, times(4, t));
+  const chestWidth = times(0.5, bodyFlat);
+  const hemWidth = times(0.5, hemFlat);
+  const flatInSheet = times(2, chestWidth);
+  const bodyInner = minus(flatInSheet, times(4, t));
+  const easeInTable = minus(easeOf(flatInSheet, t, s), ...atChest.stiff);
   return {
     ease,
     easeOfGarment,
@@ -102,13 +131,14 @@ export function girths(choices: Choices): Girths {
     hemFlat,
     backHem: plus(tapered ? hemPanel : backPanel),
     frontHem: plus(tapered ? hemPanel : frontPanel),
-    chestWidth: times(0.5, bodyFlat),
-    hemWidth: times(0.5, hemFlat),
-    sleeve: made.sleeveTop ? plus(INPUTS.madeSleeveTop) : midOf(armFlat),
+    chestWidth,
+    hemWidth,
+    cuffLeast,
+    sleeve: made.sleeveTop ? plus(INPUTS.madeSleeveTop) : atLeast(midOf(armFlat), cuffLeast),
     bodyInner,
-    hemInner: minus(hemFlat, times(4, t)),
-    easeInTable: easeOf(bodyFlat, t, s),
-    flatEase: minus(bodyFlat, chest),
+    hemInner: minus(times(2, hemWidth), times(4, t)),
+    easeInTable,
+    flatEase: minus(flatInSheet, chest),
     room: minus(bodyInner, chest, times(2 * Math.PI, s)),
   };
 }

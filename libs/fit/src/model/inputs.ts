@@ -31,9 +31,16 @@ const MEASURED = [
   'refCuff',
   'refThickness',
   'refLayer',
+  // What a fabric that hardly gives takes off the room of each girth.
+  'stiffChest',
+  'stiffHip',
+  'stiffUpperArm',
+  // Standard uncertainties that a margin is made for.
+  'headUncertainty',
+  'handUncertainty',
 ] as const;
 
-/** Rules at the wearer's size, mm. */
+/** Rules at the wearer's size, mm; `neckWidening` a share. */
 const RULED = [
   'ordinaryThickness',
   'hipEaseMost',
@@ -45,15 +52,27 @@ const RULED = [
   'boatDepth',
   'squaredInsetMost',
   'setInInsetLeast',
+  'curveMost',
   'shoulderLeast',
   'bodyBelow',
   'sleeveBelow',
   'bustLine',
   'lengthOffset',
+  'crewRoom',
   'neckRoom',
   'neckDeeper',
   'armholeDeeper',
   'refDeeper',
+  'underarmRoom',
+  'bandDepth',
+  'bandMost',
+  'bandLeast',
+  'ribDepth',
+  'ribMost',
+  'ribLeast',
+  'neckWidening',
+  'openingLeast',
+  'openingMost',
 ] as const;
 
 /** The new fabric and what is worn under it. mm */
@@ -63,10 +82,12 @@ const FABRIC = ['thickness', 'layer'] as const;
 const CHOSEN = [
   'chosenEase',
   'easeChange',
-  'band',
+  'ownBand',
   'frontBand',
   'overlap',
-  'rib',
+  'ownRib',
+  'ownCuff',
+  'ownOpening',
   'customLength',
   'ownNeckWidth',
   'ownFrontNeck',

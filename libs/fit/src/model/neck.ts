@@ -1,4 +1,5 @@
 import {
+  atLeast,
   atMost,
   constant,
   max,
@@ -13,9 +14,13 @@ import {
 } from '#measure';
 import type { Choices } from '../design/choices.ts';
 import { INPUTS } from './inputs.ts';
+import { bandsBeside, carriersOf, crewWidth } from './neck-band.ts';
 import { neckEdge, vOnPiece } from './neck-edge.ts';
+import { timesOfOpening } from './opening.ts';
+import { withSafety } from './safety.ts';
+import { mainStretch, neckStretch } from './stretch.ts';
 
-const { neckBase, acrossBack, head, band } = INPUTS;
+const { neckBase, head } = INPUTS;
 
 /** A neck before its band or after: width between the high points, and depths from the line between them. mm */
 export interface NeckShape {
@@ -25,6 +30,8 @@ export interface NeckShape {
 }
 
 export interface Neck extends NeckShape {
+  /** β, the depth of its band. */
+  readonly band: Quantity;
   /** As the neckline's rules begin it. */
   readonly start: NeckShape;
   /** λ, by which it is made larger for the head. */
@@ -35,6 +42,10 @@ export interface Neck extends NeckShape {
   readonly piece: NeckShape;
   /** P_edge, the length of the edge that the band is worked along. */
   readonly edge: Quantity;
+  /** What passes the closed neck, stretched. */
+  readonly passes: Quantity;
+  /** The head with its margin: what is to pass. */
+  readonly head: Quantity;
 }
 
 /** Whether a size of the neck was made, chosen or kept from a garment, and so stays as it is. */
@@ -47,29 +58,28 @@ export const keepsBack = ({ ownNeck, kept }: Choices): boolean => ownNeck.back |
  * `between` is the width between the armhole edges, null where there are none; `share` how much of the neck's width on the
  * piece the back's neck edge has.
  */
-export function neck(choices: Choices, between: Quantity | null, share: number): Neck {
-  const vShaped = choices.neckline === 'v';
-  const carriers = between === null ? acrossBack : min(acrossBack, between);
-  const start = startOf(choices, carriers, share);
-  const most = keepsWidth(choices) ? start.width : widest(choices, carriers, start.width);
-  const scale = choices.silhouette === 'cardigan' ? constant(1) : scaleForHead(choices, start, most);
+export function neck(choices: Choices, between: Quantity | null, band: Quantity, share: number): Neck {
+  const carriers = carriersOf(between);
+  const start = startOf(choices, carriers, band, share);
+  const most = atLeast(widenedMost(choices, carriers, band), start.width);
+  const headWithMargin = withSafety(head, INPUTS.headUncertainty, choices.rules);
+  const scale = scaleForHead(choices, { start, most, band, head: headWithMargin });
   const finished = scaled(choices, start, most, scale);
-  const piece = onPiece(choices, finished);
-  return {
-    start,
-    scale,
-    ...finished,
-    opening: neckEdge(vShaped, finished.width, finished.front, finished.back),
-    piece,
-    edge: neckEdge(vShaped, piece.width, piece.front, piece.back),
-  };
+  const piece = onPiece(choices, finished, band);
+  const { opening, edge, passes } = edges(choices, finished, piece);
+  return { band, start, scale, ...finished, opening, piece, edge, passes, head: headWithMargin };
 }
 
-/** The neckline's rules, before any head is thought of. */
-function startOf(choices: Choices, carriers: Quantity, share: number): NeckShape {
+/** The neckline's rules, before any head is thought of; as wide as leaves the shoulders, but never under a crew's. */
+function startOf(choices: Choices, carriers: Quantity, band: Quantity, share: number): NeckShape {
   const { made, ownNeck, neckline, rules } = choices;
-  const crewWidth = plus(times(1 / Math.PI, neckBase), INPUTS.neckRoom);
-  const ruledWidth = neckline === 'boat' ? max(crewWidth, minus(carriers, INPUTS.boatShoulders)) : crewWidth;
+  const shoulders = minus(carriers, times(bandsBeside(choices), band), INPUTS.neckFromShoulders);
+  const leavesShoulders = (width: Quantity): Quantity => atMost(width, max(shoulders, crewWidth(INPUTS.crewRoom)));
+  const ruledWidth = leavesShoulders(
+    neckline === 'boat'
+      ? max(crewWidth(INPUTS.crewRoom), minus(carriers, INPUTS.boatShoulders))
+      : crewWidth(INPUTS.neckRoom),
+  );
   const ruledFront = {
     crew: plus(times(rules['crew-front-share'], neckBase), INPUTS.neckDeeper),
     scoop: plus(times(rules['crew-front-share'], neckBase), INPUTS.neckDeeper),
@@ -90,13 +100,15 @@ function startOf(choices: Choices, carriers: Quantity, share: number): NeckShape
   };
 }
 
-/** The widest neck that the shoulders carry, beside its bands and a vest's; never less than half of what the rules say. */
-function widest({ silhouette }: Choices, carriers: Quantity, ruled: Quantity): Quantity {
-  const bands = times(silhouette === 'vest' ? 4 : 2, band);
-  return max(minus(carriers, bands, INPUTS.neckFromShoulders), times(0.5, ruled));
+/** How wide a neck is made for the head: until it takes a share of what carries it, its bands included, and leaves the shoulders. */
+function widenedMost(choices: Choices, carriers: Quantity, band: Quantity): Quantity {
+  const beside = times(bandsBeside(choices) - 2, band);
+  const ofCarriers = times(choices.rules['neck-widened-share'], minus(carriers, beside));
+  const leavesShoulders = minus(carriers, times(bandsBeside(choices), band), INPUTS.neckFromShoulders);
+  return min(minus(ofCarriers, times(2, band)), leavesShoulders);
 }
 
-/** A neck made λ times as large, in what is not kept; its width as far as the shoulders carry it. */
+/** A neck made λ times as large, in what is not kept; its width as far as it may be. */
 function scaled(choices: Choices, start: NeckShape, most: Quantity, scale: Quantity): NeckShape {
   const opens = choices.silhouette === 'cardigan';
   const times_ = (size: Quantity, keeps: boolean): Quantity => (keeps || opens ? plus(size) : product(size, scale));
@@ -107,29 +119,51 @@ function scaled(choices: Choices, start: NeckShape, most: Quantity, scale: Quant
   };
 }
 
-/** The smallest λ for which the head passes with its margin. A head that is not known asks for nothing: its check says so. */
-function scaleForHead(choices: Choices, start: NeckShape, most: Quantity): Quantity {
-  const { rules, usable, neckline } = choices;
-  if (keepsWidth(choices) && keepsFront(choices) && keepsBack(choices)) return constant(1);
-  const vShaped = neckline === 'v';
-  const need = times(rules['head-margin'], head);
-  const passing = rootWithin(1, rules['neck-widened-most'], (scale) => {
-    const { width, front, back } = scaled(choices, start, most, scale);
-    const throughRib = times(1 + usable.rib, neckEdge(vShaped, width, front, back));
-    if (!usable.mainMeasured) return minus(throughRib, need);
-    const edge = neckEdge(
-      vShaped,
-      plus(width, times(2, band)),
-      vShaped ? vOnPiece(front, width, band) : plus(front, band),
-      plus(back, band),
-    );
-    return minus(min(throughRib, times(1 + usable.main, edge)), need);
-  });
-  return whereKnown(head, passing, constant(1));
+interface BeforeScale {
+  readonly start: NeckShape;
+  readonly most: Quantity;
+  readonly band: Quantity;
+  readonly head: Quantity;
+}
+
+/**
+ * λ: the smallest in [1, 1 + ½κ] for which the head passes with its margin, an opening of the maker's own counted; of a neck that opens where
+ * she said so, 1; of one that no λ makes large enough, a fixed one. A head that is not known asks for nothing: its check says so.
+ */
+function scaleForHead(choices: Choices, { start, most, band, head: wanted }: BeforeScale): Quantity {
+  const { rules, neckScale, silhouette } = choices;
+  if (silhouette === 'cardigan' || (keepsWidth(choices) && keepsFront(choices) && keepsBack(choices)))
+    return constant(1);
+  switch (neckScale) {
+    case 'as-is':
+      return constant(1);
+    case 'opened':
+      return constant(rules['neck-opened-scale']);
+    case 'for-head': {
+      const larger = rootWithin(0, 1, (x) => {
+        const shape = scaled(choices, start, most, plus(constant(1), product(x, INPUTS.neckWidening)));
+        const { passes } = edges(choices, shape, onPiece(choices, shape, band));
+        const opening = choices.opening.how === 'own' ? timesOfOpening(choices.opening.at, INPUTS.ownOpening) : [];
+        return minus(plus(passes, ...opening), wanted);
+      });
+      const scale = plus(constant(1), product(larger, INPUTS.neckWidening));
+      return whereKnown(head, scale, constant(1));
+    }
+  }
+}
+
+/** The lengths of a neck's edges, and what passes them: its band stretches with the rib, and its edge with the main fabric. */
+function edges(choices: Choices, { width, front, back }: NeckShape, piece: NeckShape) {
+  const vShaped = choices.neckline === 'v';
+  const opening = neckEdge(vShaped, width, front, back);
+  const edge = neckEdge(vShaped, piece.width, piece.front, piece.back);
+  const throughBand = times(neckStretch(choices), opening);
+  const passes = choices.usable.mainMeasured ? min(throughBand, times(mainStretch(choices), edge)) : throughBand;
+  return { opening, edge, passes };
 }
 
 /** Wider and deeper by the band. A cardigan's V ends at its front edges. */
-function onPiece({ neckline, silhouette }: Choices, { width, front, back }: NeckShape): NeckShape {
+function onPiece({ neckline, silhouette }: Choices, { width, front, back }: NeckShape, band: Quantity): NeckShape {
   const vShaped = neckline === 'v';
   return {
     width: plus(width, times(2, band)),

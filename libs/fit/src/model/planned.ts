@@ -1,8 +1,8 @@
 import type { Quantity } from '#measure';
 import type { DimensionName, PieceName } from '../messages/advice.ts';
 
-/** How far a number may be rounded before any check limits it: the ease band, a rule's share of it, or the rule for lengths. */
-type Range = 'band' | 'upper-arm-ease' | 'wrist-ease' | 'length';
+/** How far a number may be rounded before any check limits it: the ease band, or the rule for all else. */
+type Range = 'band' | 'length';
 
 /** The number that is rounded with a dimension. All that depends on it follows. */
 export interface Rounded {
@@ -17,6 +17,8 @@ export interface Planned {
   readonly name: DimensionName;
   readonly quantity: Quantity;
   readonly rounded: Rounded;
+  /** It is a formula of the sheet's other numbers alone, as the length of an edge, and is worked out again when they are rounded. */
+  readonly derived: boolean;
 }
 
 /** One of a piece: its axis and fabric, and how many of its ends are joined to something (each takes a seam allowance). */
@@ -44,6 +46,9 @@ type OnPiece = (
   fabric?: 'main' | 'rib',
 ) => PlannedOnPiece;
 
+/** Marks a dimension that is a formula of the others. */
+export const derived = <P extends Planned>(planned: P): P => ({ ...planned, derived: true });
+
 const onPiece =
   (axis: 'across' | 'along'): OnPiece =>
   (name, quantity, joinedEnds, rounded = byItself(quantity), fabric = 'main') => ({
@@ -53,6 +58,7 @@ const onPiece =
     fabric,
     joinedEnds,
     rounded,
+    derived: false,
   });
 
 /** A dimension that is made of stitches. */

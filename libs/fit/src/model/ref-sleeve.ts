@@ -2,7 +2,7 @@ import { plus, times, type Quantity } from '#measure';
 import type { Choices } from '../design/choices.ts';
 import { INPUTS } from './inputs.ts';
 
-const { refSleeve, refNeckWidth, refCrossBack, refChestWidth, refThickness, band } = INPUTS;
+const { refSleeve, refNeckWidth, refCrossBack, refChestWidth, refThickness } = INPUTS;
 
 /** Nape to cuff of a garment that fits whose sleeve begins beside its back: half of what lies between the sleeves, and the sleeve. mm */
 export function fromAcrossBack({ ref }: Choices): Quantity {
@@ -11,7 +11,7 @@ export function fromAcrossBack({ ref }: Choices): Quantity {
   return plus(times(0.5, refChestWidth), times(-(4 - Math.PI) / 4, refThickness), refSleeve);
 }
 
-/** Of one whose sleeve begins at its neck, below a band taken to be as deep as the new one's (assumed). mm */
+/** Of one whose sleeve begins at its neck. mm */
 export function fromNeck({ ref }: Choices): Quantity {
-  return ref.sleeveFromCentreBack ? refSleeve : plus(times(0.5, refNeckWidth), band, refSleeve);
+  return ref.sleeveFromCentreBack ? refSleeve : plus(times(0.5, refNeckWidth), refSleeve);
 }

@@ -1,4 +1,4 @@
-import { atMost, minus, plus, times, type Quantity } from '#measure';
+import { atLeast, atMost, minus, plus, times, type Quantity } from '#measure';
 import type { Choices } from '../design/choices.ts';
 import type { Armhole } from './armhole.ts';
 import { midOf, type Girths } from './girths.ts';
@@ -9,6 +9,7 @@ const { thickness: t } = INPUTS;
 
 /** How a sleeve's top meets the body. mm */
 export interface SleeveTop {
+  readonly topIs: 'seam' | 'girth';
   /** The width of the piece at the underarm. */
   readonly top: Quantity;
   /** The finished sleeve's flat width there. */
@@ -22,20 +23,9 @@ export interface SleeveTop {
   readonly seam?: Quantity;
 }
 
-export interface Sleeve extends SleeveTop {
-  /** The cuff on the piece, flat, and the room inside. */
-  readonly cuff: Quantity;
-  readonly cuffFlat: Quantity;
-  readonly cuffInner: Quantity;
-  /** Of the whole piece. */
-  readonly length: Quantity;
-  readonly underarmSeam: Quantity;
-  /** Nape to cuff as the sleeve reaches it. */
-  readonly reached: Quantity;
-}
-
 /** A sleeve that is sewn to a straight edge: its top is a seam, and converts to nothing. */
 export const seamTop = (top: Quantity, above: Quantity | null): SleeveTop => ({
+  topIs: 'seam',
   top,
   topFlat: times(0.5, top),
   topInner: minus(top, times(4, t)),
@@ -48,6 +38,7 @@ export const girthTop = (
   above: Quantity,
   edges: { readonly topEdge: Quantity; readonly seam: Quantity },
 ): SleeveTop => ({
+  topIs: 'girth',
   top,
   topFlat: times(0.5, plus(top, times(4 - Math.PI, t))),
   topInner: minus(top, times(Math.PI, t)),
@@ -55,24 +46,72 @@ export const girthTop = (
   ...edges,
 });
 
-/** The sleeve keeps the way from nape to cuff, so its length follows the body. `between` is what lies between the sleeves. */
-export function sleeve(
-  { made }: Choices,
-  { girths, lengths }: { readonly girths: Girths; readonly lengths: Lengths },
-  between: Quantity,
-  joined: SleeveTop,
-): Sleeve {
-  const cuff = made.cuff ? plus(INPUTS.madeCuff) : atMost(midOf(girths.wristFlat), joined.top);
-  const length = made.sleeve ? plus(INPUTS.madeSleeve) : minus(lengths.napeToCuff, times(0.5, between));
+export interface Sleeve extends SleeveTop {
+  /** The cuff on the piece, flat, and the room inside. */
+  readonly cuff: Quantity;
+  readonly cuffFlat: Quantity;
+  readonly cuffInner: Quantity;
+  /** G_a, the width at which the sleeve begins above its rib. */
+  readonly aboveRib: Quantity;
+  /** Of the whole piece. */
+  readonly length: Quantity;
+  readonly underarmSeam: Quantity;
+  /** Nape to cuff as the sleeve reaches it. */
+  readonly reached: Quantity;
+  /** The seam under the arm as each of its two ways asks; null for a sleeve that has one. */
+  readonly ways: { readonly alongTop: Quantity; readonly underArm: Quantity } | null;
+}
+
+/** All that a sleeve's length depends on. `between` is what lies between the sleeves. */
+interface BeforeLength {
+  readonly girths: Girths;
+  readonly lengths: Lengths;
+  readonly between: Quantity;
+  readonly underarmBelowNape: Quantity;
+}
+
+/**
+ * A sleeve that is sewn to a straight edge keeps the way from nape to cuff, so its length follows the body; one whose top is a girth has two
+ * ways to be measured, and lies between them.
+ */
+export function sleeve(choices: Choices, before: BeforeLength, joined: SleeveTop): Sleeve {
+  const { made } = choices;
+  const { lengths, girths, between } = before;
+  const cuff = cuffOf(choices, girths, joined);
+  const aboveRib = atMost(times(1 / choices.rules[`rib-draws-in-${choices.craft}`], cuff), joined.top);
+  const alongTop = minus(lengths.napeToCuff, times(0.5, between), ...(joined.above === null ? [] : [joined.above]));
+  const underArm = minus(
+    plus(INPUTS.underarmLength, INPUTS.underarmRoom, INPUTS.scyeDepth),
+    before.underarmBelowNape,
+  );
+  const both = joined.topIs === 'girth';
+  const seam = both
+    ? plus(times(1 - choices.underarmShare, alongTop), times(choices.underarmShare, underArm))
+    : alongTop;
+  const length = made.sleeve
+    ? plus(INPUTS.madeSleeve)
+    : joined.above === null
+      ? plus(seam)
+      : plus(seam, joined.above);
+  const underarmSeam = joined.above === null ? plus(length) : minus(length, joined.above);
   return {
     ...joined,
     cuff,
     cuffFlat: times(0.5, plus(cuff, times(4 - Math.PI, t))),
     cuffInner: minus(cuff, times(Math.PI, t)),
+    aboveRib,
     length,
-    underarmSeam: joined.above === null ? plus(length) : minus(length, joined.above),
-    reached: made.sleeve ? plus(length, times(0.5, between)) : lengths.napeToCuff,
+    underarmSeam,
+    reached: plus(length, times(0.5, between)),
+    ways: both ? { alongTop, underArm } : null,
   };
+}
+
+/** Made, the maker's own, or by its rule, wide enough for the hand; never wider than the top. */
+function cuffOf({ made, own }: Choices, { wristFlat, cuffLeast }: Girths, { top }: SleeveTop): Quantity {
+  if (made.cuff) return plus(INPUTS.madeCuff);
+  if (own.cuff) return midOf(times(2, INPUTS.ownCuff));
+  return atMost(atLeast(midOf(wristFlat), cuffLeast), top);
 }
 
 /** All that the top of a sleeve depends on. */

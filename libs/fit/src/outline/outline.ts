@@ -30,7 +30,9 @@ function anyOutline(piece: PieceName, v: ValueOf, m: GarmentModel): Outline | nu
       return strip(edge, v(INPUTS.frontBand), [{ edge: 'front edge', with: 'left-front', length: edge }]);
     }
     case 'neck-band':
-      return strip(v(m.neck.edge), v(INPUTS.band), []);
+      return strip(v(m.neck.edge), v(m.neck.band), []);
+    case 'armhole-band':
+      return strip(2 * v(m.armhole.pieceEdge), v(m.neck.band), []);
   }
 }
 
@@ -54,7 +56,9 @@ function isDrawable(piece: PieceName, v: ValueOf, m: GarmentModel): boolean {
     case 'sleeve':
       return there(sleeve!.cuff, sleeve!.top, sleeve!.underarmSeam, ...topOf(m));
     case 'neck-band':
-      return there(neck.edge, INPUTS.band);
+      return there(neck.edge, neck.band);
+    case 'armhole-band':
+      return there(m.armhole.pieceEdge, neck.band);
     case 'front-band':
       return there(body.half!.edge, INPUTS.frontBand);
     case 'back':

@@ -13,10 +13,9 @@ const INPUT_OF: Readonly<Record<Field, InputName>> = {
   neckWidthMm: 'ownNeckWidth',
   frontNeckDepthMm: 'ownFrontNeck',
   backNeckDepthMm: 'ownBackNeck',
-  bandMm: 'band',
-  ribMm: 'rib',
-  'rules/wrist-room': 'wristRoom',
-  'rules/armhole-room': 'armholeRoom',
+  bandMm: 'ownBand',
+  ribMm: 'ownRib',
+  cuffWidthMm: 'ownCuff',
 };
 
 /**
@@ -51,25 +50,39 @@ export function evaluateChange(change: Change, check: TracedCheck, before: Compu
   };
 }
 
-function changedValues(change: Change, { numbers, kappa }: Computed): InputValues {
+function changedValues(change: Change, { numbers }: Computed): InputValues {
   const values = numbers.values.slice();
   for (const field of Object.keys(INPUT_OF) as Field[]) {
     const to = change[field];
-    if (to !== undefined) values[AT[INPUT_OF[field]]] = field.startsWith('rules/') ? to * kappa : to;
+    if (to !== undefined) values[AT[INPUT_OF[field]]] = to;
   }
   return values;
 }
 
 /** Sizes of the neck that the maker chooses herself are hers from then on. */
 function changedChoices(change: Change, choices: Choices): Choices {
-  const { hem, length, neckWidthMm, frontNeckDepthMm, backNeckDepthMm } = change;
-  const ownsNeck = neckWidthMm !== undefined || frontNeckDepthMm !== undefined || backNeckDepthMm !== undefined;
-  if (!ownsNeck && hem === undefined && length === undefined) return choices;
+  const { hem, length, opening, neckWidthMm, frontNeckDepthMm, backNeckDepthMm } = change;
   const { width, front, back } = choices.ownNeck;
+  const { band, rib, cuff } = choices.own;
+  const at = opening ?? choices.opening.asked;
   return {
     ...choices,
     hem: hem ?? choices.hem,
     length: length ?? choices.length,
+    // How the neck opens is found again for what it becomes.
+    opening: {
+      ...choices.opening,
+      asked: at,
+      ownLength: opening === undefined && choices.opening.ownLength,
+      at: at ?? 'none',
+      how: opening === undefined && choices.opening.ownLength ? 'own' : 'asked',
+    },
+    neckScale: opening === undefined && (at === null || at === 'none' || choices.opening.ownLength) ? 'for-head' : 'as-is',
+    own: {
+      band: band || change.bandMm !== undefined,
+      rib: rib || change.ribMm !== undefined,
+      cuff: cuff || change.cuffWidthMm !== undefined,
+    },
     ownNeck: {
       width: width || neckWidthMm !== undefined,
       front: front || frontNeckDepthMm !== undefined,
@@ -107,7 +120,7 @@ function spoilsNeck(before: Evaluated, { choices, model, evaluation }: Evaluated
   if (opening < before.evaluation.value(was.opening) - 1e-6 && opening < v(INPUTS.neckBase)) return true;
   if (!(v(neck.front) > before.evaluation.value(was.front) + 1e-6)) return false;
   const onPiece = v(neck.piece.front);
-  const underarm = v(body.underarmBelowTop);
+  const underarm = v(body.underarmBelowNape) + v(neck.back);
   if (choices.neckline === 'v') return onPiece > underarm + v(body.pieceToUnderarm) / 2;
   const bust = v(INPUTS.scyeDepth) + v(INPUTS.bustLine) + v(neck.back);
   return v(neck.front) > bust || onPiece > underarm;
@@ -125,13 +138,12 @@ const applies = (check: TracedCheck, { choices, evaluation }: Evaluated): boolea
 const marginIn = (check: TracedCheck | null, { evaluation }: Evaluated): number =>
   check === null ? NaN : marginOf(check, evaluation.value);
 
-/** How bad it is: a check that does not apply holds, and what an unmeasured stretch may make good is not known. */
+/** How bad it is: a check that does not apply holds, and one that is not known may. */
 function badness(check: TracedCheck | null, garment: Evaluated): 0 | 1 | 2 {
   if (check === null || !applies(check, garment)) return 0;
   const margin = marginIn(check, garment);
   if (margin >= 0) return 0;
-  const { rule } = check;
-  return margin < 0 && !(rule.stretches(garment.choices) && !garment.choices.usable.mainMeasured) ? 2 : 1;
+  return margin < 0 ? 2 : 1;
 }
 
 /** Whether a check does not hold after, and held before, or was better known, or lacked less. */
@@ -146,5 +158,5 @@ function tightens({ was, is }: Compared, before: Evaluated, after: Evaluated): b
   if (is === null || was === null || !applies(is, after) || is.rule.comfort(after.choices)) return false;
   const margin = marginIn(is, after);
   if (!(margin >= 0 && margin < marginIn(was, before) - 1e-6)) return false;
-  return !isSure(margin, is, before.evaluation.uncertainty(was.margin), after.evaluation.value, after.choices.rules);
+  return !isSure(margin, is, before.evaluation.judgedUncertainty(was.margin), after.evaluation.value, after.choices);
 }

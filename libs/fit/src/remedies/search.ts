@@ -4,8 +4,8 @@ import type {
   Field,
   FoundRemedy,
   KnownGarment,
+  PlainRemedy,
   RemedySearch,
-  RemedyText,
   Steps,
   TracedCheck,
 } from '../checks/check.ts';
@@ -14,27 +14,22 @@ import type { Computed } from '../evaluation/compute.ts';
 import type { RemedyMessage } from '../messages/remedy-codes.ts';
 import { INPUTS } from '../model/inputs.ts';
 import { keepsBack, keepsFront, keepsWidth } from '../model/neck.ts';
-import { RULES } from '../design/rules.ts';
 import { EASE_STEP, EASES } from './ease-that-helps.ts';
 import { evaluateChange } from './evaluate-change.ts';
 
 /** So much more ease is offered at most, mm: what is looser than that is another garment (assumed). */
 const MOST_EASE = 100;
 
-/** A field of the design, or a rule, that moves a quantity: what it is now, and how many mm of the quantity one of it is. */
+/** A field of the design that sets a quantity, and what that is now. */
 interface Adjustable {
   readonly of: Quantity;
   readonly field: Field;
   readonly now: number;
-  readonly scale: number;
 }
 
 /** What a field becomes that is moved by so much: a whole number, for one that is easy to write. */
 const adjusted = (now: number, by: number): number =>
   by < 0 ? Math.floor(now + by + 1e-9) : Math.ceil(now + by - 1e-9);
-
-const messageOf = (text: RemedyText, mm: number): RemedyMessage =>
-  typeof text === 'string' ? { code: text, params: { byMm: Math.abs(mm) } } : text(mm);
 
 /**
  * Searches for changes of the design that make a check hold and none fail that held. A check that holds already, or is of comfort
@@ -64,20 +59,13 @@ export class Search implements RemedySearch {
     this.#computed = computed;
   }
 
-  more(of: Quantity, field: Field, by: Steps, text: RemedyText, rest: Change = {}): FoundRemedy[] {
-    return this.#adjust({ of, field, now: this.v(of), scale: 1 }, by, text, rest);
+  more(of: Quantity, field: Field, by: Steps, text: PlainRemedy, rest: Change = {}): FoundRemedy[] {
+    return this.#adjust({ of, field, now: this.v(of) }, by, text, rest);
   }
 
-  less(of: Quantity, field: Field, text: RemedyText, rest: Change = {}): FoundRemedy[] {
+  less(of: Quantity, field: Field, text: PlainRemedy, rest: Change = {}): FoundRemedy[] {
     const now = this.v(of);
-    return this.#adjust({ of, field, now, scale: 1 }, { step: -5, most: now * 0.6 }, text, rest);
-  }
-
-  moreOfRule(rule: 'wrist-room' | 'armhole-room', of: Quantity, text: RemedyText): FoundRemedy[] {
-    const now = this.choices.rules[rule];
-    const { max } = RULES.find(({ name }) => name === rule)!;
-    const adjustable = { of, field: `rules/${rule}` as const, now, scale: this.kappa };
-    return this.#adjust(adjustable, { step: 5, most: (max - now) * this.kappa }, text);
+    return this.#adjust({ of, field, now }, { step: -5, most: now * 0.6 }, text, rest);
   }
 
   moreEase(): FoundRemedy[] {
@@ -108,18 +96,18 @@ export class Search implements RemedySearch {
    * The least number of steps for which the check holds with little uncertainty; else, where it fails, for which it holds at all; none
    * where another check would fail for it.
    */
-  #adjust(adjustable: Adjustable, by: Steps, text: RemedyText, rest: Change = {}): FoundRemedy[] {
-    const { now, scale, field } = adjustable;
+  #adjust(adjustable: Adjustable, by: Steps, text: PlainRemedy, rest: Change = {}): FoundRemedy[] {
+    const { now, field } = adjustable;
     for (const change of this.#helping(adjustable, by)) {
-      const to = adjusted(now, change / scale);
-      const found = this.#offer({ ...rest, [field]: to }, messageOf(text, (to - now) * scale));
+      const to = adjusted(now, change);
+      const found = this.#offer({ ...rest, [field]: to }, { code: text, params: { byMm: Math.abs(to - now) } });
       if (found.length > 0) return found;
     }
     return [];
   }
 
   /** By how much a quantity is to be moved, mm, for the check to hold with little uncertainty, and to hold, while all choices stay. */
-  #helping({ of, now, scale }: Adjustable, { step, most }: Steps): number[] {
+  #helping({ of, now }: Adjustable, { step, most }: Steps): number[] {
     const { evaluation } = this.#computed;
     const path = evaluation.layout.path(of, this.#check.margin);
     if (path.length === 0) return [];
@@ -127,10 +115,10 @@ export class Search implements RemedySearch {
     const perturbation = evaluation.perturbation(of, path);
     const holding: number[] = [];
     for (let by = step; Math.abs(by) <= most; by += step) {
-      const moved = perturbation.by((adjusted(now, by / scale) - now) * scale);
+      const moved = perturbation.by(adjusted(now, by) - now);
       const then = marginOf(this.#check, moved.value);
       if (!(then > Math.max(margin + 1e-6, 0))) continue;
-      if (isSure(then, this.#check, this.#measured, moved.value, this.choices.rules)) return [by, ...holding];
+      if (isSure(then, this.#check, this.#measured, moved.value, this.choices)) return [by, ...holding];
       if (margin < 0 && holding.length === 0) holding.push(by);
     }
     return holding;
@@ -143,7 +131,7 @@ export class Search implements RemedySearch {
     if (outcome === null || !(outcome.margin > Math.max(before, 0))) return [];
     const { margin, spoilt, tightened } = outcome;
     const { rules } = this.choices;
-    if (before >= 0 && !isSure(margin, this.#check, this.#measured, this.v, rules)) return [];
+    if (before >= 0 && !isSure(margin, this.#check, this.#measured, this.v, this.choices)) return [];
     if (tightened > 0 && (before >= 0 || this.#check.rule.comfort(this.choices))) return [];
     return [{ message, change, spoilt: spoilt + tightened }];
   }

@@ -1,4 +1,4 @@
-import type { Quantity } from '#measure';
+import { times, type Quantity } from '#measure';
 import type { ASSEMBLED_NAMES, PieceName } from '../messages/advice.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { GarmentModel } from '../model/garment-model.ts';
@@ -7,29 +7,33 @@ import {
   across,
   along,
   byItself,
+  derived,
   type Planned,
   type PlannedOnPiece,
   type PlannedPiece,
   type Rounded,
 } from '../model/planned.ts';
 
-const { band, frontBand, overlap, rib } = INPUTS;
+const { frontBand, overlap } = INPUTS;
 
 type AssembledName = (typeof ASSEMBLED_NAMES)[number];
 /** A dimension of the assembled garment, and what is rounded with it if not itself; null where this garment has none. */
 type Assembled = readonly [quantity: Quantity, rounded?: Rounded] | null;
+
+/** Dimensions of the assembled garment that are formulas of the others. */
+const DERIVED: ReadonlySet<string> = new Set<AssembledName>(['neck-opening', 'neck-to-cuff']);
 
 /** The dimensions of the assembled garment, in the order in which a sheet gives them. */
 export function assembledDimensions(m: GarmentModel): Planned[] {
   return Object.entries(assembledByName(m)).flatMap(([name, found]) => {
     if (found === null) return [];
     const [quantity, rounded = byItself(quantity)] = found;
-    return [{ name: name as AssembledName, quantity, rounded }];
+    return [{ name: name as AssembledName, quantity, rounded, derived: DERIVED.has(name) }];
   });
 }
 
 function assembledByName(m: GarmentModel): Readonly<Record<AssembledName, Assembled>> {
-  const { choices, girths, lengths, widths, neck, armhole, body, sleeve, rounded } = m;
+  const { choices, girths, widths, neck, armhole, body, opening, sleeve, rounded } = m;
   const { between } = widths;
   const ofSleeve = (of: (made: NonNullable<typeof sleeve>, by: NonNullable<typeof rounded.sleeve>) => Assembled) =>
     sleeve ? of(sleeve, rounded.sleeve!) : null;
@@ -49,14 +53,15 @@ function assembledByName(m: GarmentModel): Readonly<Record<AssembledName, Assemb
     'front-neck-depth': [neck.front],
     'back-neck-depth': [neck.back],
     'neck-opening': [neck.opening],
-    'neck-to-cuff': ofSleeve(({ reached }) => [reached, byItself(lengths.napeToCuff)]),
+    'opening-length': opening && [opening.length],
+    'neck-to-cuff': ofSleeve(({ reached }) => [reached]),
     'sleeve-length': ofSleeve(({ length }, by) => [length, by.length]),
     'underarm-seam': ofSleeve(({ underarmSeam }, by) => [underarmSeam, by.underarmSeam]),
     'sleeve-top-width': ofSleeve(({ topFlat }) => [topFlat, rounded.sleeveTop]),
     'cuff-width': ofSleeve(({ cuffFlat }, by) => [cuffFlat, by.cuff]),
-    'band-depth': [band],
+    'band-depth': [neck.band],
     'band-overlap': choices.silhouette === 'cardigan' ? [overlap] : null,
-    'rib-depth': [rib],
+    'rib-depth': [body.rib],
   };
 }
 
@@ -69,6 +74,7 @@ export function pieces(m: GarmentModel): PlannedPiece[] {
     ...(m.sleeve ? [sleevePiece(m)] : []),
     ...(cardigan ? [frontBandPiece(m)] : []),
     neckBandPiece(m),
+    ...(m.sleeve ? [] : [armholeBandPiece(m)]),
   ];
 }
 
@@ -101,7 +107,7 @@ function bodyPiece(piece: PieceName, m: GarmentModel): PlannedPiece {
       ...(front ? [along('front-neck-depth', armhole.pieceNeck.front, 0, byItself(neck.front))] : []),
       ...(!front && shoulders ? [along('back-neck-depth', armhole.pieceNeck.back, 0, byItself(neck.back))] : []),
       ...(half ? [along('front-edge', half.edge, 0)] : []),
-      along('rib-depth', rib, 0, byItself(rib), 'rib'),
+      along('rib-depth', body.rib, 0, byItself(body.rib), 'rib'),
     ],
   };
 }
@@ -112,10 +118,11 @@ function sleevePiece(m: GarmentModel): PlannedPiece {
   const dimensions: PlannedOnPiece[] = [
     across('sleeve-top-width', sleeve.top, 2, m.rounded.sleeveTop),
     across('cuff-width', sleeve.cuff, 2, rounded.cuff, 'rib'),
+    across('above-rib-width', sleeve.aboveRib, 2),
     along('sleeve-length', sleeve.length, 1, rounded.length),
     along('underarm-seam', sleeve.underarmSeam, 0, rounded.underarmSeam),
     ...CONSTRUCTIONS[m.choices.construction].sleeveDimensions(m),
-    along('rib-depth', rib, 0, byItself(rib), 'rib'),
+    along('rib-depth', m.body.rib, 0, byItself(m.body.rib), 'rib'),
   ];
   return { piece: 'sleeve', make: 2, workedFrom: 'cuff', dimensions };
 }
@@ -132,8 +139,18 @@ function frontBandPiece({ body }: GarmentModel): PlannedPiece {
 
 function neckBandPiece({ neck }: GarmentModel): PlannedPiece {
   const dimensions = [
-    across('neck-edge', neck.edge, 0, byItself(neck.edge), 'rib'),
-    along('band-depth', band, 1, byItself(band), 'rib'),
+    derived(across('neck-edge', neck.edge, 0, byItself(neck.edge), 'rib')),
+    along('band-depth', neck.band, 1, byItself(neck.band), 'rib'),
   ];
   return { piece: 'neck-band', make: 1, workedFrom: 'edge', dimensions };
+}
+
+/** A vest's, along both halves of an armhole. */
+function armholeBandPiece({ armhole, neck }: GarmentModel): PlannedPiece {
+  const edge = times(2, armhole.pieceEdge);
+  const dimensions = [
+    derived(across('armhole-edge', edge, 0, byItself(edge), 'rib')),
+    along('band-depth', neck.band, 1, byItself(neck.band), 'rib'),
+  ];
+  return { piece: 'armhole-band', make: 2, workedFrom: 'edge', dimensions };
 }

@@ -1,5 +1,5 @@
 import { minus, type Quantity } from '#measure';
-import type { DimensionName } from '../messages/advice.ts';
+import type { PieceName } from '../messages/advice.ts';
 import { CHECK_RULES } from '../checks/index.ts';
 import type { CheckRule, TracedCheck } from '../checks/check.ts';
 import { keyOf, type Choices } from '../design/choices.ts';
@@ -9,7 +9,7 @@ import type { GarmentModel } from '../model/garment-model.ts';
 import { garmentModel } from './garment.ts';
 import { INPUTS } from '../model/inputs.ts';
 import type { Planned, PlannedPiece } from '../model/planned.ts';
-import { solvedTerms, type SolvedTerm } from './solved-terms.ts';
+import { solvedIn, solvedTerms, type SolvedTerm } from './solved-terms.ts';
 
 /** All formulas of a garment for one set of choices, traced and laid out. */
 export interface TracedModel {
@@ -20,11 +20,17 @@ export interface TracedModel {
   readonly pieces: readonly PlannedPiece[];
   /** Each number of the sheet once, as it is given first. */
   readonly numbers: readonly Planned[];
-  /** Each name once, in the order of the layout's outputs: the number that is given first under it. */
-  readonly names: readonly DimensionName[];
+  /** Every dimension of the sheet with its place, in the order of the layout's outputs. */
+  readonly placed: readonly Placed[];
   /** The quantities that are solved for. */
   readonly solved: ReadonlyMap<Quantity, SolvedTerm>;
   readonly layout: Layout;
+}
+
+/** A dimension and the piece that it stands on. */
+interface Placed {
+  readonly piece: PieceName | 'assembled';
+  readonly planned: Planned;
 }
 
 /** So many models are kept; the oldest makes room. */
@@ -52,9 +58,12 @@ function traced(choices: Choices): TracedModel {
   const checks = CHECK_RULES.map((rule) => ({ rule, traced: tracedCheck(rule, garment) }));
   const assembled = assembledDimensions(garment);
   const pieces = piecesOf(garment);
-  const planned = [...assembled, ...pieces.flatMap(({ dimensions }) => dimensions)];
+  const placed: Placed[] = [
+    ...assembled.map((each) => ({ piece: 'assembled' as const, planned: each })),
+    ...pieces.flatMap(({ piece, dimensions }) => dimensions.map((each) => ({ piece, planned: each }))),
+  ];
+  const planned = placed.map((each) => each.planned);
   const present = checks.flatMap((each) => each.traced ?? []);
-  const byName = firstOf(planned, ({ name }) => name);
   const limiting = present.filter(({ rule }) => !rule.comfort(choices));
   return {
     garment,
@@ -62,13 +71,15 @@ function traced(choices: Choices): TracedModel {
     assembled,
     pieces,
     numbers: firstOf(planned, ({ quantity }) => quantity),
-    names: byName.map(({ name }) => name),
-    solved: solvedTerms(garment, present.find(({ rule }) => rule.check === 'head-through-neck') ?? null),
+    placed,
+    solved: solvedTerms(garment),
     layout: new Layout({
       inputs: Object.values(INPUTS),
       named: [...quantitiesIn(garment), ...planned.map(({ quantity }) => quantity), ...quantitiesIn(present)],
-      outputs: byName.map(({ quantity }) => quantity),
+      outputs: planned.map(({ quantity }) => quantity),
       rounded: planned.map(({ rounded }) => rounded.quantity),
+      solved: solvedIn(garment),
+      sheet: planned.filter(({ derived }) => !derived).map(({ quantity }) => quantity),
       constraints: limiting.map(({ margin }) => margin),
     }),
   };
