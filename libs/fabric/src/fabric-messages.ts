@@ -25,6 +25,7 @@ type YarnWeightName = {
 export interface FabricNoteCodes {
   readonly 'growth-unknown': NoParams;
   readonly 'rib-assumed': NoParams;
+  readonly 'stretch-assumed': NoParams;
   /** `times`: how many times as thick as the yarn would give. */
   readonly 'thickness-doubtful': {
     readonly thicknessMm: number;

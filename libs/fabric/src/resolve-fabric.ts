@@ -11,6 +11,7 @@ const USUAL_STITCH: Readonly<Record<Craft, Stitch>> = { knit: 'stockinette', cro
 const RIB_USABLE: Readonly<Record<Craft, number>> = { knit: 0.5, crochet: 0.2 };
 
 const NO_SWATCH: FabricNote = { code: 'growth-unknown', params: {} };
+const NO_STRETCH: FabricNote = { code: 'stretch-assumed', params: {}, source: { code: 'assumed', params: {} } };
 const NO_RIB: FabricNote = { code: 'rib-assumed', params: {}, source: { code: 'assumed', params: {} } };
 
 /**
@@ -37,6 +38,11 @@ export function resolveFabric(input: FabricInput): Fabric {
     ribUsable: ribStretch === null ? RIB_USABLE[craft] : usableOf(ribStretch),
     ribMeasured: ribStretch !== null,
     massPerAreaGsm,
-    notes: [...notes, ...(growth === null ? [NO_SWATCH] : []), ...(ribStretch === null ? [NO_RIB] : [])],
+    notes: [
+      ...notes,
+      ...(growth === null ? [NO_SWATCH] : []),
+      ...(stretch === null ? [NO_STRETCH] : []),
+      ...(ribStretch === null ? [NO_RIB] : []),
+    ],
   };
 }

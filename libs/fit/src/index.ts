@@ -12,6 +12,7 @@ export {
   EASE_BAND_RECORD,
   EASE_GIRTH_RECORD,
   GIRTH_DIFFERENCE_RECORD,
+  OPENING_RECORD,
   type DesignRecord,
   type StoredDesign,
 } from './design/design-record.ts';

@@ -19,7 +19,14 @@ const width = (): PieceDimension =>
   onPiece('width', 510.9, {
     low: 504.4,
     high: 523.4,
-    follows: { 'chest-width': 1, 'hem-width': 1, 'sleeve-length': -0.5 },
+    follows: [
+      { piece: 'assembled', name: 'chest-width', slope: 1 },
+      { piece: 'assembled', name: 'sleeve-length', slope: -0.5 },
+      ...(['back', 'front'] as const).flatMap((piece) =>
+        (['width', 'hem-width'] as const).map((name) => ({ piece, name, slope: 1 })),
+      ),
+      { piece: 'sleeve', name: 'sleeve-length', slope: -0.5 },
+    ],
   });
 
 /** A small sheet for this folder's specs: a drop shoulder in mm, with growth along (2 %) and a neck nobody measured for. */
@@ -37,6 +44,7 @@ export const exampleSheet: TargetSheet = {
     length: 'regular',
     neckline: 'crew',
     basis: 'body',
+    opening: { at: 'none', length: 0 },
     ease: {
       category: 'classic',
       place: 0.5,
@@ -56,7 +64,7 @@ export const exampleSheet: TargetSheet = {
       u: 7.5,
       low: 507,
       high: 526,
-      follows: { width: 1, 'hem-width': 1, 'sleeve-length': -0.5 },
+      follows: width().follows!,
       because: [],
     },
     { name: 'sleeve-length', value: 487.5, low: 477.5, high: 497.5, because: [] },

@@ -1,5 +1,7 @@
 import type { AnyDimension, TargetSheet } from '#target-sheet';
 
+type PieceName = TargetSheet['pieces'][number]['piece'];
+
 export type SheetDimension = AnyDimension;
 export type PieceDimension = TargetSheet['pieces'][number]['dimensions'][number];
 /** The names of the body's measures a dimension without a value needs. */
@@ -7,14 +9,14 @@ export type Needs = NonNullable<SheetDimension['noAdvice']>['needs'];
 
 /** A dimension and where it stands: `assembled` or the name of its piece. */
 export interface PlacedDimension {
-  readonly place: string;
+  readonly place: PieceName | 'assembled';
   readonly dimension: SheetDimension;
 }
 
 /** Every dimension of a sheet, the assembled ones first, then piece by piece. */
 export function placedDimensions(sheet: TargetSheet): PlacedDimension[] {
   return [
-    ...sheet.assembled.map((dimension) => ({ place: 'assembled', dimension })),
+    ...sheet.assembled.map((dimension) => ({ place: 'assembled' as const, dimension })),
     ...sheet.pieces.flatMap(({ piece, dimensions }) => dimensions.map((dimension) => ({ place: piece, dimension }))),
   ];
 }

@@ -10,7 +10,7 @@ export const MM_PER_SHEET_UNIT: Readonly<Record<SheetUnit, number>> = {
 };
 
 /** Checks whose need, have, margin and u are ratios, not lengths. */
-export const RATIO_CHECKS: readonly Check['check'][] = ['sleeve-taper', 'negative-ease'];
+export const RATIO_CHECKS: readonly Check['check'][] = ['sleeve-taper', 'raglan-slope', 'negative-ease'];
 
 type Convert = (length: number) => number;
 
@@ -25,7 +25,11 @@ export function inUnit(sheet: TargetSheet, unit: SheetUnit): TargetSheet {
   return {
     ...sheet,
     unit,
-    design: { ...sheet.design, ease: easeIn(sheet.design.ease, convert) },
+    design: {
+      ...sheet.design,
+      opening: { ...sheet.design.opening, length: convert(sheet.design.opening.length) },
+      ease: easeIn(sheet.design.ease, convert),
+    },
     fabric: { ...sheet.fabric, ...converted(sheet.fabric, ['thickness', 'u'], convert) },
     assembled: sheet.assembled.map((dimension) => dimensionIn(dimension, convert)),
     pieces: sheet.pieces.map((piece) => ({

@@ -47,7 +47,7 @@ export interface Remedy extends Coded {
 }
 
 /** A check, with what to change in words. */
-export interface Check extends Coded, Pick<AdvisedCheck, 'check' | 'verdict' | CheckNumber> {
+export interface Check extends Coded, Pick<AdvisedCheck, 'check' | 'comfort' | 'verdict' | CheckNumber> {
   readonly advice: string;
   readonly needs?: readonly BodyDimension[];
   readonly remedies?: readonly Remedy[];

@@ -157,6 +157,7 @@ export const childCardigan: AdviceInWords = {
     length: 'regular',
     neckline: 'crew',
     basis: 'body',
+    opening: { at: 'none', length: 0 },
     ease: {
       category: 'classic',
       place: 0.5,
@@ -178,9 +179,10 @@ export const childCardigan: AdviceInWords = {
   ],
   pieces: [back, front('left-front'), front('right-front'), sleeve, frontBand, neckBand],
   checks: [
-    { check: 'head-through-neck', verdict: 'n/a', advice: 'A cardigan opens.' },
+    { check: 'head-through-neck', comfort: false, verdict: 'n/a', advice: 'A cardigan opens.' },
     {
       check: 'upper-arm',
+      comfort: false,
       verdict: 'fine',
       need: 203,
       have: 215,

@@ -95,6 +95,7 @@ export const pullover: AdviceInWords = {
     length: 'regular',
     neckline: 'crew',
     basis: 'body',
+    opening: { at: 'none', length: 0 },
     ease: {
       category: 'classic',
       place: 0.5,
@@ -133,6 +134,7 @@ export const pullover: AdviceInWords = {
   checks: [
     {
       check: 'head-through-neck',
+      comfort: false,
       verdict: 'tight',
       need: 561,
       have: 577.5,
@@ -143,6 +145,7 @@ export const pullover: AdviceInWords = {
     },
     {
       check: 'sleeve-taper',
+      comfort: true,
       verdict: 'fine',
       need: 0.35,
       have: 0.5,
@@ -151,10 +154,17 @@ export const pullover: AdviceInWords = {
       chanceOfFailing: 0,
       advice: '',
     },
-    { check: 'cuff-stays', verdict: 'unknown', advice: 'Measure round the hand.', needs: ['hand-girth'] },
-    { check: 'seam', verdict: 'n/a', advice: 'Nothing is made yet.' },
+    {
+      check: 'cuff-stays',
+      comfort: true,
+      verdict: 'unknown',
+      advice: 'Measure round the hand.',
+      needs: ['hand-girth'],
+    },
+    { check: 'seam', comfort: false, verdict: 'n/a', advice: 'Nothing is made yet.' },
     {
       check: 'hip',
+      comfort: false,
       verdict: 'fails',
       need: 1010,
       have: 1003,

@@ -3,6 +3,7 @@ import { LayerDto } from '../garments/layer.dto.ts';
 import type { CrossFieldRules } from '../http/cross-field.ts';
 import { ChosenLengthDto } from '../measures/length.dto.ts';
 import { recordDto } from '../records/record-dto.ts';
+import { OpeningDto } from './opening.dto.ts';
 import { EaseDto, GirthDifferenceDto } from './ease.dto.ts';
 
 const NESTED = {
@@ -14,6 +15,8 @@ const NESTED = {
   frontBand: ChosenLengthDto,
   overlap: ChosenLengthDto,
   rib: ChosenLengthDto,
+  cuffWidth: ChosenLengthDto,
+  opening: OpeningDto,
   neckWidth: ChosenLengthDto,
   frontNeckDepth: ChosenLengthDto,
   backNeckDepth: ChosenLengthDto,

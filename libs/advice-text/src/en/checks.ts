@@ -1,4 +1,5 @@
 import type { CheckCode, CheckCodes, CheckFinding, CheckTrouble, SeamEdges } from '#fit';
+import type { Craft } from '#fabric';
 import type { Catalogue, Reader } from '../catalogue.ts';
 import { lengthWords } from '../length-words.ts';
 import { curesText } from './cures.ts';
@@ -16,8 +17,6 @@ interface Subject<Details> {
   readonly fails: Words<Details>;
   /** After “to know”. */
   readonly toKnow: string;
-  /** Where the fabric’s stretch is not known, if not that it fails, by how much, unless the fabric stretches. */
-  readonly unstretched?: Words<Details>;
 }
 
 /** The sentences about one subject. */
@@ -26,7 +25,7 @@ const about =
   (found: CheckFinding<Details>, reader: Reader): string => {
     switch (found.finding) {
       case 'holds':
-        return `${subject.holds}.`;
+        return `${subject.holds}${usualText(found.usualStretch)}.`;
       case 'does-not-apply':
         return 'Does not apply to this design.';
       case 'not-known':
@@ -34,9 +33,9 @@ const about =
           ? `Measure ${allOf(found.needs.map(inWords))} to know ${subject.toKnow}.`
           : noAdvice[found.lack]({}, reader);
       case 'fails':
+      case 'poor':
       case 'barely':
       case 'uncertain':
-      case 'unless-it-stretches':
         return `${findingText(subject, found, reader)}: ${curesText(found.cures, edgesOf(found.details))}.`;
     }
   };
@@ -44,22 +43,27 @@ const about =
 function findingText<Details>(subject: Subject<Details>, found: CheckTrouble<Details>, reader: Reader): string {
   const { finding, details, marginMm, uncertain } = found;
   const amount = marginMm === null ? null : amountText(marginMm, found.of, reader);
-  const fails = finding === 'fails' || finding === 'unless-it-stretches' ? words(subject.fails, details, reader) : '';
+  const usual = usualText(found.usualStretch);
   switch (finding) {
     case 'fails':
-      return amount === null ? fails : `${fails}, with ${amount} missing`;
-    case 'unless-it-stretches':
-      return subject.unstretched === undefined
-        ? `${fails}, with ${amount} missing unless the fabric stretches`
-        : words(subject.unstretched, details, reader);
+    case 'poor': {
+      const fails = words(subject.fails, details, reader);
+      return `${fails}${amount === null ? '' : `, with ${amount} missing`}${usual}`;
+    }
     case 'barely':
-      return `${subject.holds}, ${amount === null ? 'though not surely' : `with only ${amount} to spare`}`;
+      return `${subject.holds}, ${amount === null ? 'though not surely' : `with only ${amount} to spare`}${usual}`;
     case 'uncertain': {
       const spare = amount === null ? '' : `, with ${amount} to spare`;
-      return `${subject.holds}${spare}, but ${inWords(uncertain!)} was not measured`;
+      return `${subject.holds}${spare}${usual}, but ${inWords(uncertain!)} was not measured`;
     }
   }
 }
+
+/** Where the stretch counts and was not measured. */
+const usualText = (craft: Craft | null): string =>
+  craft === null ? '' : ` if the fabric stretches as ${CRAFTED[craft]} usually does`;
+
+const CRAFTED: Readonly<Record<Craft, string>> = { knit: 'knitting', crochet: 'crochet' };
 
 const words = <Details>(of: Words<Details>, details: Details, reader: Reader): string =>
   typeof of === 'string' ? of : of(details, reader);
@@ -121,7 +125,6 @@ export const checks: Catalogue<CheckCodes> = {
     holds: 'The fabric stretches as far as this close fit asks',
     fails: (details) => `${smaller(details)}, and its fabric does not stretch as far as that`,
     toKnow: 'whether the fabric has to stretch',
-    unstretched: smaller,
   }),
   'neck-on-shoulders': about({
     holds: 'The neck stays on the shoulders',
@@ -171,15 +174,20 @@ export const checks: Catalogue<CheckCodes> = {
     },
     toKnow: 'whether the edges join',
   }),
-  'raglan-rises': about({
-    holds: 'The raglan rises alike on sleeve and body',
-    fails: 'The raglan rises much more on one of sleeve and body than on the other, so that one puckers',
-    toKnow: 'whether the raglan rises alike on sleeve and body',
-  }),
   'nape-to-cuff': about<DetailsOf<'nape-to-cuff'>>({
     holds: 'The sleeve as made reaches the cuff as wished',
     fails: ({ pastMm }, { tape }) =>
       `The sleeve as made ends ${lengthWords(pastMm, tape)} ${pastMm < 0 ? 'short of' : 'past'} the cuff as wished`,
     toKnow: 'whether the sleeve as made reaches the cuff',
+  }),
+  'along-the-top': about({
+    holds: 'From the neck over the shoulder, the sleeve reaches about to the wrist',
+    fails: 'From the neck over the shoulder, the sleeve ends well short of the wrist or well past it',
+    toKnow: 'where the sleeve ends',
+  }),
+  'raglan-slope': about({
+    holds: 'The raglan slopes alike on sleeve and body',
+    fails: 'The raglan is much steeper on one of sleeve and body than on the other, and one of them may pucker',
+    toKnow: 'whether the raglan slopes alike on sleeve and body',
   }),
 };

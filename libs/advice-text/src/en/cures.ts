@@ -1,7 +1,6 @@
 import type { Cure, SeamEdges } from '#fit';
 import { edgeNames } from './edge-names.ts';
 import { oneOf } from './one-of.ts';
-import { openings } from './openings.ts';
 
 /** A cure: what it is, or what stands before it and after it, which those with the same share. */
 type Phrase = string | { readonly before?: string; readonly what: string; readonly after?: string };
@@ -13,7 +12,7 @@ const its = (what: string): Phrase => ({ before: 'its ', what, after: ' shallowe
 const sleeveAgain = (what: string): Phrase => ({ before: 'work the sleeve again, with ', what });
 
 const CURES: Readonly<Record<Exclude<Cure, 'measure-edges'>, Phrase>> = {
-  ...openings,
+  'open-neck': 'let the neck open',
   'deeper-neck': makeIt('deeper'),
   'wider-neck': makeIt('wider'),
   'narrower-neck': makeIt('narrower'),

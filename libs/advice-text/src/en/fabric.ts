@@ -38,6 +38,8 @@ export const fabricNotes: Catalogue<FabricNoteCodes> = {
     'No swatch was measured before and after washing, so the fabric is taken not to grow or shrink. Wash and hang a swatch, and measure it both times.',
   'rib-assumed': () =>
     'The stretch of the rib was not measured; the usual for the craft is taken. Pull a finished strip of rib along a ruler to measure it.',
+  'stretch-assumed': () =>
+    'The stretch of the fabric was not measured; the usual for the craft is taken. Pull the swatch across: one that hardly gives asks for more room.',
   'thickness-doubtful': ({ thicknessMm, times, yarn }, reader) => {
     const slip =
       times > 1

@@ -5,7 +5,7 @@ import { say } from '../say.ts';
 import { ease } from './ease.ts';
 import { inWords } from './in-words.ts';
 import { noAdvice } from './no-advice.ts';
-import { openings } from './openings.ts';
+import { closings, openPlaces } from './openings.ts';
 
 /** What is said of a sheet as a whole. */
 export const notes: Catalogue<NoteCodes> = {
@@ -44,12 +44,16 @@ export const notes: Catalogue<NoteCodes> = {
       : ', so that the head passes.';
     return `The neck is ${neckGrown(params)} than its rule${why}`;
   },
-  'shoulder-opening': ({ opening }) =>
-    `The neck as it stands does not pass the head${opening === null ? ', and a raglan vest has no seam to open' : `: if it is to stay so, ${openings[opening]}`}.`,
+  'neck-opens': ({ at, lengthMm, closing }, { tape }) =>
+    `The neck opens ${openPlaces[at]} for ${lengthWords(lengthMm, tape)}${at === 'shoulders' ? ' each' : ''}: ${closings[closing]}.`,
+  'opening-ends': ({ at, askedMm, lengthMm }, { tape }) =>
+    `There is no room ${openPlaces[at]} for an opening of ${lengthWords(askedMm, tape)}: it ends after ${lengthWords(lengthMm, tape)}.`,
+  'opening-needless': () => 'A cardigan is open in front already, so its neck gets no other opening.',
+  'opening-at-back': () => 'A raglan vest has no seam beside its neck that could open, so the opening is at the back.',
+  'band-ends': ({ askedMm, depthMm }, { tape }) =>
+    `A band of ${lengthWords(askedMm, tape)} would leave no shoulder beside the neck, so it is ${lengthWords(depthMm, tape)} deep.`,
   'neck-tight': ({ shorterMm }, { tape }) =>
     `The neck’s finished edge is ${lengthWords(shorterMm, tape)} shorter than the neck is round, and may sit tight: make it wider or deeper.`,
-  'armhole-bands': ({ depthMm }, { tape }) =>
-    `Bands of ${lengthWords(depthMm, tape)} go round the armholes; the pieces are cut out for them.`,
   'raglan-vest': () =>
     'A raglan has no shoulders of its own: with no sleeves between them, nothing joins the front to the back above the underarm. For a vest choose a set-in, or join the slanted edges with straps.',
   'no-sleeve': noAdvice['no-sleeve'],

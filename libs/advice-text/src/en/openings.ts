@@ -1,9 +1,15 @@
-import type { Opening } from '#fit';
+import type { Closing, OpeningPlace } from '#fit';
 
-/** How a neck opens. */
-export const openings: Readonly<Record<Opening, string>> = {
-  'buttoned-shoulder': 'leave a shoulder open with buttons',
-  'buttoned-raglan': 'leave a raglan seam open with buttons',
-  'overlapping-shoulders': 'let the shoulders overlap and open, without buttons',
-  'overlapping-raglan': 'let a raglan seam overlap and open, without buttons',
+/** Where a neck opens. */
+export const openPlaces: Readonly<Record<Exclude<OpeningPlace, 'none'>, string>> = {
+  shoulder: 'at one shoulder',
+  shoulders: 'at both shoulders',
+  back: 'at the back',
+  front: 'at the front',
+};
+
+/** How an opening closes. */
+export const closings: Readonly<Record<Closing, string>> = {
+  buttons: 'close it with buttons',
+  overlap: 'let the front and back overlap there, with no buttons to come off',
 };

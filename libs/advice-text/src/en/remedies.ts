@@ -1,13 +1,12 @@
 import type { RemedyCodes } from '#fit';
 import type { Catalogue, Reader } from '../catalogue.ts';
+import { openPlaces } from './openings.ts';
 import { lengthWords } from '../length-words.ts';
 
 const by =
   (before: string, after: string) =>
   ({ byMm }: { readonly byMm: number }, { tape }: Reader): string =>
     `${before} ${lengthWords(byMm, tape)} ${after}`;
-
-const widerCuff = by('Make the cuff', 'wider round');
 
 /** Changes of the design, as on a button. */
 export const remedies: Catalogue<RemedyCodes> = {
@@ -17,11 +16,11 @@ export const remedies: Catalogue<RemedyCodes> = {
   'shallower-v': by('Make the V', 'shallower'),
   'shallower-bands': by('Make the bands', 'shallower'),
   'shallower-rib': by('Make the rib', 'shallower'),
-  'wider-cuff': (params, reader) =>
-    `${widerCuff(params, reader)}${params.foldBack ? ', and plan to fold it back' : ''}`,
-  'deeper-armhole': by('Make the armhole', 'deeper'),
+  'wider-cuff': by('Make the cuff', 'wider'),
+  'closer-cuff': by('Make the cuff', 'narrower'),
   'longer-body': by('Make the body', 'longer'),
   'more-ease': by('Choose', 'more ease'),
   'wider-round': by('Make it', 'wider round than now'),
   'straight-hem': () => 'Let the hem fall straight',
+  'open-neck': ({ at }) => `Let the neck open ${openPlaces[at]}`,
 };

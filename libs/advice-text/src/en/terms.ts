@@ -1,4 +1,4 @@
-import type { TermCodes } from '#fit';
+import type { RuleName, TermCodes } from '#fit';
 import type { Construction } from '#garment';
 import type { Catalogue } from '../catalogue.ts';
 import { inWords } from './in-words.ts';
@@ -46,6 +46,18 @@ const THICKNESS = {
   apart: 'fabric’s thickness beside an ordinary one’s',
 } as const;
 
+/** Lengths that rules give or limit. */
+const RULED: Readonly<Partial<Record<RuleName, string>>> = {
+  'underarm-room': 'room below the armpit',
+  'band-most': 'the deepest band',
+  'band-least': 'the shallowest band',
+  'rib-most': 'the deepest rib',
+  'rib-least': 'the shallowest rib',
+  'body-below-underarm': 'plain body below the underarm',
+  'opening-least': 'the shortest opening',
+  'opening-most': 'the longest opening',
+};
+
 /** The reasons of a value, which add up to it. */
 export const terms: Catalogue<TermCodes> = {
   'body-measure': ({ dimension, share }) => term(share, inWords(dimension)),
@@ -74,16 +86,24 @@ export const terms: Catalogue<TermCodes> = {
   'own-back-neck-depth': labelled('chosen back neck depth'),
   'squared-inset-most': labelled('the most it goes in'),
   'set-in-inset-least': labelled('the least it goes in'),
+  'armhole-curve-most': labelled('height of the armhole’s curve'),
   'band-depth': labelled('band depth'),
   'front-band': labelled('front band'),
   'band-overlap': labelled('overlap of the bands'),
   'rib-depth': labelled('rib depth'),
+  'own-cuff': labelled('chosen cuff width'),
+  'own-opening': labelled('chosen opening'),
+  'rule-length': ({ rule, share }) => term(share, RULED[rule] ?? 'a rule’s length'),
+  'stiff-fabric': labelled('what a stiff fabric takes'),
+  'uncertainty-of': ({ dimension, share }) => term(share, `how unsure the ${inWords(dimension)} is`),
   'made-piece': ({ piece, share }) => term(share, `the ${inWords(piece)} as made`),
   'made-half-front': ({ piece, share }) => term(share, `the whole front that the ${inWords(piece)} as made is half of`),
   'fabric-beside-ordinary': ({ compared }) => THICKNESS[compared],
   limit: () => 'kept within its limits',
   'finished-neck-edge': () => 'length of the neck’s finished edge',
   'piece-neck-edge': () => 'length of the neck’s edge on the piece',
+  'opening-for-head': () => 'as far as the head needs',
+  'deepened-for-arm': () => 'deepened for the arm and its sleeve',
   'solved-from-seam': () => 'solved from the seam',
   'sleeve-below-seam': () => 'the sleeve below its seam with the body',
   'solved-from-made-sleeve': () => 'solved from the sleeve as made',
@@ -93,5 +113,5 @@ export const terms: Catalogue<TermCodes> = {
   'left-by-widened-neck': () => 'what the neck leaves, made larger for the head',
   'kept-to-shoulders': () => 'kept to what the shoulders carry',
   'widened-for-head': () => 'widened until the head passes',
-  'widened-to-limit': () => 'widened as far as it may be',
+  'widened-beside-opening': () => 'widened, beside an opening',
 };

@@ -37,4 +37,7 @@ export const wishes: Catalogue<WishCodes> = {
   'pieces-as-made': () => 'the pieces as made',
   'nape-to-cuff': () => 'the wished way from nape to cuff',
   'sleeve-as-made': () => 'the sleeve as made',
+  'arm-length-along-top': () => 'the wished way from nape to cuff',
+  'raglan-slopes-alike': () => 'a raglan that slopes alike on sleeve and body',
+  'sleeve-and-body-as-wide': () => 'a sleeve and a body as wide as these',
 };

@@ -1,6 +1,15 @@
 import { asMade as asMadeOf } from '#fabric';
 import type { Quantity } from '#measure';
-import type { AssembledDimension, Because, DimensionName, Follows, NoAdvice, Piece, PieceDimension, PieceName } from '../messages/advice.ts';
+import type {
+  AssembledDimension,
+  Because,
+  DimensionName,
+  Follows,
+  NoAdvice,
+  Piece,
+  PieceDimension,
+  PieceName,
+} from '../messages/advice.ts';
 import { because } from '../evaluation/because.ts';
 import type { Computed } from '../evaluation/compute.ts';
 import { NONE } from '../messages/none.ts';

@@ -14,7 +14,10 @@ export const cuffStays: CheckRule = {
   comfort: always,
   stretches: never,
   applies: hasSleeve,
-  limits: ({ choices, sleeve }) => ({ need: sleeve!.cuffInner, have: times(choices.rules['cuff-stays-share'], INPUTS.hand) }),
+  limits: ({ choices, sleeve }) => ({
+    need: sleeve!.cuffInner,
+    have: times(choices.rules['cuff-stays-share'], INPUTS.hand),
+  }),
   saysMargin: false,
   details: ({ choices, margin }) => ({ widerMm: margin > -choices.rules['length-room'] ? null : -margin }),
   // A rib that gives too little passes no hand that would keep it up; and a cuff that passes none is no closer made.

@@ -25,11 +25,7 @@ export const hip: CheckRule = {
     const kept = choices.kept.length;
     const unknown = Number.isNaN(waistLevel(values, choices.rules)) && (choices.length === 'custom' || kept);
     const shorter = kept ? 'own-length-shorter-than-garment' : 'shorter-length';
-    return those(
-      easeThat('more', ease),
-      'stretchier-fabric',
-      unknown ? 'measure-back-waist' : shorter,
-    );
+    return those(easeThat('more', ease), 'stretchier-fabric', unknown ? 'measure-back-waist' : shorter);
   },
   remedies: moreEaseUnlessMade,
 };

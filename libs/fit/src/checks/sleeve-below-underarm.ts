@@ -19,5 +19,7 @@ export const sleeveBelowUnderarm: CheckRule = {
     return those(!bodyIsMade(choices) && easeThat('less', ease), offered('ribMm') && 'shallower-rib', 'longer-sleeve');
   },
   remedies: (search) =>
-    sleeveIsMade(search.choices) || bodyIsMade(search.choices) ? [] : search.less(search.garment.body.rib, 'ribMm', 'shallower-rib'),
+    sleeveIsMade(search.choices) || bodyIsMade(search.choices)
+      ? []
+      : search.less(search.garment.body.rib, 'ribMm', 'shallower-rib'),
 };

@@ -129,7 +129,9 @@ export class Layout {
   /** The places between two quantities, in the order in which they are evaluated. */
   path(from: Quantity, to: Quantity): readonly number[] {
     const paths = remembered(this.#paths, from, () => new Map<Quantity, readonly number[]>());
-    return remembered(paths, to, () => this.#pathOf(this.#dependents(new Set([this.tape.place(from)]), new Set()).reached, [to]));
+    return remembered(paths, to, () =>
+      this.#pathOf(this.#dependents(new Set([this.tape.place(from)]), new Set()).reached, [to]),
+    );
   }
 
   #dependenciesIn(jacobian: Jacobian, of: Quantity): readonly Dependency[] {

@@ -116,5 +116,11 @@ function unknown(check: TracedCheck, known: KnownGarment, missing: MissingMeasur
     code: check.rule.code?.(check, known) ?? check.rule.check,
     params: { finding: 'not-known', needs, lack: needs.length > 0 ? null : lack },
   };
-  return { check: check.rule.check, comfort: check.rule.comfort(known.choices), verdict: 'unknown', ...message, needs } as Check;
+  return {
+    check: check.rule.check,
+    comfort: check.rule.comfort(known.choices),
+    verdict: 'unknown',
+    ...message,
+    needs,
+  } as Check;
 }

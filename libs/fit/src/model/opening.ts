@@ -39,7 +39,10 @@ export function opening(choices: Choices, before: BeforeOpening): Opening | null
     case 'whole':
       return { length: plus(place ?? INPUTS.openingMost), place };
     case 'asked':
-      return { length: atMost(wanted, at === 'back' || at === 'front' ? INPUTS.openingMost : (place ?? INPUTS.openingMost)), place };
+      return {
+        length: atMost(wanted, at === 'back' || at === 'front' ? INPUTS.openingMost : (place ?? INPUTS.openingMost)),
+        place,
+      };
     case 'needed':
       return { length: plus(wanted), place };
   }

@@ -80,19 +80,12 @@ export function sleeve(choices: Choices, before: BeforeLength, joined: SleeveTop
   const cuff = cuffOf(choices, girths, joined);
   const aboveRib = atMost(times(1 / choices.rules[`rib-draws-in-${choices.craft}`], cuff), joined.top);
   const alongTop = minus(lengths.napeToCuff, times(0.5, between), ...(joined.above === null ? [] : [joined.above]));
-  const underArm = minus(
-    plus(INPUTS.underarmLength, INPUTS.underarmRoom, INPUTS.scyeDepth),
-    before.underarmBelowNape,
-  );
+  const underArm = minus(plus(INPUTS.underarmLength, INPUTS.underarmRoom, INPUTS.scyeDepth), before.underarmBelowNape);
   const both = joined.topIs === 'girth';
   const seam = both
     ? plus(times(1 - choices.underarmShare, alongTop), times(choices.underarmShare, underArm))
     : alongTop;
-  const length = made.sleeve
-    ? plus(INPUTS.madeSleeve)
-    : joined.above === null
-      ? plus(seam)
-      : plus(seam, joined.above);
+  const length = made.sleeve ? plus(INPUTS.madeSleeve) : joined.above === null ? plus(seam) : plus(seam, joined.above);
   const underarmSeam = joined.above === null ? plus(length) : minus(length, joined.above);
   return {
     ...joined,

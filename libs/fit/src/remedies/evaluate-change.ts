@@ -77,7 +77,8 @@ function changedChoices(change: Change, choices: Choices): Choices {
       at: at ?? 'none',
       how: opening === undefined && choices.opening.ownLength ? 'own' : 'asked',
     },
-    neckScale: opening === undefined && (at === null || at === 'none' || choices.opening.ownLength) ? 'for-head' : 'as-is',
+    neckScale:
+      opening === undefined && (at === null || at === 'none' || choices.opening.ownLength) ? 'for-head' : 'as-is',
     own: {
       band: band || change.bandMm !== undefined,
       rib: rib || change.ribMm !== undefined,

@@ -14,6 +14,7 @@ export function spansOf(piece: PieceName, shape: Shape): Span[] {
       return sleeve(shape);
     case 'front-band':
     case 'neck-band':
+    case 'armhole-band':
       return band(shape);
   }
 }
@@ -89,9 +90,13 @@ function armhole(shape: Shape, side: 'left' | 'right'): Span[] {
 }
 
 function sleeve(shape: Shape): Span[] {
-  const underarm = shape.value('underarm-seam') ?? 0;
+  const { value } = shape;
+  const underarm = value('underarm-seam') ?? 0;
   return [
     ...width(shape, 'cuff-width', 'below', 0),
+    ...(same(value('above-rib-width') ?? NaN, value('cuff-width') ?? NaN)
+      ? []
+      : width(shape, 'above-rib-width', 'below', value('rib-depth') ?? 0)),
     ...width(shape, 'sleeve-top-width', 'above', underarm),
     ...width(shape, 'cap-top-width', 'above', shape.box.top),
     ...run(shape, 'left', 'rib-depth', 0),
@@ -105,7 +110,7 @@ function sleeve(shape: Shape): Span[] {
 /** A band is a strip: its length and its depth, whichever way it lies. */
 function band(shape: Shape): Span[] {
   const { right, top } = shape.box;
-  const names = ['neck-edge', 'front-edge', 'band-depth'] as const;
+  const names = ['neck-edge', 'armhole-edge', 'front-edge', 'band-depth'] as const;
   return names.flatMap((name) => {
     const value = shape.value(name) ?? NaN;
     return same(value, right) ? run(shape, 'below', name, 0) : same(value, top) ? run(shape, 'right', name, 0) : [];

@@ -5,7 +5,7 @@ import { listOf, number, objectOf, oneOf, text, type JsonSchema } from './json-s
 import { CODE_AND_PARAMS, codeAndParams } from './message-schema.ts';
 
 const meanings = CHECKS.map((name) => `${name}: ${meaning('check', name)}`).join('; ') + '.';
-const sized = 'in the sheet’s unit; a plain ratio for negative-ease and sleeve-taper';
+const sized = 'in the sheet’s unit; a plain ratio for negative-ease, sleeve-taper and raglan-slope';
 
 const remedySchema = objectOf(
   'A change of the design that would mend it.',
@@ -28,8 +28,12 @@ export const checkSchema = objectOf(
   'Whether it goes on and stays on: holds where need ≤ have. The numbers are absent where the verdict is unknown or n/a.',
   {
     check: oneOf(meanings, CHECKS),
+    comfort: {
+      type: 'boolean',
+      description: 'A matter of comfort: it never fails, and limits no rounding.',
+    },
     verdict: oneOf(
-      'fine; tight: holds, but the chance of failing is above 5 %; fails; unknown: a measure is missing; n/a: does not apply.',
+      'fine; tight: holds, but the chance that it does not is above 5 % (of comfort: 25 %); fails; poor: a matter of comfort that does not hold: it can be made and worn, and would not sit well; unknown: a measure is missing; n/a: does not apply.',
       VERDICTS,
     ),
     need: number(`What is needed, ${sized}.`),

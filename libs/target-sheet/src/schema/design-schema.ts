@@ -1,4 +1,4 @@
-import { BASES, EASE_CATEGORIES, LENGTHS, NECKLINES, SILHOUETTES } from '#fit';
+import { BASES, EASE_CATEGORIES, LENGTHS, NECKLINES, OPENING_PLACES, SILHOUETTES } from '#fit';
 import { CONSTRUCTIONS } from '#garment';
 import { number, objectOf, oneOf, orNull, text } from './json-schema.ts';
 import { codeAndParams } from './message-schema.ts';
@@ -32,5 +32,9 @@ export const designSchema = objectOf('What was chosen, and what it came to.', {
   length: oneOf('How long it is.', LENGTHS),
   neckline: oneOf('The shape of the neck.', NECKLINES),
   basis: oneOf('What the dimensions come from: the body, a garment that fits, or both.', BASES),
+  opening: objectOf('Where the neck opens.', {
+    at: oneOf('Where; none for a neck that does not.', OPENING_PLACES),
+    length: number('How far, at each place that opens, in the sheet’s unit; 0 for none.', { minimum: 0 }),
+  }),
   ease: easeSchema,
 });

@@ -1,6 +1,6 @@
 import { meaning } from '#advice-text';
 import { BODY_DIMENSIONS } from '#body';
-import { ASSEMBLED_NAMES, PIECE_DIMENSION_NAMES, type DimensionName } from '#fit';
+import { ASSEMBLED_NAMES, PIECES, PIECE_DIMENSION_NAMES, type DimensionName } from '#fit';
 import { listOf, number, objectOf, oneOf, orNull, text, type JsonSchema } from './json-schema.ts';
 import { CODE_AND_PARAMS, codeAndParams } from './message-schema.ts';
 
@@ -43,11 +43,14 @@ const core = {
   u: number('Standard uncertainty of the value, in the sheet’s unit.', { minimum: 0 }),
   low: number('The least it may be rounded to, all else kept, in the sheet’s unit. low ≤ value.'),
   high: number('The most it may be rounded to, all else kept, in the sheet’s unit. value ≤ high.'),
-  follows: {
-    type: 'object',
-    description: 'What moves when this one is rounded: the other dimension’s name, and by how much a unit of rounding.',
-    additionalProperties: number('Unit a unit; −0.5: half as much the other way.'),
-  },
+  follows: listOf(
+    'All that moves when this one is rounded, each by its slope times the change. Every other number of the sheet stays; what is a formula of the numbers alone, as the length of an edge, is worked out from them.',
+    objectOf('A dimension that moves.', {
+      piece: oneOf('The piece it stands on, or the finished garment.', ['assembled', ...PIECES]),
+      name: oneOf('Its name there.', [...new Set([...ASSEMBLED_NAMES, ...PIECE_DIMENSION_NAMES])]),
+      slope: number('Unit a unit; −0.5: half as much the other way.'),
+    }),
+  ),
   because: listOf('The terms that add up to the value; empty where there is none.', { $ref: '#/$defs/because' }),
   noAdvice: { $ref: '#/$defs/noAdvice' },
 } as const satisfies Record<string, JsonSchema>;
