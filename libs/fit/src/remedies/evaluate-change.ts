@@ -101,11 +101,11 @@ function becomesAnother(before: Computed, after: Evaluated, numbers: Computed['n
   return hasInset(evaluated({ ...after.choices, construction: asked }, numbers), numbers.wearer);
 }
 
-/** Whether a dimension of the sheet becomes less than nothing, or unknown. */
+/** Whether a dimension that the sheet has before and after becomes less than nothing, or unknown. */
 function losesNumber({ model, evaluation }: Evaluated, after: Evaluated): boolean {
-  return after.model.numbers.some(({ quantity }, i) => {
-    const was = model.numbers[i]!;
-    return evaluation.value(was.quantity) >= 0 && !(after.evaluation.value(quantity) >= 0);
+  return [...after.model.byPlace].some(([place, quantity]) => {
+    const was = model.byPlace.get(place);
+    return was !== undefined && evaluation.value(was) >= 0 && !(after.evaluation.value(quantity) >= 0);
   });
 }
 
