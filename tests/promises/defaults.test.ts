@@ -59,7 +59,7 @@ it('fails no check on any body', () => {
       });
       expect(failing(advice.checks, 'fails', 'unknown').filter(({ check }) => check !== 'front-and-back')).toEqual([]);
     }),
-    { numRuns: 4000 },
+    { numRuns: 2500 },
   );
 });
 
@@ -87,4 +87,4 @@ describe.each(SIZE_BODIES.map((body) => [body.size, body] as const))('%s', (_, b
 });
 
 const isThickDropOf5X = (size: string, construction: string, craft: Craft): boolean =>
-  size === 'woman 5X' && construction.includes("drop") && craft === 'crochet';
+  size === 'woman 5X' && construction.includes('drop') && craft === 'crochet';

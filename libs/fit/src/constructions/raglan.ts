@@ -43,13 +43,15 @@ export const raglan: ConstructionModel = {
         : plus(lengths.armholeBase, INPUTS.armholeDeeper);
     const onPiece = minus(depth, below);
     const bands = times(vest ? 1 : 0, neck.band);
+    const pieceBindOff = plus(b, bands);
     return {
       depth,
       onPiece,
       measuredFrom: 'nape',
       seam: hypot(run, onPiece),
-      pieceEdge: plus(b, bands, hypot(minus(run, bands), onPiece)),
+      pieceEdge: plus(pieceBindOff, hypot(minus(run, bands), onPiece)),
       bindOff: b,
+      pieceBindOff,
       fallShare: 0,
       // A front neck shallower than the back's is not cut at all: the piece ends there.
       pieceNeck: { width: neckWidth, front: positive(minus(neck.piece.front, neck.piece.back)), back: neck.piece.back },
@@ -61,20 +63,20 @@ export const raglan: ConstructionModel = {
     const rise = made.sleeveRaglan ? plus(INPUTS.madeSleeveRaglan) : leg(armhole.seam, sleeveRun);
     return girthTop(girths.sleeve, rise, { topEdge: times(2, halfTop), seam: hypot(sleeveRun, rise) });
   },
-  bodyDimensions: ({ armhole, body, rounded }) => [
+  bodyDimensions: ({ armhole, rounded }) => [
     along('raglan-depth', armhole.onPiece, 1, rounded.armhole),
-    across('raglan-bind-off', body.pieceBindOff!, 1, byItself(armhole.bindOff!)),
+    across('raglan-bind-off', armhole.pieceBindOff!, 1, byItself(armhole.bindOff!)),
   ],
   sleeveDimensions: ({ choices, sleeve, armhole }) => [
     along('sleeve-raglan-depth', sleeve!.above!, 1, byItself(sleeve!.above!, choices.made.sleeveRaglan)),
     across('cap-top-width', sleeve!.topEdge!, 0),
     across('raglan-bind-off', armhole.bindOff!, 1),
   ],
-  armholePath: (v, { body }, { panel, neck }) => {
+  armholePath: (v, { armhole, body }, { panel, neck }) => {
     const underarm = v(body.pieceToUnderarm);
     return [
       [panel, underarm],
-      [panel - v(body.pieceBindOff!), underarm],
+      [panel - v(armhole.pieceBindOff!), underarm],
       [neck, v(body.pieceLength)],
     ];
   },

@@ -73,6 +73,8 @@ export const setIn: ConstructionModel = {
     const G = before.girths.sleeve;
     const ofInset = times(rules['bind-off-inset-share'], i);
     const b = silhouette === 'vest' ? ofInset : min(ofInset, times(rules['bind-off-sleeve-share'] / 2, G));
+    const bands = times(armBands(choices), neck.band);
+    const pieceBindOff = plus(b, bands);
     const seamOf = (A: Quantity): Quantity => armholeSeam(A, i, b, rules);
     const depth = made.armhole
       ? madeDepth(choices, before)
@@ -81,7 +83,6 @@ export const setIn: ConstructionModel = {
         : deepEnough(choices, plus(lengths.armholeBase), seamOf, (A) =>
             capSeam(times(rules['cap-height-least-share'], A), G, b, halfCapTop(G, rules)),
           );
-    const bands = times(armBands(choices), neck.band);
     const onPiece = plus(depth, bands);
     const rise = curveRise(depth, rules);
     return {
@@ -89,9 +90,10 @@ export const setIn: ConstructionModel = {
       ...(!made.armhole && !made.cap && { ruledDepth: lengths.armholeBase }),
       onPiece,
       measuredFrom: 'shoulder',
-      seam: seamOf(depth),
-      pieceEdge: plus(b, bands, hypot(minus(i, b), rise), minus(onPiece, rise)),
+      seam: armholeSeam(depth, i, minus(pieceBindOff, bands), rules),
+      pieceEdge: plus(pieceBindOff, hypot(minus(i, b), rise), minus(onPiece, rise)),
       bindOff: b,
+      pieceBindOff,
       fallShare: rules['shoulder-fall-share'],
       pieceNeck: neck.piece,
     };
@@ -107,7 +109,7 @@ export const setIn: ConstructionModel = {
     armholeDimensions(
       m,
       front,
-      across('underarm-bind-off', m.body.pieceBindOff!, 0, byItself(m.armhole.bindOff!)),
+      across('underarm-bind-off', m.armhole.pieceBindOff!, 0, byItself(m.armhole.bindOff!)),
       along('shoulder-fall', m.body.shoulderFall!, 0),
     ),
   sleeveDimensions: ({ choices, sleeve, armhole }) => [
@@ -121,7 +123,7 @@ export const setIn: ConstructionModel = {
     const rise = Math.min(rules['armhole-curve-share'] * v(armhole.depth), rules['armhole-curve-most']);
     return [
       [panel, underarm],
-      [panel - v(body.pieceBindOff!), underarm],
+      [panel - v(armhole.pieceBindOff!), underarm],
       [edge, underarm + rise],
       [edge, underarm + v(armhole.onPiece)],
     ];

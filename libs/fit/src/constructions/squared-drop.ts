@@ -27,8 +27,8 @@ export const squaredDrop: ConstructionModel = {
     const own = kept.acrossBack && ref.construction === 'squared-drop';
     const c = own ? 0.5 : rules['squared-inset-share'];
     const insetAsked = positive(times(c, minus(girths.panel, across)));
-    const inset = min(insetAsked, INPUTS.squaredInsetMost);
-    return { between: minus(girths.panel, times(2, inset)), inset, insetAsked };
+    const between = minus(girths.panel, times(2, min(insetAsked, INPUTS.squaredInsetMost)));
+    return { between, inset: times(0.5, minus(girths.panel, between)), insetAsked };
   },
   armhole: (choices, before) => droppedArmhole(choices, before, before.widths.inset),
   sleeveTop: ({ made }, { girths, armhole, inset }) =>

@@ -9,13 +9,13 @@ export function armholeDimensions(
   front: boolean,
   ...between: readonly PlannedOnPiece[]
 ): PlannedOnPiece[] {
-  const { armhole, body, choices, rounded, widths } = m;
+  const { armhole, body, choices, rounded } = m;
   const shoulders = body.shoulders!;
   const apart = choices.made.back && choices.made.front;
   const shoulder = apart ? (front ? shoulders.front : shoulders.back) : shoulders.onPiece;
   return [
     along('armhole-depth', armhole.onPiece, 1, rounded.armhole),
-    across('armhole-inset', shoulders.inset, 0, { quantity: widths.inset!, range: 'length', fixed: false }),
+    across('armhole-inset', shoulders.inset, 0, rounded.width!),
     ...between,
     across('shoulder-width', shoulder, 1),
   ];

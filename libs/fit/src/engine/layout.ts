@@ -144,7 +144,8 @@ export class Layout {
 
   #constrainedBy(by: Quantity): Constrained {
     const { jacobian, at } = this.column(by);
-    const moving = [...this.#sheet]
+    // What is derived from the sheet is rounded by itself where it is asked for.
+    const moving = [...new Set([...this.#sheet, this.tape.place(by)])]
       .map((place) => ({ place, derivative: jacobian.place(place, at) }))
       .filter(({ derivative }) => derivative !== NONE);
     const { reached, bent } = this.#dependents(new Set(moving.map(({ place }) => place)), this.#sheet);

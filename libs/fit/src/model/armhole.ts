@@ -40,6 +40,8 @@ export interface Armhole {
   readonly pieceEdge: Quantity;
   /** What is bound off at the underarm, of a body and its sleeve. */
   readonly bindOff?: Quantity;
+  /** The same on a body piece, with a vest's band. */
+  readonly pieceBindOff?: Quantity;
   /** The share of a shoulder's width by which it falls. */
   readonly fallShare: number;
   /** The neck of the back on its piece: as wide as the finished one's with its band, or what the raglans leave. */

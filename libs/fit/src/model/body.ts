@@ -43,7 +43,6 @@ export interface Body {
   readonly toUnderarm: Quantity;
   readonly pieceToUnderarm: Quantity;
   readonly pieceLength: Quantity;
-  readonly pieceBindOff?: Quantity;
   readonly half: HalfFront | null;
 }
 
@@ -71,7 +70,6 @@ export function body(choices: Choices, before: BeforeArmhole, armhole: Armhole):
     toUnderarm,
     pieceToUnderarm,
     pieceLength,
-    ...(armhole.bindOff && { pieceBindOff: plus(armhole.bindOff, bands) }),
     half:
       choices.silhouette === 'cardigan' ? halfFront(before, armhole, shoulders ? shoulderToHem : pieceLength) : null,
   };
