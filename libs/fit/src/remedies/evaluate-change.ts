@@ -4,6 +4,7 @@ import type { Choices } from '../design/choices.ts';
 import type { Computed } from '../evaluation/compute.ts';
 import { evaluateChoices, type Evaluated, evaluated, hasInset, hipGoverns } from '../evaluation/evaluate-choices.ts';
 import { AT, INPUTS, type InputName, type InputValues } from '../model/inputs.ts';
+import type { Placed } from '../tracing/traced-model.ts';
 
 /** The input that each field is. */
 const INPUT_OF: Readonly<Record<Field, InputName>> = {
@@ -101,12 +102,13 @@ function becomesAnother(before: Computed, after: Evaluated, numbers: Computed['n
   return hasInset(evaluated({ ...after.choices, construction: asked }, numbers), numbers.wearer);
 }
 
-/** Whether a dimension of the sheet becomes less than nothing, or unknown. */
-function losesNumber({ model, evaluation }: Evaluated, after: Evaluated): boolean {
-  return after.model.numbers.some(({ quantity }, i) => {
-    const was = model.numbers[i]!;
-    return evaluation.value(was.quantity) >= 0 && !(after.evaluation.value(quantity) >= 0);
-  });
+/** Whether a dimension of the sheet becomes less than nothing, or unknown. One that is no longer there, as of an opening, is not lost. */
+function losesNumber(before: Evaluated, after: Evaluated): boolean {
+  const has = ({ evaluation }: Evaluated, { planned }: Placed): boolean => evaluation.value(planned.quantity) >= 0;
+  const lacking = after.model.placed.filter((each) => !has(after, each));
+  return lacking.some(({ piece, planned: { name } }) =>
+    before.model.placed.some((was) => was.piece === piece && was.planned.name === name && has(before, was)),
+  );
 }
 
 /**

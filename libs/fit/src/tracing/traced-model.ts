@@ -18,8 +18,6 @@ export interface TracedModel {
   readonly checks: readonly { readonly rule: CheckRule; readonly traced: TracedCheck | null }[];
   readonly assembled: readonly Planned[];
   readonly pieces: readonly PlannedPiece[];
-  /** Each number of the sheet once, as it is given first. */
-  readonly numbers: readonly Planned[];
   /** Every dimension of the sheet with its place, in the order of the layout's outputs. */
   readonly placed: readonly Placed[];
   /** The quantities that are solved for. */
@@ -28,7 +26,7 @@ export interface TracedModel {
 }
 
 /** A dimension and the piece that it stands on. */
-interface Placed {
+export interface Placed {
   readonly piece: PieceName | 'assembled';
   readonly planned: Planned;
 }
@@ -70,7 +68,6 @@ function traced(choices: Choices): TracedModel {
     checks,
     assembled,
     pieces,
-    numbers: firstOf(planned, ({ quantity }) => quantity),
     placed,
     solved: solvedTerms(garment),
     layout: new Layout({
@@ -89,12 +86,6 @@ function tracedCheck(rule: CheckRule, garment: GarmentModel): TracedCheck | null
   if (!rule.applies(garment.choices, NaN)) return null;
   const limits = rule.limits(garment);
   return { rule, ...limits, margin: minus(limits.have, limits.need) };
-}
-
-/** Those of some that no earlier one has the same key as. */
-function firstOf<T>(all: readonly T[], key: (each: T) => unknown): T[] {
-  const seen = new Set<unknown>();
-  return all.filter((each) => !seen.has(key(each)) && seen.add(key(each)));
 }
 
 const KINDS: ReadonlySet<unknown> = new Set<Quantity['kind']>(['input', 'sum', 'applied', 'root']);
