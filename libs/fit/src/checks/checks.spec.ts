@@ -26,6 +26,7 @@ describe('a check applies', () => {
   it('to a drop-shoulder pullover, to its hip where it reaches it', () => {
     const all = applying();
     expect(all).not.toContain('under-the-arm');
+    expect(all).not.toContain('raglan-slope');
     expect(all).not.toContain('negative-ease');
     expect(all).toContain('hip');
     expect(applying({ design: { length: 'cropped' } })).not.toContain('hip');
@@ -44,15 +45,20 @@ describe('a check applies', () => {
       'upper-arm',
       'sleeve-below-underarm',
       'under-the-arm',
+      'along-the-top',
       'sleeve-taper',
     ];
     for (const name of ofSleeves) expect(vest).not.toContain(name);
     expect(vest).toContain('armhole');
   });
 
-  it('to a cap or a raglan, under the arm', () => {
+  it('to a cap or a raglan, under the arm and along the top', () => {
     for (const construction of ['set-in', 'raglan'] as const)
-      expect(applying({ design: { construction } })).toContain('under-the-arm');
+      expect(applying({ design: { construction } })).toEqual(
+        expect.arrayContaining(['under-the-arm', 'along-the-top']),
+      );
+    for (const construction of ['drop-shoulder', 'squared-drop'] as const)
+      expect(applying({ design: { construction } })).not.toContain('along-the-top');
   });
 
   it('to an armhole, which a raglan has not', () => {
@@ -70,11 +76,11 @@ describe('a check applies', () => {
 
 describe('a comfort check', () => {
   /** A V 300 deep, the bust line at 184 + 50 + 371/18. */
-  it('is tight at worst, and no collision', () => {
+  it('is poor at worst, and no collision', () => {
     const cropped = { design: { neckline: 'v', frontNeckDepthMm: 300 } } as const;
     const advice = adviceOn(cropped);
     expect(check(advice, 'neck-depth')).toMatchObject({
-      verdict: 'tight',
+      verdict: 'poor',
       margin: expect.closeTo(234 + 371 / 18 - 300, 9),
     });
     expect(advice.collisions).toEqual([]);

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { minus, unknown } from '#measure';
+import { requestOf } from '../../../../tests/support/fit-samples.ts';
 import { rulesWith } from '../design/rules.ts';
+import { compute } from '../evaluation/compute.ts';
 import type { CheckRule, TracedCheck } from './check.ts';
 import { hip } from './hip.ts';
 import { chanceOfFailing, isSure, marginOf, uncertaintyWithMaking } from './judge.ts';
@@ -8,6 +10,7 @@ import { negativeEase } from './negative-ease.ts';
 import { sleeveTaper } from './sleeve-taper.ts';
 
 const RULES = rulesWith({});
+const CHOICES = compute(requestOf()).choices;
 
 /** A check of these numbers. */
 function checkOf(rule: CheckRule, need: number, have: number) {
@@ -71,7 +74,7 @@ describe('the uncertainty of a margin', () => {
 describe('a check', () => {
   const sure = (margin: number, rules = RULES): boolean => {
     const { traced, v } = checkOf(hip, 1000 - margin, 1000);
-    return isSure(margin, traced, 0, v, rules);
+    return isSure(margin, traced, 0, v, { ...CHOICES, rules });
   };
 
   it('is sure from a chance of failing of one in twenty on', () => {
@@ -80,5 +83,14 @@ describe('a check', () => {
 
   it('is sure earlier where the rules take a greater chance', () => {
     expect(sure(13, rulesWith({ 'tight-chance': 0.1 }))).toBe(true);
+  });
+
+  /** A ratio with u = 0.1: Φ(−0.6745) = 0.25 of the standard normal table. */
+  it('of comfort is sure from one in four on', () => {
+    const comfortable = (margin: number): boolean => {
+      const { traced, v } = checkOf(sleeveTaper, 0.5 - margin, 0.5);
+      return isSure(margin, traced, 0.1, v, CHOICES);
+    };
+    expect([comfortable(0.0674), comfortable(0.0675)]).toEqual([false, true]);
   });
 });

@@ -4,17 +4,29 @@ import { minus, plus, product, propagateCovariance, times, unknown, type Quantit
 import { graph, graphInputs } from '../../../../tests/support/random-graph.ts';
 import { Evaluation, type InputUncertainty } from './evaluation.ts';
 import { gradient } from './gradient.ts';
-import { Layout } from './layout.ts';
+import { Layout, type Model } from './layout.ts';
 
 const A = unknown();
 const B = unknown();
 const C = unknown();
 const SURE: InputUncertainty = { u: [0, 0, 0], row: [-1, -1, -1], covariance: [] };
 
+const layoutOf = (model: Partial<Model>): Layout =>
+  new Layout({
+    inputs: [A, B, C],
+    named: [],
+    rounded: [],
+    outputs: [],
+    solved: [],
+    sheet: [],
+    constraints: [],
+    ...model,
+  });
+
 /** Some quantities of three inputs, evaluated; the first two may be rounded. */
 function evaluate(outputs: readonly Quantity[], x: readonly number[], input: InputUncertainty = SURE): Evaluation {
   const rounded = outputs.slice(0, 2);
-  const layout = new Layout({ inputs: [A, B, C], named: outputs, rounded, outputs, constraints: [] });
+  const layout = layoutOf({ named: outputs, rounded, outputs });
   return new Evaluation(layout, x, input);
 }
 
@@ -67,7 +79,7 @@ describe('the uncertainty of a quantity', () => {
     fc.assert(
       fc.property(graph, graphInputs, factor, ({ inputs, nodes }, x, f) => {
         const outputs = nodes.map(({ quantity }) => quantity);
-        const layout = new Layout({ inputs, named: outputs, rounded: [], outputs, constraints: [] });
+        const layout = layoutOf({ inputs, named: outputs, outputs });
         const row = (i: number): readonly number[] => f.slice(3 * i, 3 * i + 3);
         const covariance = [0, 1, 2].map((i) =>
           [0, 1, 2].map((j) => row(i).reduce((sum, each, k) => sum + each * row(j)[k]!, 0)),
@@ -129,6 +141,72 @@ describe('the followers of a quantity', () => {
   it('do not count what only might move', () => {
     const still = product(A, B);
     expect(evaluate([still], [4, 0, 0]).followers(A)).toEqual([]);
+  });
+});
+
+/** A width of the plan, w = a + b, and what is left of it: w − πc, c the fabric's. Once w is made it no longer moves with a and b. */
+describe('what is worked out from a sheet that is made', () => {
+  const width = plus(A, B);
+  const inner = minus(width, times(Math.PI, C));
+  const spare = minus(inner, A);
+  const layout = layoutOf({ named: [inner, spare], sheet: [width] });
+  const input = { u: [5, 2, 0.3], row: [-1, -1, -1], covariance: [] };
+  const evaluation = new Evaluation(layout, [900, 75, 6], input);
+
+  it('moves with an input by every way but those through the sheet', () => {
+    expect([0, 1, 2].map((at) => evaluation.judgedDerivative(inner, at))).toEqual([0, 0, -Math.PI]);
+    expect([0, 1, 2].map((at) => evaluation.judgedDerivative(spare, at))).toEqual([-1, 0, -Math.PI]);
+    expect([A, B, C].map((each) => evaluation.derivative(inner, each))).toEqual([1, 1, -Math.PI]);
+  });
+
+  /** Of the plan √(5² + 2² + (0.3π)²); of the sheet 0.3π, and with the body that it is compared with √(5² + (0.3π)²). */
+  it('is as uncertain as what is left of its inputs', () => {
+    expect(evaluation.uncertainty(inner)).toBeCloseTo(Math.sqrt(29 + (0.3 * Math.PI) ** 2), 12);
+    expect(evaluation.judgedUncertainty(inner)).toBeCloseTo(0.3 * Math.PI, 12);
+    expect(evaluation.judgedUncertainty(spare)).toBeCloseTo(Math.hypot(5, 0.3 * Math.PI), 12);
+    expect(evaluation.judgedUncertainty(width)).toBe(0);
+  });
+
+  it('counts the covariance of what is left alone', () => {
+    const covariance = [
+      [25, 1.2],
+      [1.2, 0.09],
+    ];
+    const correlated = new Evaluation(layout, [900, 75, 6], { u: [5, 2, 0.3], row: [0, -1, 1], covariance });
+    expect(correlated.judgedUncertainty(inner)).toBeCloseTo(0.3 * Math.PI, 12);
+    expect(correlated.judgedUncertainty(spare)).toBeCloseTo(
+      Math.sqrt(25 + (0.3 * Math.PI) ** 2 + 2 * Math.PI * 1.2),
+      12,
+    );
+  });
+});
+
+/** A width with two numbers of the sheet that follow it by 1/2 and −1, and one that does not. */
+describe('a number of the sheet that is rounded', () => {
+  const width = plus(A);
+  const half = times(0.5, width);
+  const rest = minus(B, width);
+  const other = plus(C);
+  const area = product(half, rest);
+  const numbers = [width, half, rest, other];
+  const layout = layoutOf({ rounded: [width], outputs: numbers, sheet: numbers, constraints: [area] });
+  const evaluation = new Evaluation(layout, [100, 300, 7], SURE);
+  const round = (change: number) => evaluation.rounding(width, evaluation.constrained(width)).by(change);
+
+  it('takes its followers with it, each by its rate', () => {
+    expect(numbers.map(round(10).value)).toEqual([110, 55, 190, 7]);
+  });
+
+  it('has what depends on the sheet worked out again from the numbers as rounded', () => {
+    expect(round(0).value(area)).toBe(50 * 200);
+    expect(round(10).value(area)).toBe(55 * 190);
+  });
+
+  it('moves none that is not known', () => {
+    const unknownB = new Evaluation(layout, [100, NaN, 7], SURE);
+    const rounding = unknownB.rounding(width, unknownB.constrained(width)).by(10);
+    expect(rounding.value(half)).toBe(55);
+    expect(rounding.value(rest)).toBeNaN();
   });
 });
 

@@ -15,13 +15,23 @@ const LAYOUT = new Layout({
   named: [SUM, AREA, DOUBLE],
   rounded: [],
   outputs: [],
+  solved: [],
+  sheet: [],
   constraints: [],
 });
 
 /** Moves a quantity on its way to another; a = 2, b = 5. */
 function moved(of: Quantity, to: Quantity) {
   const values = LAYOUT.tape.evaluate([2, 5]);
-  return { values, perturbation: new Perturbation(LAYOUT.tape, values, of, LAYOUT.path(of, to)) };
+  return {
+    values,
+    perturbation: new Perturbation(
+      LAYOUT.tape,
+      values,
+      [{ place: LAYOUT.tape.place(of), rate: 1 }],
+      LAYOUT.path(of, to),
+    ),
+  };
 }
 
 describe('a quantity that is moved', () => {
@@ -46,6 +56,17 @@ describe('a quantity that is moved', () => {
     expect(moved(A, AREA).perturbation.by(3).value(DOUBLE)).toBe(14);
   });
 
+  /** a = 2 and b = 5 by 3 and −2 · 3: (5 − 1)·(−1). */
+  it('may be several, each at its rate', () => {
+    const { tape } = LAYOUT;
+    const moves = [
+      { place: tape.place(A), rate: 1 },
+      { place: tape.place(B), rate: -2 },
+    ];
+    const perturbation = new Perturbation(tape, tape.evaluate([2, 5]), moves, LAYOUT.path(B, AREA));
+    expect([A, B, AREA].map(perturbation.by(3).value)).toEqual([5, -1, -4]);
+  });
+
   it('leaves the values it began from as they were', () => {
     const { values, perturbation } = moved(A, AREA);
     perturbation.by(3);
@@ -57,9 +78,17 @@ describe('a quantity that is moved', () => {
     fc.assert(
       fc.property(graph, graphInputs, change, ({ inputs, nodes }, x, by) => {
         const { quantity, plain } = nodes.at(-1)!;
-        const layout = new Layout({ inputs, named: [quantity], rounded: [], outputs: [], constraints: [] });
+        const layout = new Layout({
+          inputs,
+          named: [quantity],
+          rounded: [],
+          outputs: [],
+          solved: [],
+          sheet: [],
+          constraints: [],
+        });
         const path = layout.path(inputs[0]!, quantity);
-        const perturbation = new Perturbation(layout.tape, layout.tape.evaluate(x), inputs[0]!, path);
+        const perturbation = new Perturbation(layout.tape, layout.tape.evaluate(x), [{ place: 0, rate: 1 }], path);
         expect(perturbation.by(by).value(quantity)).toBeCloseTo(plain([x[0]! + by, x[1]!, x[2]!]), 6);
       }),
     );

@@ -6,12 +6,21 @@ import { Layout } from './layout.ts';
 import { NO_MARGIN, roundingRange, type Leeway } from './rounding-range.ts';
 
 const X = unknown();
+const Y = unknown();
 /** The number that is rounded. */
 const R = plus(X);
 const WANTED: Leeway = { down: -30, up: 30 };
 
 function evaluate(constraints: readonly Quantity[], x: number): Evaluation {
-  const layout = new Layout({ inputs: [X], named: [R], rounded: [R], outputs: [], constraints });
+  const layout = new Layout({
+    inputs: [X],
+    named: [R],
+    rounded: [R],
+    outputs: [],
+    solved: [],
+    sheet: [R],
+    constraints,
+  });
   return new Evaluation(layout, [x], { u: [0], row: [-1], covariance: [] });
 }
 
@@ -68,6 +77,35 @@ describe('a rounding range', () => {
 
   it('is not searched on a side where nothing is wanted', () => {
     expect(rangeOf([bent(above(99))], 100, { down: 0, up: 10 })).toEqual({ down: 0, up: 10 });
+  });
+});
+
+/** A number r of 100, one that follows it, 2r, at most 212, and a third that r may not exceed. */
+describe('the range of a number that others follow', () => {
+  const follower = times(2, R);
+  const third = plus(Y);
+  const constraints = [minus(constant(212), follower), minus(third, R)];
+  const layout = new Layout({
+    inputs: [X, Y],
+    named: [],
+    rounded: [R, third],
+    outputs: [],
+    solved: [],
+    sheet: [R, follower, third],
+    constraints,
+  });
+  const rangeFor = (of: Quantity, y: number): Leeway => {
+    const evaluation = new Evaluation(layout, [100, y], { u: [0, 0], row: [-1, -1], covariance: [] });
+    return roundingRange(of, WANTED, evaluation, new Set(constraints));
+  };
+
+  it('ends where its follower breaks a constraint', () => {
+    expect(rangeFor(R, 150)).toEqual({ down: -30, up: 6 });
+  });
+
+  it('leaves every other number of the sheet as it is', () => {
+    expect(rangeFor(R, 104)).toEqual({ down: -30, up: 4 });
+    expect(rangeFor(third, 104)).toEqual({ down: -4, up: 30 });
   });
 });
 

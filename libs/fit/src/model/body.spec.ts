@@ -75,16 +75,16 @@ describe('heights', () => {
     const fall = 0.2 * ((413 - NECK) / 2);
     expect(mm(advice, 'back/shoulder-width')).toBeCloseTo((413 - NECK) / 2, 9);
     expect(mm(advice, 'shoulder-fall')).toBeCloseTo(fall, 9);
-    expect(mm(advice, 'body-to-underarm')).toBeCloseTo(587 + 371 / 18 - fall - 204.5, 9);
+    expect(mm(advice, 'body-to-underarm')).toBeCloseTo(587 + 371 / 18 - fall - 199.5, 9);
   });
 
   it('of a drop shoulder do not', () => {
-    expect(mm(adviceOn(), 'body-to-underarm')).toBeCloseTo(587 + 371 / 18 - 242.5, 9);
+    expect(mm(adviceOn(), 'body-to-underarm')).toBeCloseTo(587 + 371 / 18 - 224.5, 9);
   });
 
-  /** From the nape: 587 − 234.5. */
+  /** From the nape: 587 − 229.5. */
   it('of a raglan run from the nape', () => {
-    expect(mm(adviceOn({ design: { construction: 'raglan' } }), 'body-to-underarm')).toBeCloseTo(352.5, 9);
+    expect(mm(adviceOn({ design: { construction: 'raglan' } }), 'body-to-underarm')).toBeCloseTo(357.5, 9);
   });
 });
 
@@ -92,11 +92,39 @@ describe('a vest', () => {
   /** Finished as planned; the piece is a band of 25 deeper, and narrower on each side. */
   it('is cut out for its armhole bands', () => {
     const advice = adviceOn({ design: { silhouette: 'vest', construction: 'set-in' } });
-    expect(mm(advice, 'armhole-depth')).toBeCloseTo(204.5, 9);
-    expect(mm(advice, 'back/armhole-depth')).toBeCloseTo(229.5, 9);
+    expect(mm(advice, 'armhole-depth')).toBeCloseTo(199.5, 9);
+    expect(mm(advice, 'back/armhole-depth')).toBeCloseTo(224.5, 9);
     expect(mm(advice, 'back/cross-back-width')).toBeCloseTo(413 - 50, 9);
     expect(mm(advice, 'back/body-to-underarm')).toBeCloseTo(mm(advice, 'body-to-underarm') - 25, 9);
     expect(mm(advice, 'back/armhole-inset')).toBeCloseTo((PANEL - 413) / 2 + 25, 9);
+  });
+});
+
+/** Each goes round both halves of the piece's armhole: β bound off more, and β deeper, where β = 25. */
+describe('a vest’s armhole bands', () => {
+  const vest = (construction: 'set-in' | 'drop-shoulder' | 'squared-drop') =>
+    adviceOn({ design: { silhouette: 'vest', construction } });
+
+  it('are two pieces as deep as the neck’s', () => {
+    const advice = vest('set-in');
+    expect(advice.pieces.find(({ piece }) => piece === 'armhole-band')).toMatchObject({ make: 2, workedFrom: 'edge' });
+    expect(mm(advice, 'armhole-band/band-depth')).toBe(25);
+    expect(adviceOn().pieces.map(({ piece }) => piece)).not.toContain('armhole-band');
+  });
+
+  /** 2(b + β + √((i − b)² + h²) + A + β − h), b = i/2, h = 0.4 × 199.5 = 79.8, i = (p − 413)/2. */
+  it('of a set-in go along its curve', () => {
+    const inset = (PANEL - 413) / 2;
+    const [bindOff, rise] = [inset / 2, 79.8];
+    const edge = 2 * (bindOff + 25 + Math.hypot(inset - bindOff, rise) + 199.5 + 25 - rise);
+    expect(mm(vest('set-in'), 'armhole-band/armhole-edge')).toBeCloseTo(edge, 9);
+  });
+
+  /** 2(i + β + A + β): without an inset 2(25 + 224.5 + 25); i = (p − 404)/4 with A = 214.5. */
+  it('of the drops go along the underarm and up', () => {
+    expect(mm(vest('drop-shoulder'), 'armhole-band/armhole-edge')).toBeCloseTo(549, 9);
+    const squared = 2 * ((PANEL - 404) / 4 + 25 + 214.5 + 25);
+    expect(mm(vest('squared-drop'), 'armhole-band/armhole-edge')).toBeCloseTo(squared, 9);
   });
 });
 
@@ -130,10 +158,10 @@ describe('a body fitted to what is made already', () => {
     expect(mm(vest, 'armhole-depth')).toBe(225);
   });
 
-  /** 400 up to the underarm and 242.5 of armhole, less the back neck. */
+  /** 400 up to the underarm and 224.5 of armhole, less the back neck. */
   it('takes its length from a side seam as made', () => {
     const advice = adviceOn({ made: [made('back/body-to-underarm', 400)] });
-    expect(mm(advice, 'centre-back-length')).toBeCloseTo(400 + 242.5 - 371 / 18, 9);
+    expect(mm(advice, 'centre-back-length')).toBeCloseTo(400 + 224.5 - 371 / 18, 9);
     expect(dimension(advice, 'centre-back-length')).toMatchObject({ low: mm(advice, 'centre-back-length') });
   });
 

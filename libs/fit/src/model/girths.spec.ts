@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   adviceOn,
   bodyOf,
+  dimension,
   fabricOf,
   garmentOf,
   made,
@@ -44,12 +45,12 @@ describe('girths from a body', () => {
     const design = { construction: 'set-in', layer: { thicknessMm: 2, u: 0.3, sleeves } } as const;
     const advice = adviceOn({ design });
     expect(mm(advice, 'chest-width')).toBeCloseTo((1015 + 4 * Math.PI) / 2, 9);
-    expect(mm(advice, 'sleeve-top-width')).toBeCloseTo((280 + 0.35 * 75 + arm * 4 * Math.PI) / 2, 9);
+    expect(mm(advice, 'sleeve-top-width')).toBeCloseTo((280 + 0.5 * 75 + arm * 4 * Math.PI) / 2, 9);
     expect(mm(advice, 'cuff-width')).toBeCloseTo((160 + 10 + 0.15 * 75 + wrist * 4 * Math.PI) / 2, 9);
     expect(advice.design.ease).toMatchObject({ tableTerms: expect.closeTo(75, 9), room: expect.closeTo(63, 9) });
   });
 
-  /** Negative ease goes to the arm by 0.2, not 0.35: 280 − 0.2 × 75. */
+  /** Negative ease goes to the arm by 0.2, not by half: 280 − 0.2 × 75. */
   it('give the upper arm a smaller share of a negative ease', () => {
     const advice = adviceOn({ design: { construction: 'set-in', ease: { mm: -75 } } });
     expect(mm(advice, 'sleeve-top-width')).toBeCloseTo((280 - 15) / 2, 9);
@@ -63,6 +64,51 @@ describe('girths from a body', () => {
     const advice = adviceOn({ body: child });
     expect(mm(advice, 'chest-width')).toBeCloseTo((635 + ease) / 2, 9);
     expect(mm(advice, 'cuff-width')).toBeCloseTo((160 + 10 * kappa + 0.15 * ease) / 2, 9);
+  });
+});
+
+/** σ(x) = min(20κ, 0.25(0.10 − a)x) of a fabric that was pulled and gives a < 0.10; usable is half of what it stretches. */
+describe('girths of a stiff fabric', () => {
+  const stiff = (across: number) => fabricOf(3, { stretch: { across, along: 0.1 } });
+
+  /** a = 0.03: 0.25 × 0.07 × 940 = 16.45 at the chest, × 280 = 4.9 at the arm; the hip’s 17.325 makes F 990 + 25 + 17.325 = 1032.325. */
+  it('are larger by what the fabric does not give', () => {
+    const advice = adviceOn({ fabric: stiff(0.06), design: { construction: 'set-in', length: 'cropped' } });
+    expect(mm(advice, 'chest-width')).toBeCloseTo((1015 + 16.45) / 2, 9);
+    expect(mm(advice, 'sleeve-top-width')).toBeCloseTo((317.5 + 4.9) / 2, 9);
+    expect(mm(advice, 'cuff-width')).toBeCloseTo(181.25 / 2, 9);
+    expect(mm(adviceOn({ fabric: stiff(0.06) }), 'chest-width')).toBeCloseTo(1032.325 / 2, 9);
+  });
+
+  /** Not what was chosen: the ease in the table's terms stays 75, and the room I − B = 1031.45 − 12 − 940. */
+  it('keep the chosen ease, and leave more room', () => {
+    const { ease } = adviceOn({ fabric: stiff(0.06), design: { length: 'cropped' } }).design;
+    expect(ease).toMatchObject({ tableTerms: expect.closeTo(75, 9), room: expect.closeTo(79.45, 9) });
+  });
+
+  /** a = 0: 0.25 × 0.1 × 940 = 23.5, at most 20. */
+  it('are larger by 20 at most', () => {
+    const advice = adviceOn({ fabric: stiff(0), design: { length: 'cropped' } });
+    expect(mm(advice, 'chest-width')).toBeCloseTo(1035 / 2, 9);
+  });
+
+  /** At a chest of 635 κ = 635/920; 0.25 × 0.1 × 635 = 15.875 is more than 20κ = 13.8. */
+  it('of a child by 20κ at most', () => {
+    const body = bodyOf({ ...WOMAN, 'chest-girth': 635 }, 'child');
+    const kappa = 635 / 920;
+    const advice = adviceOn({ body, fabric: stiff(0), design: { length: 'cropped' } });
+    expect(mm(advice, 'chest-width')).toBeCloseTo((635 + (75 * (1 + kappa)) / 2 + 20 * kappa) / 2, 9);
+  });
+
+  it('are as always where the fabric gives 0.10 or was not pulled', () => {
+    expect(mm(adviceOn({ fabric: stiff(0.2) }), 'chest-width')).toBeCloseTo(507.5, 9);
+    expect(mm(adviceOn({ fabric: fabricOf(3) }), 'chest-width')).toBeCloseTo(507.5, 9);
+  });
+
+  /** Its u is half of it, beside the chest's 1 and four times that of t, 0.3. */
+  it('are as uncertain as half of what is added', () => {
+    const advice = adviceOn({ fabric: stiff(0.06), design: { length: 'cropped' } });
+    expect(dimension(advice, 'chest-width').u).toBeCloseTo(Math.hypot(1, 16.45 / 2, 4 * 0.3) / 2, 9);
   });
 });
 
@@ -123,12 +169,12 @@ describe('girths from a garment that fits', () => {
     });
   });
 
-  /** ΔE = 40: the chest by all of it, the arm by 0.35, the wrist by 0.15. */
+  /** ΔE = 40: the chest by all of it, the arm by half, the wrist by 0.15. */
   it('change by the wished ease, by shares elsewhere', () => {
     const design = { basis: 'garment', construction: 'set-in', length: 'cropped', easeChangeMm: 40 } as const;
     const advice = adviceOn({ garment: own(3), design });
     expect(mm(advice, 'chest-width')).toBeCloseTo(540, 9);
-    expect(mm(advice, 'sleeve-top-width')).toBeCloseTo((340 + 14) / 2, 9);
+    expect(mm(advice, 'sleeve-top-width')).toBeCloseTo((340 + 20) / 2, 9);
     expect(mm(advice, 'cuff-width')).toBeCloseTo((200 + 6) / 2, 9);
   });
 
@@ -141,11 +187,11 @@ describe('girths from a garment that fits', () => {
     expect(mm(advice, 'cuff-width')).toBeCloseTo((200 + 4 * Math.PI) / 2, 9);
   });
 
-  /** A drop shoulder's sleeve top is an armhole, not an arm's girth: the body's 280 + 0.35E, E = 2 × 520 − 940. */
+  /** A drop shoulder's sleeve top is an armhole, not an arm's girth: the body's 280 + 0.5E, E the chosen 75. */
   it('take no upper arm from a drop shoulder', () => {
     const dropped = garmentOf({ 'chest-width': 520, 'sleeve-top-width': 240 });
     const advice = adviceOn({ garment: dropped, design: { basis: 'both', construction: 'set-in', ease: classic } });
-    expect(mm(advice, 'sleeve-top-width')).toBeCloseTo((280 + 0.35 * 75) / 2, 9);
+    expect(mm(advice, 'sleeve-top-width')).toBeCloseTo((280 + 0.5 * 75) / 2, 9);
   });
 });
 

@@ -32,19 +32,21 @@ export const seamTop = (top: Quantity, above: Quantity | null): SleeveTop => ({
   above,
 });
 
-/** A sleeve whose top is a girth: `F = G + (4 − π)t`, inside `G − πt`. */
-export const girthTop = (
+/** The flat width of a girth on its piece: half of `G + (4 − π)t`. */
+const flatWidth = (girth: Quantity): Quantity => times(0.5, plus(girth, times(4 - Math.PI, t)));
+
+/** The room in a girth of this flat width: `2W − 4t`. */
+const innerOf = (width: Quantity): Quantity => minus(times(2, width), times(4, t));
+
+/** A sleeve whose top is a girth. */
+export function girthTop(
   top: Quantity,
   above: Quantity,
   edges: { readonly topEdge: Quantity; readonly seam: Quantity },
-): SleeveTop => ({
-  topIs: 'girth',
-  top,
-  topFlat: times(0.5, plus(top, times(4 - Math.PI, t))),
-  topInner: minus(top, times(Math.PI, t)),
-  above,
-  ...edges,
-});
+): SleeveTop {
+  const topFlat = flatWidth(top);
+  return { topIs: 'girth', top, topFlat, topInner: innerOf(topFlat), above, ...edges };
+}
 
 export interface Sleeve extends SleeveTop {
   /** The cuff on the piece, flat, and the room inside. */
@@ -78,6 +80,7 @@ export function sleeve(choices: Choices, before: BeforeLength, joined: SleeveTop
   const { made } = choices;
   const { lengths, girths, between } = before;
   const cuff = cuffOf(choices, girths, joined);
+  const cuffFlat = flatWidth(cuff);
   const aboveRib = atMost(times(1 / choices.rules[`rib-draws-in-${choices.craft}`], cuff), joined.top);
   const alongTop = minus(lengths.napeToCuff, times(0.5, between), ...(joined.above === null ? [] : [joined.above]));
   const underArm = minus(plus(INPUTS.underarmLength, INPUTS.underarmRoom, INPUTS.scyeDepth), before.underarmBelowNape);
@@ -90,8 +93,8 @@ export function sleeve(choices: Choices, before: BeforeLength, joined: SleeveTop
   return {
     ...joined,
     cuff,
-    cuffFlat: times(0.5, plus(cuff, times(4 - Math.PI, t))),
-    cuffInner: minus(cuff, times(Math.PI, t)),
+    cuffFlat,
+    cuffInner: innerOf(cuffFlat),
     aboveRib,
     length,
     underarmSeam,

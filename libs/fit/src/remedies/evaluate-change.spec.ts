@@ -39,6 +39,16 @@ describe('the outcome of a change', () => {
   });
 });
 
+describe('a change that ends an opening', () => {
+  /** A head of 640 passes no crew in a rib that gives nothing, even half larger (577): it opens. A neck of 220, 170 and 60 is 718 round. */
+  it('loses no number by it', () => {
+    const differs: Differs = { body: womanWith({ 'head-girth': 640 }), fabric: fabricOf(3, { ribStretch: 0 }) };
+    expect(compute(requestOf(differs)).model.garment.opening).not.toBeNull();
+    const own = { neckWidthMm: 220, frontNeckDepthMm: 170, backNeckDepthMm: 60 };
+    expect(outcome(own, 'head-through-neck', differs)).not.toBeNull();
+  });
+});
+
 describe('a change is refused', () => {
   /** An ease of 20 leaves 948 of the 1000 that go over the shoulders. */
   it('where another check no longer holds', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fitRequest } from '../../../../tests/support/fit-requests.ts';
-import { adviceOn } from '../../../../tests/support/fit-samples.ts';
+import { adviceOn, type Differs } from '../../../../tests/support/fit-samples.ts';
 import { ASSEMBLED_NAMES, PIECE_DIMENSION_NAMES, PIECES } from '../messages/advice.ts';
 import { advise } from '../advice/advise.ts';
 
@@ -36,15 +36,26 @@ describe('the dimensions of a sheet', () => {
   });
 });
 
+describe('the length of an opening', () => {
+  const namesOf = (design: Differs['design']) => names(adviceOn({ design }).assembled);
+
+  it('is a dimension of a neck that opens, and of no other', () => {
+    expect(namesOf({ opening: { at: 'back', lengthMm: 60 } })).toContain('opening-length');
+    expect(namesOf({})).not.toContain('opening-length');
+    expect(namesOf({ opening: { at: 'none', lengthMm: null } })).not.toContain('opening-length');
+  });
+});
+
 describe('the pieces', () => {
   it.each([
     ['pullover', ['back', 'front', 'sleeve', 'neck-band']],
     ['cardigan', ['back', 'left-front', 'right-front', 'sleeve', 'front-band', 'neck-band']],
-    ['vest', ['back', 'front', 'neck-band']],
+    ['vest', ['back', 'front', 'neck-band', 'armhole-band']],
   ] as const)('of a %s', (silhouette, expected) => {
     const { pieces } = adviceOn({ design: { silhouette } });
     expect(pieces.map(({ piece }) => piece)).toEqual(expected);
-    for (const { piece, make } of pieces) expect(make, piece).toBe(/sleeve|front-band/.test(piece) ? 2 : 1);
+    for (const { piece, make } of pieces)
+      expect(make, piece).toBe(/sleeve|front-band|armhole-band/.test(piece) ? 2 : 1);
   });
 
   it.each([
