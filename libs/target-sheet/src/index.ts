@@ -18,6 +18,7 @@ export { toText } from './to-text.ts';
 export { toSvg } from './to-svg.ts';
 export { schematic, type Schematic } from './drawing/schematic.ts';
 export type { Words, PlacedPiece } from './drawing/flow.ts';
+export type { DrawnOpening } from './drawing/draw-opening.ts';
 export type { DrawnPiece, Line, Measure } from './drawing/draw-piece.ts';
 export type { Point } from './drawing/plane.ts';
 export { composeSheet } from './compose-sheet.ts';
