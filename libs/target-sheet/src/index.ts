@@ -12,6 +12,7 @@ export { MM_PER_SHEET_UNIT, RATIO_CHECKS, inUnit } from './in-unit.ts';
 export { MAX_TITLE, targetSheetSchema } from './schema/target-sheet-schema.ts';
 export type { JsonSchema } from './schema/json-schema.ts';
 export { validateAgainst } from './schema/validate.ts';
+export { fromEarlier, withoutGoneRules } from './from-earlier.ts';
 export { readSheet } from './read-sheet.ts';
 export { csvLine, toCsv } from './csv.ts';
 export { toText } from './to-text.ts';
