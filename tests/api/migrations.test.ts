@@ -35,6 +35,21 @@ const ROWS: Readonly<Record<string, readonly string[]>> = {
     `INSERT INTO idempotent_write (id, maker_id, idempotency_key, fingerprint, created_at, made_id, made)
      VALUES ('write-1', '${THE_MAKER}', 'key-1', '', '${TIME}', 'body-1', '')`,
   ],
+  SheetsWithOpenings1764000400000: [],
+};
+
+/** A kept sheet of before necks opened, in short. */
+const EARLIER_SHEET = {
+  design: { silhouette: 'pullover' },
+  assembled: [{ name: 'chest-width', value: 513.5, follows: { width: 1, 'neck-edge': 0.5 } }],
+  pieces: [
+    { piece: 'back', dimensions: [{ name: 'width', value: 510.9, follows: { 'chest-width': 1 } }] },
+    { piece: 'front', dimensions: [{ name: 'width', value: 510.9, follows: {} }] },
+  ],
+  checks: [
+    { check: 'hip', verdict: 'fails', need: 990, have: 980 },
+    { check: 'cuff-stays', verdict: 'fails', need: 210, have: 202 },
+  ],
 };
 
 /** Rebuilds a table the way that loses rows: the copy leaves one out. */
@@ -144,6 +159,50 @@ describe.each(DATABASES)('migrations on %s', (kind) => {
     await expect(migrate(dataSource)).rejects.toThrow('would leave 0 of 1 rows in body');
     expect(await tablesOf(dataSource)).toEqual(before);
     await migrate(await connect(MIGRATIONS));
+  });
+
+  it('give kept sheets openings, comfort and the places of followers, and leave their numbers', async () => {
+    const index = MIGRATIONS.findIndex(({ name }) => name === 'SheetsWithOpenings1764000400000');
+    const before = await connect(MIGRATIONS.slice(0, index));
+    await migrate(before);
+    const ids = Array.from({ length: 201 }, (_, i) => `sheet-${String(i).padStart(3, '0')}`);
+    const request = JSON.stringify({ title: '', rules: { 'head-margin': 0.04, 'cuff-room': 12 } });
+    for (const id of ids)
+      await before.query(
+        `INSERT INTO target_sheet (id, maker_id, created_at, rules_version, summary, request, sheet)
+         VALUES ($1, $2, $3, '1', '{}', $4, $5)`,
+        [id, THE_MAKER, TIME, id === 'sheet-000' ? null : request, JSON.stringify(EARLIER_SHEET)],
+      );
+
+    const after = await connect(MIGRATIONS);
+    await migrate(after);
+    const rows = (await after.query('SELECT id, sheet, request FROM target_sheet ORDER BY id')) as {
+      id: string;
+      sheet: string;
+      request: string | null;
+    }[];
+    expect(rows.map(({ id }) => id)).toEqual(ids);
+    expect(rows[0]?.request).toBeNull();
+    for (const row of rows.slice(1))
+      expect(JSON.parse(row.request!)).toEqual({ title: '', rules: { 'cuff-room': 12 } });
+    for (const { sheet } of rows)
+      expect(JSON.parse(sheet)).toEqual({
+        design: { silhouette: 'pullover', opening: { at: 'none', length: 0 } },
+        assembled: [{ name: 'chest-width', value: 513.5, follows: [{ piece: 'back', name: 'width', slope: 1 }] }],
+        pieces: [
+          {
+            piece: 'back',
+            dimensions: [
+              { name: 'width', value: 510.9, follows: [{ piece: 'assembled', name: 'chest-width', slope: 1 }] },
+            ],
+          },
+          { piece: 'front', dimensions: [{ name: 'width', value: 510.9, follows: [] }] },
+        ],
+        checks: [
+          { check: 'hip', comfort: false, verdict: 'fails', need: 990, have: 980 },
+          { check: 'cuff-stays', comfort: true, verdict: 'poor', need: 210, have: 202 },
+        ],
+      });
   });
 
   it.runIf(kind === 'postgres')('run once, however many processes start together', async () => {

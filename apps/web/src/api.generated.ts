@@ -954,6 +954,12 @@ export interface components {
              */
             text?: string | null;
         };
+        OpeningDto: {
+            /** @enum {string} */
+            at: "none" | "shoulder" | "shoulders" | "back" | "front";
+            /** @description Of each place that opens; default: as far as the head needs. */
+            length?: components["schemas"]["ChosenLengthDto"] | null;
+        };
         DesignDto: {
             /** @enum {string} */
             silhouette: "pullover" | "cardigan" | "vest";
@@ -981,6 +987,8 @@ export interface components {
             layer?: components["schemas"]["LayerDto"] | null;
             /** @description Centre-back length of a custom length: finished back neck edge to hem. */
             customLength?: components["schemas"]["ChosenLengthDto"] | null;
+            /** @description Default: none where the head passes without; else at a shoulder, at both, or at the back. */
+            opening?: components["schemas"]["OpeningDto"] | null;
             /** @description Depth of the neck band, and of a vest’s armhole bands. */
             band?: components["schemas"]["ChosenLengthDto"] | null;
             /** @description Width of a cardigan’s front band. */
@@ -989,6 +997,8 @@ export interface components {
             overlap?: components["schemas"]["ChosenLengthDto"] | null;
             /** @description Depth of the rib at hem and cuff. */
             rib?: components["schemas"]["ChosenLengthDto"] | null;
+            /** @description The maker’s own cuff, finished: its flat width. */
+            cuffWidth?: components["schemas"]["ChosenLengthDto"] | null;
             /** @description The maker’s own neck, finished: its width. */
             neckWidth?: components["schemas"]["ChosenLengthDto"] | null;
             /** @description The maker’s own neck, finished: its depth in front. */
@@ -1001,6 +1011,12 @@ export interface components {
         RulesDto: {
             /** @description Fabric thickness for which an ease is said (t₀): worsted stockinette. In mm. Default: 3. */
             "ordinary-thickness"?: number | null;
+            /** @description A fabric that was pulled and gives less than this is stiff, and wears smaller. Default: 0.1. */
+            "stiff-below"?: number | null;
+            /** @description What a stiff fabric adds to a girth, for each share of stretch that it lacks. Default: 0.25. */
+            "stiff-share"?: number | null;
+            /** @description The most a stiff fabric adds to a girth. In mm. Default: 20. */
+            "stiff-most"?: number | null;
             /** @description Closer end of the very close ease band. In mm. Default: -100. */
             "ease-very-close-from"?: number | null;
             /** @description Looser end of the very close ease band. In mm. Default: -50. */
@@ -1023,7 +1039,7 @@ export interface components {
             "ease-oversized-to"?: number | null;
             /** @description Ease at the hip: the chosen ease, at most this. In mm. Default: 25. */
             "hip-ease-most"?: number | null;
-            /** @description Share of the chosen ease at the upper arm. Default: 0.35. */
+            /** @description Share of the chosen ease at the upper arm. Default: 0.5. */
             "upper-arm-ease"?: number | null;
             /** @description The same where the chosen ease is negative. Default: 0.2. */
             "upper-arm-negative-ease"?: number | null;
@@ -1031,15 +1047,23 @@ export interface components {
             "wrist-room"?: number | null;
             /** @description Share of the chosen ease at the wrist. Default: 0.15. */
             "wrist-ease"?: number | null;
+            /** @description Hand girth with the thumb tucked in, times the hand girth. Default: 1.12. */
+            "hand-tucked"?: number | null;
+            /** @description A cuff stays above the hand where it is at most this many times as wide round. Default: 1.08. */
+            "cuff-stays-share"?: number | null;
+            /** @description How wide a knitted rib is beside what lies above it on the same stitches. Default: 0.8. */
+            "rib-draws-in-knit"?: number | null;
+            /** @description The same of a crocheted rib. Default: 1. */
+            "rib-draws-in-crochet"?: number | null;
             /** @description Share of the chosen ease across the back. Default: 0.12. */
             "across-back-ease"?: number | null;
-            /** @description How far a set-in armhole goes below the scye depth. In mm. Default: 13. */
+            /** @description How far a set-in armhole goes below the scye depth. In mm. Default: 8. */
             "armhole-room"?: number | null;
             /** @description Share of the chosen ease in the armhole depth. Default: 0.1. */
             "armhole-ease"?: number | null;
-            /** @description A drop shoulder’s armhole is this much deeper than a set-in one. In mm. Default: 38. */
+            /** @description A drop shoulder’s armhole is this much deeper than a set-in one. In mm. Default: 25. */
             "drop-shoulder-deeper"?: number | null;
-            /** @description A squared drop’s armhole is this much deeper than a set-in one. In mm. Default: 25. */
+            /** @description A squared drop’s armhole is this much deeper than a set-in one. In mm. Default: 15. */
             "squared-drop-deeper"?: number | null;
             /** @description A raglan, from the nape, is this much deeper than a set-in armhole. In mm. Default: 30. */
             "raglan-deeper"?: number | null;
@@ -1081,16 +1105,38 @@ export interface components {
             "boat-shoulders"?: number | null;
             /** @description Front and back depth of a boat neck. In mm. Default: 25. */
             "boat-depth"?: number | null;
-            /** @description Depth of the neck band (and of a vest’s armhole bands). In mm. Default: 25. */
+            /** @description Depth of the neck band (and of a vest’s armhole bands), of a thin fabric. In mm. Default: 25. */
             "band-depth"?: number | null;
+            /** @description The deepest that a thick fabric makes the bands. In mm. Default: 35. */
+            "band-most"?: number | null;
+            /** @description The shallowest that narrow shoulders make the bands. In mm. Default: 10. */
+            "band-least"?: number | null;
+            /** @description How many thicknesses of the fabric a band is deep, between those. Default: 4. */
+            "band-thicknesses"?: number | null;
             /** @description Width of a cardigan’s front band. In mm. Default: 30. */
             "front-band-width"?: number | null;
-            /** @description Depth of the rib at hem and cuff. In mm. Default: 50. */
+            /** @description Depth of the rib at hem and cuff, of a thin fabric. In mm. Default: 50. */
             "rib-depth"?: number | null;
-            /** @description The neck is widened until it passes the head girth times this. Default: 1.02. */
-            "head-margin"?: number | null;
-            /** @description The most a neck is widened for the head. Default: 2. */
-            "neck-widened-most"?: number | null;
+            /** @description The deepest that a thick fabric makes the rib. In mm. Default: 70. */
+            "rib-most"?: number | null;
+            /** @description The shallowest that a short body makes the rib. In mm. Default: 20. */
+            "rib-least"?: number | null;
+            /** @description How many thicknesses of the fabric the rib is deep, between those. Default: 7. */
+            "rib-thicknesses"?: number | null;
+            /** @description What head and hand pass is made for this many times their need, at least. Default: 1.02. */
+            "safety-share"?: number | null;
+            /** @description Or for this many standard uncertainties more than it. Default: 1.75. */
+            "safety-factor"?: number | null;
+            /** @description The most by which a neck is made larger for the head, a share of it. Default: 0.5. */
+            "neck-widened-more"?: number | null;
+            /** @description A neck is made wider for the head until it takes this share of the back, bands included. Default: 0.65. */
+            "neck-widened-share"?: number | null;
+            /** @description How many times its size a neck is that opens. Default: 1.2. */
+            "neck-opened-scale"?: number | null;
+            /** @description The shortest opening of a neck. In mm. Default: 40. */
+            "opening-least"?: number | null;
+            /** @description The longest opening at the back or the front that is asked for without its length. In mm. Default: 150. */
+            "opening-most"?: number | null;
             /** @description What a neck leaves of the back’s width, so that it stays on. In mm. Default: 60. */
             "neck-from-shoulders"?: number | null;
             /** @description The least width of a shoulder. In mm. Default: 30. */
@@ -1113,6 +1159,10 @@ export interface components {
             "armhole-curve-share"?: number | null;
             /** @description The most that height may be. In mm. Default: 80. */
             "armhole-curve-most"?: number | null;
+            /** @description An armhole is deep enough for the arm times this. Default: 1.02. */
+            "armhole-margin"?: number | null;
+            /** @description An armhole is deep enough for a cap of this share of its depth. Default: 0.5. */
+            "cap-height-least-share"?: number | null;
             /** @description Half of a cap’s top edge as a share of half the sleeve’s top. Default: 0.22. */
             "cap-top-share"?: number | null;
             /** @description A raglan back’s neck edge as a share of the neck width. Default: 0.9. */
@@ -1123,20 +1173,22 @@ export interface components {
             "raglan-top-sleeve-share"?: number | null;
             /** @description Underarm bind-off of a raglan as a share of the panel. Default: 0.05. */
             "raglan-bind-off-share"?: number | null;
-            /** @description How far a raglan sleeve’s depth may differ from the body’s. Default: 0.2. */
+            /** @description How far a raglan sleeve’s depth may differ from the body’s. Default: 0.25. */
             "raglan-difference-most"?: number | null;
             /** @description How far a length may be rounded where no check forbids it. In mm. Default: 10. */
             "length-room"?: number | null;
             /** @description How far a girth may be rounded for an ease outside every band. In mm. Default: 25. */
             "bare-ease-room"?: number | null;
-            /** @description Hand girth with the thumb tucked in, times the hand girth. Default: 1.12. */
-            "hand-tucked"?: number | null;
             /** @description Plain body below the underarm, besides the rib. In mm. Default: 20. */
             "body-below-underarm"?: number | null;
             /** @description Plain sleeve below the underarm, besides the rib. In mm. Default: 40. */
             "sleeve-below-underarm"?: number | null;
-            /** @description How far the seam under the arm may differ from the arm’s own length. In mm. Default: 40. */
-            "underarm-difference-most"?: number | null;
+            /** @description An armhole may lie this far below the armpit and take nothing from the sleeve. In mm. Default: 25. */
+            "underarm-room"?: number | null;
+            /** @description How far the seam under the arm may differ from the arm’s own length. In mm. Default: 50. */
+            "under-the-arm-difference-most"?: number | null;
+            /** @description How far it may differ from what the way over the shoulder leaves. In mm. Default: 50. */
+            "along-the-top-difference-most"?: number | null;
             /** @description The bust line lies this far below the scye level. In mm. Default: 50. */
             "bust-line-below-scye"?: number | null;
             /** @description The steepest sleeve: width lost on each side over length. Default: 0.5. */
@@ -1147,12 +1199,14 @@ export interface components {
             "seam-difference-most"?: number | null;
             /** @description ... or by this share of the longer. Default: 0.03. */
             "seam-difference-share"?: number | null;
-            /** @description Below this ease the main fabric’s stretch counts at arm, armhole and hip. In mm. Default: 50. */
+            /** @description Below this ease the main fabric’s stretch counts at arm and armhole. In mm. Default: 50. */
             "close-ease"?: number | null;
             /** @description Standard uncertainty of the making, a share of a girth. Default: 0.01. */
             making?: number | null;
             /** @description A check is tight where the chance of failing is above this. Default: 0.05. */
             "tight-chance"?: number | null;
+            /** @description The same of a check of comfort. Default: 0.25. */
+            "tight-chance-comfort"?: number | null;
             /** @description Above this weight in grams long pieces drop. Default: 600. */
             "heavy-grams"?: number | null;
             /** @description A child’s constants shrink in proportion to the chest below this. In mm. Default: 920. */
@@ -1327,9 +1381,9 @@ export interface components {
         };
         MadePieceDto: {
             /** @enum {string} */
-            piece: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band";
+            piece: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band" | "armhole-band";
             /** @enum {string} */
-            name: "width" | "hem-width" | "cross-back-width" | "centre-back-length" | "shoulder-to-hem" | "body-to-underarm" | "armhole-depth" | "armhole-inset" | "underarm-bind-off" | "shoulder-width" | "shoulder-fall" | "neck-width" | "front-neck-depth" | "back-neck-depth" | "neck-edge" | "front-edge" | "band-depth" | "band-overlap" | "rib-depth" | "sleeve-length" | "underarm-seam" | "sleeve-top-width" | "cuff-width" | "cap-height" | "cap-top-width" | "raglan-depth" | "raglan-bind-off" | "sleeve-raglan-depth";
+            name: "width" | "hem-width" | "cross-back-width" | "centre-back-length" | "shoulder-to-hem" | "body-to-underarm" | "armhole-depth" | "armhole-inset" | "underarm-bind-off" | "shoulder-width" | "shoulder-fall" | "neck-width" | "front-neck-depth" | "back-neck-depth" | "neck-edge" | "armhole-edge" | "front-edge" | "band-depth" | "band-overlap" | "rib-depth" | "sleeve-length" | "underarm-seam" | "sleeve-top-width" | "cuff-width" | "above-rib-width" | "cap-height" | "cap-top-width" | "raglan-depth" | "raglan-bind-off" | "sleeve-raglan-depth";
             /** @description A number in `unit`. */
             value?: number | null;
             /**
@@ -2273,6 +2327,16 @@ export interface components {
              * @enum {string}
              */
             basis: "body" | "garment" | "both";
+            /** @description Where the neck opens. */
+            opening: {
+                /**
+                 * @description Where; none for a neck that does not.
+                 * @enum {string}
+                 */
+                at: "none" | "shoulder" | "shoulders" | "back" | "front";
+                /** @description How far, at each place that opens, in the sheet’s unit; 0 for none. */
+                length: number;
+            };
             /** @description Ease at the chest; lengths in the sheet’s unit. */
             ease: {
                 /**
@@ -2359,10 +2423,10 @@ export interface components {
         /** @description A dimension of the finished garment, laid flat. */
         TargetSheetAssembledDimension: {
             /**
-             * @description chest-width: across the finished garment just under the arms, laid flat; half the flat girth; hem-width: across the lower edge; cross-back-width: from armhole edge to armhole edge across the back; centre-back-length: down the middle of the back, from the neck edge to the hem; shoulder-to-hem: straight down from the high point of the shoulder to the hem; body-to-underarm: from the hem up to the underarm, rib included; armhole-depth: straight up from the underarm to the shoulder edge; shoulder-width: one shoulder, from neck edge to armhole edge, straight across; shoulder-fall: how much lower the shoulder edge is than the high point of the shoulder; neck-width: across the neck between the high points of the shoulders; front-neck-depth: from the line between the high points down to the front neck edge (a V: to its point); back-neck-depth: from the line between the high points down to the back neck edge; neck-opening: all round the finished neck edge; raglan-depth: straight up from the underarm to the neck end of the raglan edge, on the body; sleeve-top-width: across the sleeve at the underarm, its widest; sleeve-length: the whole sleeve piece, cuff edge to its highest point; underarm-seam: along the sleeve from the cuff edge to the underarm; cuff-width: across the cuff; neck-to-cuff: from the middle of the back neck over the shoulder to the cuff edge; band-depth: depth of the band, from pick-up to its free edge; band-overlap: how far one front band lies over the other when closed; rib-depth: depth of the ribbing at the lower edge.
+             * @description chest-width: across the finished garment just under the arms, laid flat; half the flat girth; hem-width: across the lower edge; cross-back-width: from armhole edge to armhole edge across the back; centre-back-length: down the middle of the back, from the neck edge to the hem; shoulder-to-hem: straight down from the high point of the shoulder to the hem; body-to-underarm: from the hem up to the underarm, rib included; armhole-depth: straight up from the underarm to the shoulder edge; shoulder-width: one shoulder, from neck edge to armhole edge, straight across; shoulder-fall: how much lower the shoulder edge is than the high point of the shoulder; neck-width: across the neck between the high points of the shoulders; front-neck-depth: from the line between the high points down to the front neck edge (a V: to its point); back-neck-depth: from the line between the high points down to the back neck edge; neck-opening: all round the finished neck edge; opening-length: how far the neck opens, at each place that opens; raglan-depth: straight up from the underarm to the neck end of the raglan edge, on the body; sleeve-top-width: across the sleeve at the underarm, its widest; sleeve-length: the whole sleeve piece, cuff edge to its highest point; underarm-seam: along the sleeve from the cuff edge to the underarm; cuff-width: across the cuff; neck-to-cuff: from the middle of the back neck over the shoulder to the cuff edge; band-depth: depth of the band, from pick-up to its free edge; band-overlap: how far one front band lies over the other when closed; rib-depth: depth of the ribbing at the lower edge.
              * @enum {string}
              */
-            name: "chest-width" | "hem-width" | "cross-back-width" | "centre-back-length" | "shoulder-to-hem" | "body-to-underarm" | "armhole-depth" | "shoulder-width" | "shoulder-fall" | "neck-width" | "front-neck-depth" | "back-neck-depth" | "neck-opening" | "raglan-depth" | "sleeve-top-width" | "sleeve-length" | "underarm-seam" | "cuff-width" | "neck-to-cuff" | "band-depth" | "band-overlap" | "rib-depth";
+            name: "chest-width" | "hem-width" | "cross-back-width" | "centre-back-length" | "shoulder-to-hem" | "body-to-underarm" | "armhole-depth" | "shoulder-width" | "shoulder-fall" | "neck-width" | "front-neck-depth" | "back-neck-depth" | "neck-opening" | "opening-length" | "raglan-depth" | "sleeve-top-width" | "sleeve-length" | "underarm-seam" | "cuff-width" | "neck-to-cuff" | "band-depth" | "band-overlap" | "rib-depth";
             /** @description As worn: washed, finished, laid flat, in the sheet’s unit; null where there is no advice. */
             value: number | null;
             /** @description Standard uncertainty of the value, in the sheet’s unit. */
@@ -2371,10 +2435,21 @@ export interface components {
             low?: number;
             /** @description The most it may be rounded to, all else kept, in the sheet’s unit. value ≤ high. */
             high?: number;
-            /** @description What moves when this one is rounded: the other dimension’s name, and by how much a unit of rounding. */
+            /** @description All that moves when this one is rounded, each by its slope times the change. Every other number of the sheet stays; what is a formula of the numbers alone, as the length of an edge, is worked out from them. */
             follows?: {
-                [key: string]: number;
-            };
+                /**
+                 * @description The piece it stands on, or the finished garment.
+                 * @enum {string}
+                 */
+                piece: "assembled" | "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band" | "armhole-band";
+                /**
+                 * @description Its name there.
+                 * @enum {string}
+                 */
+                name: "chest-width" | "hem-width" | "cross-back-width" | "centre-back-length" | "shoulder-to-hem" | "body-to-underarm" | "armhole-depth" | "shoulder-width" | "shoulder-fall" | "neck-width" | "front-neck-depth" | "back-neck-depth" | "neck-opening" | "opening-length" | "raglan-depth" | "sleeve-top-width" | "sleeve-length" | "underarm-seam" | "cuff-width" | "neck-to-cuff" | "band-depth" | "band-overlap" | "rib-depth" | "width" | "armhole-inset" | "underarm-bind-off" | "neck-edge" | "armhole-edge" | "front-edge" | "above-rib-width" | "cap-height" | "cap-top-width" | "raglan-bind-off" | "sleeve-raglan-depth";
+                /** @description Unit a unit; −0.5: half as much the other way. */
+                slope: number;
+            }[];
             /** @description The terms that add up to the value; empty where there is none. */
             because: components["schemas"]["TargetSheetBecause"][];
             noAdvice?: components["schemas"]["TargetSheetNoAdvice"];
@@ -2382,10 +2457,10 @@ export interface components {
         /** @description A dimension of one piece, before it is joined. */
         TargetSheetPieceDimension: {
             /**
-             * @description width: across the piece just under the arms, before it is joined; hem-width: across the lower edge; cross-back-width: from armhole edge to armhole edge across the back; centre-back-length: down the middle of the back, from the neck edge to the hem; shoulder-to-hem: straight down from the high point of the shoulder to the hem; body-to-underarm: from the hem up to the underarm, rib included; armhole-depth: straight up from the underarm to the shoulder edge; armhole-inset: how far each armhole edge lies in from the side edge; underarm-bind-off: what is bound off at each side at the underarm; shoulder-width: one shoulder, from neck edge to armhole edge, straight across; shoulder-fall: how much lower the shoulder edge is than the high point of the shoulder; neck-width: across the neck between the high points of the shoulders; front-neck-depth: from the line between the high points down to the front neck edge (a V: to its point); back-neck-depth: from the line between the high points down to the back neck edge; neck-edge: along the edge of the neck on the piece, or where the band is picked up; front-edge: along the straight front edge of a cardigan, where its band goes; band-depth: depth of the band, from pick-up to its free edge; band-overlap: how far one front band lies over the other when closed; rib-depth: depth of the ribbing at the lower edge; sleeve-length: the whole sleeve piece, cuff edge to its highest point; underarm-seam: along the sleeve from the cuff edge to the underarm; sleeve-top-width: across the sleeve at the underarm, its widest; cuff-width: across the cuff; cap-height: from the underarm up to the top of the sleeve cap; cap-top-width: across the straight top of the sleeve piece; raglan-depth: straight up from the underarm to the neck end of the raglan edge, on the body; raglan-bind-off: what is bound off at each side at the underarm before the raglan edge; sleeve-raglan-depth: straight up from the underarm to the neck end of the raglan edge, on the sleeve.
+             * @description width: across the piece just under the arms, before it is joined; hem-width: across the lower edge; cross-back-width: from armhole edge to armhole edge across the back; centre-back-length: down the middle of the back, from the neck edge to the hem; shoulder-to-hem: straight down from the high point of the shoulder to the hem; body-to-underarm: from the hem up to the underarm, rib included; armhole-depth: straight up from the underarm to the shoulder edge; armhole-inset: how far each armhole edge lies in from the side edge; underarm-bind-off: what is bound off at each side at the underarm; shoulder-width: one shoulder, from neck edge to armhole edge, straight across; shoulder-fall: how much lower the shoulder edge is than the high point of the shoulder; neck-width: across the neck between the high points of the shoulders; front-neck-depth: from the line between the high points down to the front neck edge (a V: to its point); back-neck-depth: from the line between the high points down to the back neck edge; neck-edge: along the edge of the neck on the piece, or where the band is picked up; armhole-edge: all along the edge of an armhole on the pieces, where its band is picked up; front-edge: along the straight front edge of a cardigan, where its band goes; band-depth: depth of the band, from pick-up to its free edge; band-overlap: how far one front band lies over the other when closed; rib-depth: depth of the ribbing at the lower edge; sleeve-length: the whole sleeve piece, cuff edge to its highest point; underarm-seam: along the sleeve from the cuff edge to the underarm; sleeve-top-width: across the sleeve at the underarm, its widest; cuff-width: across the cuff; above-rib-width: across the sleeve where it begins above the rib of its cuff; cap-height: from the underarm up to the top of the sleeve cap; cap-top-width: across the straight top of the sleeve piece; raglan-depth: straight up from the underarm to the neck end of the raglan edge, on the body; raglan-bind-off: what is bound off at each side at the underarm before the raglan edge; sleeve-raglan-depth: straight up from the underarm to the neck end of the raglan edge, on the sleeve.
              * @enum {string}
              */
-            name: "width" | "hem-width" | "cross-back-width" | "centre-back-length" | "shoulder-to-hem" | "body-to-underarm" | "armhole-depth" | "armhole-inset" | "underarm-bind-off" | "shoulder-width" | "shoulder-fall" | "neck-width" | "front-neck-depth" | "back-neck-depth" | "neck-edge" | "front-edge" | "band-depth" | "band-overlap" | "rib-depth" | "sleeve-length" | "underarm-seam" | "sleeve-top-width" | "cuff-width" | "cap-height" | "cap-top-width" | "raglan-depth" | "raglan-bind-off" | "sleeve-raglan-depth";
+            name: "width" | "hem-width" | "cross-back-width" | "centre-back-length" | "shoulder-to-hem" | "body-to-underarm" | "armhole-depth" | "armhole-inset" | "underarm-bind-off" | "shoulder-width" | "shoulder-fall" | "neck-width" | "front-neck-depth" | "back-neck-depth" | "neck-edge" | "armhole-edge" | "front-edge" | "band-depth" | "band-overlap" | "rib-depth" | "sleeve-length" | "underarm-seam" | "sleeve-top-width" | "cuff-width" | "above-rib-width" | "cap-height" | "cap-top-width" | "raglan-depth" | "raglan-bind-off" | "sleeve-raglan-depth";
             /**
              * @description across: stitches make it; along: rows make it.
              * @enum {string}
@@ -2404,10 +2479,21 @@ export interface components {
             low?: number;
             /** @description The most it may be rounded to, all else kept, in the sheet’s unit. value ≤ high. */
             high?: number;
-            /** @description What moves when this one is rounded: the other dimension’s name, and by how much a unit of rounding. */
+            /** @description All that moves when this one is rounded, each by its slope times the change. Every other number of the sheet stays; what is a formula of the numbers alone, as the length of an edge, is worked out from them. */
             follows?: {
-                [key: string]: number;
-            };
+                /**
+                 * @description The piece it stands on, or the finished garment.
+                 * @enum {string}
+                 */
+                piece: "assembled" | "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band" | "armhole-band";
+                /**
+                 * @description Its name there.
+                 * @enum {string}
+                 */
+                name: "chest-width" | "hem-width" | "cross-back-width" | "centre-back-length" | "shoulder-to-hem" | "body-to-underarm" | "armhole-depth" | "shoulder-width" | "shoulder-fall" | "neck-width" | "front-neck-depth" | "back-neck-depth" | "neck-opening" | "opening-length" | "raglan-depth" | "sleeve-top-width" | "sleeve-length" | "underarm-seam" | "cuff-width" | "neck-to-cuff" | "band-depth" | "band-overlap" | "rib-depth" | "width" | "armhole-inset" | "underarm-bind-off" | "neck-edge" | "armhole-edge" | "front-edge" | "above-rib-width" | "cap-height" | "cap-top-width" | "raglan-bind-off" | "sleeve-raglan-depth";
+                /** @description Unit a unit; −0.5: half as much the other way. */
+                slope: number;
+            }[];
             /** @description The terms that add up to the value; empty where there is none. */
             because: components["schemas"]["TargetSheetBecause"][];
             noAdvice?: components["schemas"]["TargetSheetNoAdvice"];
@@ -2426,7 +2512,7 @@ export interface components {
              * @description The piece it is joined to.
              * @enum {string}
              */
-            with: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band";
+            with: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band" | "armhole-band";
             /** @description Of the joined edge, in the sheet’s unit; the same on both pieces. */
             length: number;
         };
@@ -2436,7 +2522,7 @@ export interface components {
              * @description Which piece.
              * @enum {string}
              */
-            piece: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band";
+            piece: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band" | "armhole-band";
             /** @description How many in all. */
             make: number;
             /** @description How many of them are mirror images of the outline. */
@@ -2456,22 +2542,24 @@ export interface components {
         /** @description Whether it goes on and stays on: holds where need ≤ have. The numbers are absent where the verdict is unknown or n/a. */
         TargetSheetCheck: {
             /**
-             * @description head-through-neck: round the head, against the neck opening pulled open; hand-through-cuff: round the hand with the thumb tucked in, against the cuff pulled open; cuff-stays: the inside of the cuff, against the hand that keeps it up; upper-arm: round the upper arm, against the inside of the sleeve; armhole: round the arm’s root, against the inside of the armhole; over-the-shoulders: chest and raised arms, against the narrowest part of the body pulled open; hip: round the hip, against the inside of the hem; negative-ease: the stretch the fit asks for, against the stretch the fabric has (ratios); neck-on-shoulders: the neck width, against what the shoulders can hold; body-below-underarm: the least length below the underarm, against the length there is; sleeve-below-underarm: the least sleeve below the underarm, against the length there is; under-the-arm: how far the underarm seam is from the body’s own, against 40 mm; neck-depth: how deep the neck is, against the bust line; sleeve-taper: how fast the sleeve widens, against what works well (ratios); front-and-back: how much longer the front of the body is than its back, against what a straight front hides; seam: the difference of two edges that are joined, against what can be eased in; nape-to-cuff: how far the made sleeve is off the body’s nape to cuff, against 10 mm.
+             * @description head-through-neck: round the head, against the neck opening pulled open; hand-through-cuff: round the hand with the thumb tucked in, against the cuff pulled open; cuff-stays: the inside of the cuff, against the hand with the root of its thumb; upper-arm: round the upper arm, against the inside of the sleeve; armhole: round the arm’s root, against the inside of the armhole; over-the-shoulders: chest and raised arms, against the narrowest part of the body pulled open; hip: round the hip, against the inside of the hem; negative-ease: the stretch the fit asks for, against the stretch the fabric has (ratios); neck-on-shoulders: the neck width, against what the shoulders can hold; body-below-underarm: the least length below the underarm, against the length there is; sleeve-below-underarm: the least sleeve below the underarm, against the length there is; under-the-arm: how far the underarm seam is from the body’s own, against 50 mm; neck-depth: how deep the neck is, against the bust line; sleeve-taper: how fast the sleeve widens, against what works well (ratios); front-and-back: how much longer the front of the body is than its back, against what a straight front hides; seam: the difference of two edges that are joined, against what can be eased in; nape-to-cuff: how far the made sleeve is off the body’s nape to cuff, against 10 mm; along-the-top: how far the sleeve is from the body’s nape to cuff, against 50 mm; raglan-slope: how far the raglan’s rise on the sleeve differs from that on the body, against a quarter (ratios).
              * @enum {string}
              */
-            check: "head-through-neck" | "hand-through-cuff" | "cuff-stays" | "upper-arm" | "armhole" | "over-the-shoulders" | "hip" | "negative-ease" | "neck-on-shoulders" | "body-below-underarm" | "sleeve-below-underarm" | "under-the-arm" | "neck-depth" | "sleeve-taper" | "front-and-back" | "seam" | "nape-to-cuff";
+            check: "head-through-neck" | "hand-through-cuff" | "cuff-stays" | "upper-arm" | "armhole" | "over-the-shoulders" | "hip" | "negative-ease" | "neck-on-shoulders" | "body-below-underarm" | "sleeve-below-underarm" | "under-the-arm" | "neck-depth" | "sleeve-taper" | "front-and-back" | "seam" | "nape-to-cuff" | "along-the-top" | "raglan-slope";
+            /** @description A matter of comfort: it never fails, and limits no rounding. */
+            comfort: boolean;
             /**
-             * @description fine; tight: holds, but the chance of failing is above 5 %; fails; unknown: a measure is missing; n/a: does not apply.
+             * @description fine; tight: holds, but the chance that it does not is above 5 % (of comfort: 25 %); fails; poor: a matter of comfort that does not hold: it can be made and worn, and would not sit well; unknown: a measure is missing; n/a: does not apply.
              * @enum {string}
              */
-            verdict: "fine" | "tight" | "fails" | "unknown" | "n/a";
-            /** @description What is needed, in the sheet’s unit; a plain ratio for negative-ease and sleeve-taper. */
+            verdict: "fine" | "tight" | "fails" | "poor" | "unknown" | "n/a";
+            /** @description What is needed, in the sheet’s unit; a plain ratio for negative-ease, sleeve-taper and raglan-slope. */
             need?: number;
-            /** @description What there is, in the sheet’s unit; a plain ratio for negative-ease and sleeve-taper. */
+            /** @description What there is, in the sheet’s unit; a plain ratio for negative-ease, sleeve-taper and raglan-slope. */
             have?: number;
-            /** @description have − need, in the sheet’s unit; a plain ratio for negative-ease and sleeve-taper. */
+            /** @description have − need, in the sheet’s unit; a plain ratio for negative-ease, sleeve-taper and raglan-slope. */
             margin?: number;
-            /** @description Standard uncertainty of the margin, in the sheet’s unit; a plain ratio for negative-ease and sleeve-taper. */
+            /** @description Standard uncertainty of the margin, in the sheet’s unit; a plain ratio for negative-ease, sleeve-taper and raglan-slope. */
             u?: number;
             /** @description Probability that it does not hold, the making included. */
             chanceOfFailing?: number;
@@ -2491,7 +2579,7 @@ export interface components {
                 params?: Record<string, never>;
                 /** @description In words. */
                 text: string;
-                /** @description What to choose instead. A name that ends in Mm is a length in millimetres, whatever the sheet’s unit: in a request it is the design’s field of that name without Mm, as value and unit. rules/<name> is a number of that name among the rules. Any other is the design’s field of that name. */
+                /** @description What to choose instead. A name that ends in Mm is a length in millimetres, whatever the sheet’s unit: in a request it is the design’s field of that name without Mm, as value and unit. rules/<name> is a number of that name among the rules. opening is a place: in a request, the at of the design’s opening. Any other is the design’s field of that name. */
                 change: {
                     [key: string]: number | string;
                 };

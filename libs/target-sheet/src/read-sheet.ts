@@ -1,3 +1,4 @@
+import { fromEarlier } from './from-earlier.ts';
 import { targetSheetSchema } from './schema/target-sheet-schema.ts';
 import { validateAgainst } from './schema/validate.ts';
 import { sheetError } from './sheet-error.ts';
@@ -9,12 +10,13 @@ const MAJOR = Number(VERSION.split('.')[0]);
 const NAMED = 3;
 
 /**
- * A sheet from parsed JSON, as it is: fields a newer minor version added are kept. Its structure is checked against the
+ * A sheet from parsed JSON, as it is, or in the shape of now where its shape is an earlier one: fields a newer minor version added are kept. Its structure is checked against the
  * schema, not its sums.
  *
  * @throws DomainError `sheet-format-unknown`, `sheet-version-too-new`, or `sheet-invalid` with the first flaw's pointer.
  */
-export function readSheet(json: unknown): TargetSheet {
+export function readSheet(given: unknown): TargetSheet {
+  const json = fromEarlier(given);
   const { format, version } = headOf(json);
   if (format !== FORMAT) throw sheetError('sheet-format-unknown', { format: FORMAT }, isRecord(json) ? '/format' : '');
   const major = typeof version === 'string' ? Number(/^(\d+)\.\d+$/.exec(version)?.[1]) : NaN;

@@ -1,3 +1,4 @@
+import type { DrawnOpening } from './drawing/draw-opening.ts';
 import type { Measure } from './drawing/draw-piece.ts';
 import type { PlacedPiece } from './drawing/flow.ts';
 import { TEXT_SIZE } from './drawing/label.ts';
@@ -37,6 +38,7 @@ function pieceGroup(piece: PlacedPiece): string {
       ? []
       : [`<polygon points="${outline}" fill="none" stroke="currentColor" stroke-width="2" stroke-linejoin="round"/>`]),
     ...piece.measures.map(measure),
+    ...piece.openings.map(opening),
     ...piece.words.map((words, index) => text(words.text, words.at, 'start', index === 0 ? ' font-weight="600"' : '')),
     '</g>',
   ].join('\n');
@@ -54,6 +56,15 @@ function measure({ name, from, to, label, labelAt, upright, anchor }: Measure): 
     '</g>',
   ].join('');
 }
+
+/** An opening is a row of dots, as of buttons. */
+const opening = ({ from, to, label, labelAt }: DrawnOpening): string =>
+  [
+    '<g data-dimension="opening-length">',
+    `<path d="M${point(from)}L${point(to)}" fill="none" stroke="currentColor" stroke-width="6" stroke-linecap="round" stroke-dasharray="0 9"/>`,
+    ...(label === null ? [] : [text(label, labelAt, 'start', ' dy="0.35em"')]),
+    '</g>',
+  ].join('');
 
 const path = (d: string, width: number, opacity: number): string =>
   `<path d="${d}" fill="none" stroke="currentColor" stroke-width="${width}" stroke-opacity="${opacity}"/>`;

@@ -1,5 +1,7 @@
+import { OPENING_PLACES } from '#fit';
 import { GRAMS_PER_UNIT, MM_PER_UNIT } from '#measure';
 import type { DesignLength, DesignNotes } from '../notebook/notebook.ts';
+import { empty } from '../notebook/blank.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
 
 const LENGTH_OF: Readonly<Record<string, DesignLength>> = {
@@ -8,6 +10,7 @@ const LENGTH_OF: Readonly<Record<string, DesignLength>> = {
   frontBandMm: 'frontBand',
   overlapMm: 'overlap',
   ribMm: 'rib',
+  cuffWidthMm: 'cuffWidth',
   neckWidthMm: 'neckWidth',
   frontNeckDepthMm: 'frontNeckDepth',
   backNeckDepthMm: 'backNeckDepth',
@@ -26,12 +29,19 @@ export function applyRemedy(
 }
 
 function applied(notes: DesignNotes, field: string, to: number | string, tape: Tape): DesignNotes {
-  if (typeof to === 'string') return CHOICES.some((choice) => choice === field) ? { ...notes, [field]: to } : notes;
+  if (typeof to === 'string') return chosen(notes, field, to, tape);
   if (field.startsWith(RULE)) return { ...notes, rules: { ...notes.rules, [field.slice(RULE.length)]: to } };
   if (field === 'easeMm') return { ...notes, ease: 'own', ownEase: lengthText(to, tape) };
   if (field === 'easeChangeMm') return { ...notes, easeChange: lengthText(to, tape) };
   const length = LENGTH_OF[field];
   return length === undefined ? notes : { ...notes, lengths: { ...notes.lengths, [length]: lengthText(to, tape) } };
+}
+
+/** A neck that is to open elsewhere opens as far as the head needs. */
+function chosen(notes: DesignNotes, field: string, to: string, tape: Tape): DesignNotes {
+  const at = OPENING_PLACES.find((place) => place === to);
+  if (field === 'opening' && at !== undefined) return { ...notes, opening: { at, length: empty(tape) } };
+  return CHOICES.some((choice) => choice === field) ? { ...notes, [field]: to } : notes;
 }
 
 /** A length as text for a field, exact to a tenth of a millimetre. */

@@ -7,6 +7,7 @@ import { say } from '../messages.ts';
 import type { DesignNotes } from '../notebook/notebook.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
 import { DesignLengthField } from './DesignLengthField.tsx';
+import { OpeningFields } from './OpeningFields.tsx';
 import { Sketch } from './Sketch.tsx';
 import { writeDesign } from './write-design.ts';
 
@@ -16,12 +17,13 @@ export const DesignChoices = memo(function DesignChoices({
   silhouette,
   construction,
   neckline,
+  opening,
   length,
   customLength,
   hem,
   basis,
   tape,
-}: Pick<DesignNotes, 'title' | 'silhouette' | 'construction' | 'neckline' | 'length' | 'hem' | 'basis'> & {
+}: Pick<DesignNotes, 'title' | 'silhouette' | 'construction' | 'neckline' | 'opening' | 'length' | 'hem' | 'basis'> & {
   readonly customLength: Typed | undefined;
   readonly tape: Tape;
 }) {
@@ -63,6 +65,7 @@ export const DesignChoices = memo(function DesignChoices({
         }))}
         onValue={(to) => writeDesign((it) => ({ ...it, neckline: to }))}
       />
+      {silhouette !== 'cardigan' && <OpeningFields opening={opening} construction={construction} tape={tape} />}
       <Choice
         legend={words.length.legend}
         value={length}

@@ -33,6 +33,7 @@ export const DesignFields = memo(function DesignFields({
         silhouette={notes.silhouette}
         construction={notes.construction}
         neckline={notes.neckline}
+        opening={notes.opening}
         length={notes.length}
         customLength={notes.lengths.customLength}
         hem={notes.hem}

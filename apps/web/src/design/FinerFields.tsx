@@ -1,11 +1,17 @@
 import { memo } from 'react';
+import type { Silhouette } from '#fit';
 import { say } from '../messages.ts';
 import { DESIGN_LENGTHS, type DesignLength, type DesignNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { DesignLengthField } from './DesignLengthField.tsx';
 import fieldGrid from '../ui/field-grid.module.css';
 
-const FOR_CARDIGANS: readonly DesignLength[] = ['frontBand', 'overlap'];
+/** Lengths that only some kinds have. */
+const HAVE: Readonly<Partial<Record<DesignLength, readonly Silhouette[]>>> = {
+  frontBand: ['cardigan'],
+  overlap: ['cardigan'],
+  cuffWidth: ['pullover', 'cardigan'],
+};
 
 /** Lengths that the rules give where they are empty. */
 export const FinerFields = memo(function FinerFields({
@@ -14,9 +20,7 @@ export const FinerFields = memo(function FinerFields({
   tape,
 }: Pick<DesignNotes, 'silhouette' | 'lengths'> & { readonly tape: Tape }) {
   const words = say.design;
-  const finer = DESIGN_LENGTHS.filter(
-    (name) => name !== 'customLength' && (silhouette === 'cardigan' || !FOR_CARDIGANS.includes(name)),
-  );
+  const finer = DESIGN_LENGTHS.filter((name) => name !== 'customLength' && (HAVE[name]?.includes(silhouette) ?? true));
   return (
     <details>
       <summary>{words.finer}</summary>

@@ -1,7 +1,10 @@
 import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { showSigned } from '../reading/numbers.ts';
+import { showLength, showSigned } from '../reading/numbers.ts';
+
+const openingOf = ({ opening: { at, length } }: TargetSheet['design'], tape: Tape): string =>
+  [say.design.opening[at], at === 'none' ? '' : showLength(length, tape)].join(' ').trim();
 
 /** The choices of a sheet, each with its name. */
 export function choicesOf({ design }: TargetSheet, tape: Tape): readonly (readonly [name: string, choice: string])[] {
@@ -13,6 +16,7 @@ export function choicesOf({ design }: TargetSheet, tape: Tape): readonly (readon
     [words.silhouette.legend, words.silhouette[design.silhouette]],
     [words.construction, say.construction[design.construction]],
     [words.neckline.legend, words.neckline[design.neckline]],
+    [words.opening.legend, openingOf(design, tape)],
     [words.length.legend, words.length[design.length]],
     [words.ease.legend, ease.join(' ').trim()],
   ];

@@ -57,6 +57,7 @@ export const blankDesign = (tape: Tape): DesignNotes => ({
   ownEase: empty(tape),
   easeChange: empty(tape),
   layer: null,
+  opening: { at: null, length: empty(tape) },
   lengths: {},
   rules: {},
 });

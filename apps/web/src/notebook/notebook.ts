@@ -1,6 +1,6 @@
 import type { BodyDimension, Figure, StoredBody } from '#body';
 import type { Craft, Fibre, Stitch, StoredFabric } from '#fabric';
-import type { Basis, EaseCategory, Hem, LengthChoice, Neckline, Silhouette, StoredDesign } from '#fit';
+import type { Basis, EaseCategory, Hem, LengthChoice, Neckline, OpeningPlace, Silhouette, StoredDesign } from '#fit';
 import type { Construction, Garment, GarmentDimension, Layer, StoredGarment } from '#garment';
 import type { How } from '#measure';
 import type { Collection } from './collection.ts';
@@ -79,6 +79,12 @@ export interface YarnNotes {
   readonly record?: StoredFabric;
 }
 
+/** Where the neck opens, null where that is left to the head, and how far. */
+export interface OpeningNotes {
+  readonly at: OpeningPlace | null;
+  readonly length: Typed;
+}
+
 export interface DesignNotes {
   readonly title: string;
   readonly silhouette: Silhouette;
@@ -93,6 +99,7 @@ export interface DesignNotes {
   readonly ownEase: Typed;
   readonly easeChange: Typed;
   readonly layer: LayerNotes | null;
+  readonly opening: OpeningNotes;
   readonly lengths: Readonly<Partial<Record<DesignLength, Typed>>>;
   /** Overridden rules, by name, in the unit of the rule. */
   readonly rules: Readonly<Record<string, number>>;
@@ -107,6 +114,7 @@ export const DESIGN_LENGTHS = [
   'frontBand',
   'overlap',
   'rib',
+  'cuffWidth',
   'neckWidth',
   'frontNeckDepth',
   'backNeckDepth',

@@ -4,7 +4,7 @@ import type { components } from '../api.generated.ts';
 import { blankDesign, empty } from '../notebook/blank.ts';
 import { DESIGN_LENGTHS, type DesignLength, type DesignNotes, type Notebook } from '../notebook/notebook.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
-import { carrying } from './carrying.ts';
+import { carrying, type Carry } from './carrying.ts';
 import { fromLayerRecord, toLayerRecord } from './garment-record.ts';
 import { fromMeasured, toMeasured, toSize } from './measured.ts';
 import { valueIn } from './read.ts';
@@ -49,6 +49,7 @@ export function toDesignRecord(notes: DesignNotes): DesignRecord {
       () => toSize(notes.easeChange, 'signed'),
     ),
     layer: toLayerRecord(notes, carry),
+    ...openingPart(notes, carry),
     ...(Object.fromEntries(lengths) as Pick<DesignRecord, DesignLength>),
   };
 }
@@ -56,6 +57,21 @@ export function toDesignRecord(notes: DesignNotes): DesignRecord {
 /** A length of her own counts while it is chosen. */
 const belongs = (name: DesignLength, { length }: DesignNotes): boolean =>
   name !== 'customLength' || length === 'custom';
+
+/** The opening of the neck. A cardigan is open in front, and has no choice of it. */
+function openingPart(notes: DesignNotes, carry: Carry<DesignNotes, StoredDesign>): Pick<DesignRecord, 'opening'> {
+  const opening = carry<Field<'opening'>>(
+    (it) => [it.opening, it.silhouette === 'cardigan'],
+    (record) => record.opening,
+    () => writtenOpening(notes),
+  );
+  return opening === null && notes.record === undefined ? {} : { opening };
+}
+
+function writtenOpening({ opening: { at, length }, silhouette }: DesignNotes): Field<'opening'> {
+  if (at === null || silhouette === 'cardigan') return null;
+  return { at, length: at === 'none' ? null : toSize(length, 'length') };
+}
 
 function writtenEase({ ease, place, ownEase }: DesignNotes): NonNullable<DesignRecord['ease']> {
   if (ease !== 'own') return { category: ease, place };
@@ -89,6 +105,7 @@ export function fromDesignRecord(given: DesignRecord, title: string, tape: Tape)
       : { ease: 'own', place: 0.5, ownEase: fromMeasured(ease, 'signed') }),
     easeChange: fromMeasured(record.easeChange, 'signed'),
     layer: fromLayerRecord(record.layer),
+    opening: { at: record.opening?.at ?? null, length: fromMeasured(record.opening?.length, 'length') },
     lengths: Object.fromEntries(lengths),
     record,
   };

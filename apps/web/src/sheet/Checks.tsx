@@ -12,7 +12,7 @@ import { applyRemedy } from '../compute/apply-remedy.ts';
 import textStyles from '../ui/text.module.css';
 import styles from './Checks.module.css';
 
-const ORDER = ['fails', 'unknown', 'tight'] as const;
+const ORDER = ['fails', 'unknown', 'poor', 'tight'] as const;
 
 /** The checks that need attention, worst first, each with buttons for its remedies; the passed checks in one line. */
 export const Checks = memo(function Checks({
@@ -61,6 +61,7 @@ function Verdict({ check }: { readonly check: Check }) {
   return (
     <p className={styles.verdict}>
       <strong>{words.verdict[check.verdict]}</strong> {words.name[check.check]}
+      {check.comfort && <span className={textStyles.hint}> ({words.comfort})</span>}
     </p>
   );
 }
@@ -75,7 +76,10 @@ function OpenCheck({ check, tape }: { readonly check: Check; readonly tape: Tape
       <p>{check.advice}</p>
       {numbers !== '' && (
         <p className={textStyles.hint}>
-          {numbers} {chance !== undefined && chance >= 0.005 && words.chance(showPercent(chance))}
+          {numbers}{' '}
+          {chance !== undefined &&
+            chance >= 0.005 &&
+            (check.comfort ? words.chanceOfComfort : words.chance)(showPercent(chance))}
         </p>
       )}
       <div className={styles.remedies}>
@@ -114,7 +118,7 @@ function CheckTable({ checks, tape }: { readonly checks: readonly Check[]; reado
       caption={words.title}
       columns={[words.column.check, words.column.verdict, words.column.compared, words.column.chance]}
       rows={checks.map((check): NumberRow => [
-        words.name[check.check],
+        check.comfort ? `${words.name[check.check]} (${words.comfort})` : words.name[check.check],
         words.verdict[check.verdict],
         compared(check, tape),
         check.chanceOfFailing === undefined ? '' : showPercent(check.chanceOfFailing),

@@ -1,5 +1,5 @@
 import { memo } from 'react';
-import type { TargetSheet } from '#target-sheet';
+import type { Check, TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { showLength } from '../reading/numbers.ts';
@@ -7,9 +7,10 @@ import { finishedDimension } from '../compute/finished-dimension.ts';
 import textStyles from '../ui/text.module.css';
 import styles from './Headline.module.css';
 
+const QUIET: readonly Check['verdict'][] = ['fine', 'n/a'];
 /** The number of checks that need attention. */
 const openCheckCount = (sheet: TargetSheet): number =>
-  sheet.checks.filter(({ verdict }) => verdict === 'fails' || verdict === 'tight' || verdict === 'unknown').length;
+  sheet.checks.filter(({ verdict }) => !QUIET.includes(verdict)).length;
 
 /** The most important numbers, and how many checks need attention; always in the same place. */
 export const Headline = memo(function Headline({

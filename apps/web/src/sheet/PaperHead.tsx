@@ -15,12 +15,13 @@ export const PaperHead = memo(function PaperHead({
   readonly bodyName: string;
   readonly tape: Tape;
 }) {
-  const { silhouette, construction, neckline, length, ease } = sheet.design;
+  const { silhouette, construction, neckline, opening, length, ease } = sheet.design;
   const words = say.design;
   const chosen = [
     words.silhouette[silhouette],
     say.construction[construction],
     `${words.neckline.legend}: ${words.neckline[neckline]}`,
+    ...(opening.at === 'none' ? [] : [`${words.opening.legend}: ${words.opening[opening.at]}`]),
     `${words.length.legend}: ${words.length[length]}`,
     ...(ease.tableTerms === null ? [] : [`${words.ease.legend}: ${showSigned(ease.tableTerms, tape)}`]),
     `${say.yarn.room.thickness}: ${showSmall(sheet.fabric.thickness, tape)}`,

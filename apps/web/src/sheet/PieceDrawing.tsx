@@ -1,4 +1,4 @@
-import type { DrawnPiece, Measure, Piece } from '#target-sheet';
+import type { DrawnOpening, DrawnPiece, Measure, Piece } from '#target-sheet';
 import { Drawing } from '../drawing/Drawing.tsx';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
@@ -58,8 +58,31 @@ export function PieceDrawing({
         {drawn.measures.map((measure) => (
           <MeasureLine key={measure.name} measure={measure} label={rounded(measure)} />
         ))}
+        {drawn.openings.map((opening) => (
+          <Opening key={point(opening.from)} opening={opening} tape={tape} />
+        ))}
       </Drawing>
     </div>
+  );
+}
+
+/** Where the neck opens: a row of dots, as of buttons. */
+function Opening({
+  opening: { from, to, label, labelAt, lengthMm },
+  tape,
+}: {
+  readonly opening: DrawnOpening;
+  readonly tape: Tape;
+}) {
+  return (
+    <>
+      <path className={styles.opening} d={`M${point(from)}L${point(to)}`} />
+      {label !== null && (
+        <text x={labelAt[0].toFixed(1)} y={labelAt[1].toFixed(1)} dy="0.35em" className={styles.start}>
+          {label.replace(/\S+$/, withoutUnit(showLength(lengthMm, tape)))}
+        </text>
+      )}
+    </>
   );
 }
 

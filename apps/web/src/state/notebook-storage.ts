@@ -1,4 +1,5 @@
 import { blankNotebook } from '../notebook/blank.ts';
+import { designFromEarlier } from '../notebook/from-earlier.ts';
 import type { Notebook } from '../notebook/notebook.ts';
 
 /** The key in this browser's storage. Its number is the version of the shape: an older shape is left as it is, not overwritten. */
@@ -44,7 +45,7 @@ function parse(text: string | null): Notebook | null {
   try {
     const found = JSON.parse(text) as Partial<Notebook>;
     const base = blank();
-    return { ...base, ...found, design: { ...base.design, ...found.design } };
+    return { ...base, ...found, design: designFromEarlier({ ...base.design, ...found.design }) };
   } catch {
     return null;
   }

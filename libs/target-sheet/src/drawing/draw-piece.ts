@@ -1,5 +1,6 @@
 import type { DimensionName, PieceName } from '#fit';
-import type { Piece } from '../sheet-parts.ts';
+import type { Piece, SheetDesign } from '../sheet-parts.ts';
+import { drawOpening, type DrawnOpening } from './draw-opening.ts';
 import { TEXT_SIZE, fittingLabel, lengthLabel, textWidth } from './label.ts';
 import { boxOf, extentAt, roomToTheRight, turned, type Point } from './plane.ts';
 import { shapeOf, type Shape, type Span } from './span.ts';
@@ -34,6 +35,8 @@ export interface DrawnPiece {
   /** Upper edge of the rib, and the strokes that show it. */
   readonly rib: readonly Line[];
   readonly measures: readonly Measure[];
+  /** Where the neck opens, on this piece. */
+  readonly openings: readonly DrawnOpening[];
   /** What the drawing takes up with its lines and words. */
   readonly frame: Frame;
   /** Dimensions that are to be said and have no line. */
@@ -52,7 +55,7 @@ export const asDrawn = (piece: Piece, outline: readonly Point[]): readonly Point
 export const isBand = ({ workedFrom }: Piece): boolean => workedFrom === 'edge';
 
 /** Draws a piece in mm to a scale. */
-export function drawPiece(piece: Piece, scale: number, unit: 'cm' | 'in'): DrawnPiece {
+export function drawPiece(piece: Piece, opening: SheetDesign['opening'], scale: number, unit: 'cm' | 'in'): DrawnPiece {
   const given = piece.outline ?? [];
   if (given.length === 0) {
     const frame = { left: 0, right: 0, top: 0, bottom: 0 };
@@ -61,6 +64,7 @@ export function drawPiece(piece: Piece, scale: number, unit: 'cm' | 'in'): Drawn
       outline: [],
       rib: [],
       measures: [],
+      openings: [],
       frame,
       unplaced: piece.dimensions.map(({ name }) => name),
     };
@@ -68,13 +72,15 @@ export function drawPiece(piece: Piece, scale: number, unit: 'cm' | 'in'): Drawn
   const shape = shapeOf(piece, asDrawn(piece, given));
   const size: Size = { scale, unit, width: shape.box.right * scale, height: shape.box.top * scale };
   const measures = placed(spansOf(piece.piece, shape), shape.outline, size);
+  const openings = drawOpening(piece.piece, shape, opening, size);
   const drawn = new Set(measures.map(({ name }) => name));
   return {
     piece: piece.piece,
     outline: shape.outline.map(([x, y]) => [x * scale, -y * scale]),
     rib: ribLines(shape, scale),
     measures,
-    frame: around(size, measures),
+    openings,
+    frame: around(size, measures, openings),
     unplaced: piece.dimensions.map(({ name }) => name).filter((name) => !drawn.has(name) && !isSaid(shape, name)),
   };
 }
@@ -106,7 +112,7 @@ function placed(all: readonly Span[], outline: readonly Point[], size: Size): Me
 /** How long the words of a span may be. Inside a piece they keep clear of its middle, where a length runs up. */
 function roomFor({ side, from, to, at }: Span, outline: readonly Point[], { scale }: Size): number {
   const along = (to - from) * scale;
-  if (side === 'across') return along / 2 - 2 * AWAY - TEXT_SIZE / 2;
+  if (side === 'across' || side === 'over') return along / 2 - 2 * AWAY - TEXT_SIZE / 2;
   if (side === 'beside') return roomToTheRight(outline, at, besideAt(from, to)) * scale - AWAY / 2 - 2;
   return along - 2;
 }
@@ -139,6 +145,8 @@ function lineOf(side: Span['side'], from: number, to: number, at: number, off: n
       return level(size.height + off - AWAY, middle, size.height + off);
     case 'across':
       return { ...level(at, from + AWAY, at - AWAY), anchor: 'start' };
+    case 'over':
+      return { ...level(at, from + AWAY, at + AWAY), anchor: 'start' };
     case 'left':
       return standing(AWAY - off, -off);
     case 'right':
@@ -174,8 +182,11 @@ function ribLines({ outline, box, value }: Shape, scale: number): Line[] {
   ];
 }
 
-function around(size: Size, measures: readonly Measure[]): Frame {
-  const reach = measures.flatMap(({ label, labelAt: [x, y], upright, anchor }): Point[] => {
+function around(size: Size, measures: readonly Measure[], openings: readonly DrawnOpening[]): Frame {
+  const words = openings.flatMap(({ label, labelAt }) =>
+    label === null ? [] : [{ label, labelAt, upright: false, anchor: 'start' } as const],
+  );
+  const reach = [...measures, ...words].flatMap(({ label, labelAt: [x, y], upright, anchor }): Point[] => {
     const along = textWidth(label);
     const half: Point = upright ? [TEXT_SIZE / 2, along / 2] : [anchor === 'start' ? along : along / 2, TEXT_SIZE / 2];
     return [

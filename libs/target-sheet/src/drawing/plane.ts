@@ -30,6 +30,15 @@ export function extentAt(outline: readonly Point[], y: number): readonly [number
   return left === undefined || right === undefined ? null : [left, right];
 }
 
+/** How high a closed outline reaches at an x; null where it is not there. */
+export function heightAt(outline: readonly Point[], x: number): number | null {
+  const ys = crossings(
+    outline.map(([px, py]): Point => [py, px]),
+    x,
+  );
+  return ys.at(-1) ?? null;
+}
+
 /** From a point to the right, as far as the outline; Infinity where nothing is in the way. */
 export const roomToTheRight = (outline: readonly Point[], x: number, y: number): number =>
   (crossings(outline, y).find((crossing) => crossing > x) ?? Infinity) - x;

@@ -35,12 +35,12 @@ export function schematic(given: TargetSheet, options: { readonly width?: number
   const width = Math.max(options.width ?? DEFAULT_WIDTH, NARROWEST);
   const sheet = inUnit(given, 'mm');
   const unit = given.unit === 'in' ? 'in' : 'cm';
-  const { scale, drawn } = drawToFit(sheet.pieces, scaleFor(sheet.pieces), width - 2 * MARGIN, unit);
+  const { scale, drawn } = drawToFit(sheet, scaleFor(sheet.pieces), width - 2 * MARGIN, unit);
   const cells = drawn.map(({ piece, one }) => ({ drawn: one, words: [caption(piece), ...unplaced(piece, one, unit)] }));
   const { pieces, height } = flow(cells, { width, margin: MARGIN, top: MARGIN + LEGEND });
   return {
     title: sheet.title || printed('untitled', {}),
-    description: sheet.pieces.map((piece) => described(piece, unit)).join(' '),
+    description: drawn.map((one) => described(one, unit)).join(' '),
     width,
     height: height + MARGIN,
     scale,
@@ -64,8 +64,9 @@ interface Drawing {
 }
 
 /** Draws at a scale, or at the smaller one at which each piece fits with its dimension lines. */
-function drawToFit(pieces: readonly Piece[], scale: number, room: number, unit: 'cm' | 'in', tries = 3): Drawing {
-  const drawn = pieces.map((piece) => ({ piece, one: drawPiece(piece, scale, unit) }));
+function drawToFit(sheet: TargetSheet, scale: number, room: number, unit: 'cm' | 'in', tries = 3): Drawing {
+  const { pieces, design } = sheet;
+  const drawn = pieces.map((piece) => ({ piece, one: drawPiece(piece, design.opening, scale, unit) }));
   const fitting = drawn.flatMap(({ one: { frame, outline } }) => {
     if (outline.length === 0) return [];
     const own = widthOf(boxOf(outline));
@@ -73,7 +74,7 @@ function drawToFit(pieces: readonly Piece[], scale: number, room: number, unit: 
     return [(scale * (room - lines)) / own];
   });
   const smaller = Math.min(scale, ...fitting);
-  return smaller < scale && tries > 0 ? drawToFit(pieces, smaller, room, unit, tries - 1) : { scale, drawn };
+  return smaller < scale && tries > 0 ? drawToFit(sheet, smaller, room, unit, tries - 1) : { scale, drawn };
 }
 
 const widthOf = ({ left, right }: Box): number => right - left;
@@ -91,5 +92,10 @@ const inWords = ({ name, value }: PieceDimension, unit: 'cm' | 'in'): string =>
 const unplaced = (piece: Piece, drawn: DrawnPiece, unit: 'cm' | 'in'): string[] =>
   piece.dimensions.filter(({ name }) => drawn.unplaced.includes(name)).map((dimension) => inWords(dimension, unit));
 
-const described = (piece: Piece, unit: 'cm' | 'in'): string =>
-  `${caption(piece)}: ${piece.dimensions.map((dimension) => `${inWords(dimension, unit)}${dimension.value === null ? '' : ` ${unit}`}`).join(', ')}.`;
+function described({ piece, one }: Drawing['drawn'][number], unit: 'cm' | 'in'): string {
+  const dimensions = piece.dimensions.map(
+    (dimension) => `${inWords(dimension, unit)}${dimension.value === null ? '' : ` ${unit}`}`,
+  );
+  const opens = one.openings.flatMap(({ label }) => (label === null ? [] : [`${label} ${unit}`]));
+  return `${caption(piece)}: ${[...dimensions, ...opens].join(', ')}.`;
+}

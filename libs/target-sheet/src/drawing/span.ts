@@ -4,11 +4,11 @@ import { boxOf, extentAt, type Box, type Point } from './plane.ts';
 
 /**
  * Where a dimension runs on its piece, mm: below or above it (from, to are x) or to its left or right (y); or inside,
- * `across` (x, at height `at`), `up` (y, at x = `at`), or `beside` (as `up`, with its words set beside it).
+ * `across` (x, at height `at`; `over` with its words above it), `up` (y, at x = `at`), or `beside` (as `up`, with its words set beside it).
  */
 export interface Span {
   readonly name: DimensionName;
-  readonly side: 'below' | 'above' | 'left' | 'right' | 'across' | 'up' | 'beside';
+  readonly side: 'below' | 'above' | 'left' | 'right' | 'across' | 'over' | 'up' | 'beside';
   readonly from: number;
   readonly to: number;
   readonly at: number;

@@ -62,11 +62,19 @@ function halfFront(shape: Shape): Span[] {
 const edgeHeight = ({ outline }: Shape, x: number): number =>
   Math.max(...outline.filter((point) => same(point[0], x)).map(([, y]) => y));
 
-/** Whether a dimension needs no words: it is nothing, or the piece's width over again. */
+/** Whether a dimension needs no words: it is nothing, or another over again. */
 export function isSaid({ value }: Shape, name: DimensionName): boolean {
   const own = value(name) ?? NaN;
-  return same(own, 0) || ((name === 'hem-width' || name === 'cross-back-width') && same(own, value('width') ?? NaN));
+  const over = SAYS[name];
+  return same(own, 0) || (over !== undefined && same(own, value(over) ?? NaN));
 }
+
+/** The dimension that says another’s number where both are alike. */
+const SAYS: Readonly<Partial<Record<DimensionName, DimensionName>>> = {
+  'hem-width': 'width',
+  'cross-back-width': 'width',
+  'above-rib-width': 'cuff-width',
+};
 
 function widths(shape: Shape): Span[] {
   const underarm = shape.value('body-to-underarm') ?? shape.box.top;
@@ -94,9 +102,7 @@ function sleeve(shape: Shape): Span[] {
   const underarm = value('underarm-seam') ?? 0;
   return [
     ...width(shape, 'cuff-width', 'below', 0),
-    ...(same(value('above-rib-width') ?? NaN, value('cuff-width') ?? NaN)
-      ? []
-      : width(shape, 'above-rib-width', 'below', value('rib-depth') ?? 0)),
+    ...(isSaid(shape, 'above-rib-width') ? [] : aboveRib(shape)),
     ...width(shape, 'sleeve-top-width', 'above', underarm),
     ...width(shape, 'cap-top-width', 'above', shape.box.top),
     ...run(shape, 'left', 'rib-depth', 0),
@@ -105,6 +111,12 @@ function sleeve(shape: Shape): Span[] {
     ...run(shape, 'right', 'cap-height', underarm),
     ...run(shape, 'right', 'sleeve-raglan-depth', underarm),
   ];
+}
+
+/** The width that a sleeve begins with above its rib: its words stand above the line, clear of the rib. */
+function aboveRib(shape: Shape): Span[] {
+  const spans = width(shape, 'above-rib-width', 'below', shape.value('rib-depth') ?? 0);
+  return spans.map((span) => (span.side === 'across' ? { ...span, side: 'over' } : span));
 }
 
 /** A band is a strip: its length and its depth, whichever way it lies. */

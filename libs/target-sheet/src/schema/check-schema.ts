@@ -17,7 +17,7 @@ const remedySchema = objectOf(
       description:
         'What to choose instead. A name that ends in Mm is a length in millimetres, whatever the sheet’s unit: in a request it is ' +
         'the design’s field of that name without Mm, as value and unit. rules/<name> is a number of that name among the rules. ' +
-        'Any other is the design’s field of that name.',
+        'opening is a place: in a request, the at of the design’s opening. Any other is the design’s field of that name.',
       additionalProperties: { type: ['number', 'string'] },
     },
   },
