@@ -116,7 +116,7 @@ function extents(piece: Piece, outline: Outline): string[] {
         ]
       : piece.workedFrom === 'edge'
         ? [
-            ['its edge', value('neck-edge') ?? value('front-edge'), widthAt(outline, 0)],
+            ['its edge', value('neck-edge') ?? value('armhole-edge') ?? value('front-edge'), widthAt(outline, 0)],
             ['band-depth', value('band-depth'), height],
           ]
         : bodyExtents(piece, outline, height, value);

@@ -72,7 +72,7 @@ describe('the laws of a sheet', () => {
     expect(() => holdsSheetLaws(unlike)).toThrow(/armhole edge/);
     const checks = [
       ...unlike.checks.filter(({ check }) => check !== 'seam'),
-      { check: 'seam' as const, verdict: 'fine' as const, advice: '' },
+      { check: 'seam' as const, comfort: false, verdict: 'fine' as const, advice: '' },
     ];
     holdsSheetLaws({ ...unlike, checks });
   });

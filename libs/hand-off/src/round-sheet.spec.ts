@@ -87,8 +87,10 @@ describe('roundSheet', () => {
   });
 
   it('does not go round in circles', () => {
-    const looped = structuredClone(exampleSheet) as unknown as { pieces: { dimensions: { follows?: object }[] }[] };
-    looped.pieces[2]!.dimensions[0]!.follows = { width: -2 };
+    const looped = structuredClone(exampleSheet) as unknown as {
+      pieces: { dimensions: { follows?: readonly object[] }[] }[];
+    };
+    looped.pieces[2]!.dimensions[0]!.follows = [{ piece: 'back', name: 'width', slope: -2 }];
     const taken = placedDimensions(looped as never).map((each) => ({ ...each, by: 'value' as const }));
     const { sheet } = roundSheet(looped as never, 1, taken);
     expect(sheet.pieces[0]?.dimensions[0]?.value).toBe(511);

@@ -59,6 +59,7 @@ const input = (construction: SheetInput['design']['construction'], easeMm: numbe
     frontBandMm: null,
     overlapMm: null,
     ribMm: null,
+    cuffWidthMm: null,
     neckWidthMm: null,
     frontNeckDepthMm: null,
     backNeckDepthMm: null,

@@ -11,7 +11,7 @@ describe('the notes of a sheet', () => {
     const body = { ...womanWith({}), notes: [row, row] };
     const weight = { code: 'weight', text: 'The pieces weigh about 300 g.' };
     const codes = sheetNotes(body, fabricOf(3), [weight], CM).map(({ code }) => code);
-    expect(codes).toEqual(['no-size-table', 'growth-unknown', 'rib-assumed', 'weight']);
+    expect(codes).toEqual(['no-size-table', 'growth-unknown', 'stretch-assumed', 'rib-assumed', 'weight']);
   });
 
   it('name what was not measured', () => {

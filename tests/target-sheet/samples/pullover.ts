@@ -37,7 +37,12 @@ function body(piece: 'back' | 'front', neckDepth: number, neckEdge: number): Pie
     ],
     joins: sides(piece === 'back' ? 'front' : 'back', true),
     dimensions: [
-      across('width', p, { low: 504.4, high: 523.4, u: 7.5, follows: { 'sleeve-length': -0.5 } }),
+      across('width', p, {
+        low: 504.4,
+        high: 523.4,
+        u: 7.5,
+        follows: [{ piece: 'sleeve', name: 'sleeve-length', slope: -0.5 }],
+      }),
       along('shoulder-to-hem', height),
       ...(piece === 'back' ? [along('centre-back-length', height - neckDepth)] : []),
       along('body-to-underarm', underarm),

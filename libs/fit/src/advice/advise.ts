@@ -36,7 +36,8 @@ export function advise(request: FitRequest): Advice {
       basis,
       opening: {
         at: choices.opening.at,
-        length: model.garment.opening ? evaluation.value(model.garment.opening.length) : 0,
+        // An opening whose length is not known has none yet; its dimension says what is missing.
+        length: (model.garment.opening && evaluation.value(model.garment.opening.length)) || 0,
       },
       ease: advisedEase(computed),
     },

@@ -1,4 +1,4 @@
-import { atLeast, atMost, min, minus, plus, positive, times, type Quantity } from '#measure';
+import { atLeast, atMost, constant, min, minus, plus, positive, times, whereKnown, type Quantity } from '#measure';
 import type { Choices } from '../design/choices.ts';
 import { OPENING_EDGES, type OpeningPlace } from '../design/design.ts';
 import { INPUTS } from './inputs.ts';
@@ -30,7 +30,8 @@ export function opening(choices: Choices, before: BeforeOpening): Opening | null
   const { at, how } = choices.opening;
   if (at === 'none') return null;
   const place = placeOf(at, before);
-  const needed = times(1 / OPENING_EDGES[at], positive(minus(before.head, before.passes)));
+  const missing = positive(minus(before.head, before.passes));
+  const needed = whereKnown(missing, times(1 / OPENING_EDGES[at], missing), constant(0));
   const least = place === null ? INPUTS.openingLeast : min(INPUTS.openingLeast, place);
   const wanted = atLeast(needed, least);
   switch (how) {
