@@ -118,6 +118,7 @@ function openingNotes({ request, choices, wearer, model, evaluation }: Computed)
     return asked && asked.at !== 'none' ? [{ code: 'opening-needless', params: NONE }] : [];
   if (!opening || at === 'none') return [];
   const lengthMm = evaluation.value(opening.length);
+  if (Number.isNaN(lengthMm)) return [];
   const atBack = asked !== null && asked.at !== at;
   return [
     { code: 'neck-opens', params: { at, lengthMm, closing: closingOf(wearer, at) } },

@@ -22,7 +22,7 @@ function hasPlace({ choices, model, evaluation }: Evaluated): boolean {
   const { opening } = model.garment;
   if (!opening) return false;
   const { length, place } = opening;
-  return place === null ? !isSeam(choices.opening.at) : evaluation.value(length) <= evaluation.value(place) + SAME;
+  return place === null ? !isSeam(choices.opening.at) : !(evaluation.value(length) > evaluation.value(place) + SAME);
 }
 
 const isSeam = (at: OpeningPlace): boolean => at === 'shoulder' || at === 'shoulders';
