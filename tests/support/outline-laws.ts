@@ -100,8 +100,8 @@ const topAt = (outline: Outline, x: number): number =>
  * `shoulder-to-hem`, a raglan’s `body-to-underarm` + `raglan-depth`; `neck-width` between the high points (a half
  * front: from its high point to its front edge); `front-neck-depth` or `back-neck-depth` down to the neck at the middle
  * (a half front: at its front edge, which is `front-edge` long).
- * Sleeve: `cuff-width` at the cuff, `sleeve-top-width` at `underarm-seam`, `cap-top-width` (else the top’s) at the top,
- * `sleeve-length` high. Bands: their edge wide, `band-depth` high.
+ * Sleeve: `cuff-width` at the cuff, `above-rib-width` (or the cuff’s, if that is more) at `rib-depth`, `sleeve-top-width` at `underarm-seam`,
+ * `cap-top-width` (else the top’s) at the top, `sleeve-length` high. Bands: their edge wide, `band-depth` high.
  */
 function extents(piece: Piece, outline: Outline): string[] {
   const value = valuesOf(piece);
@@ -110,19 +110,28 @@ function extents(piece: Piece, outline: Outline): string[] {
     piece.piece === 'sleeve'
       ? [
           ['cuff-width', value('cuff-width'), widthAt(outline, 0)],
+          ...aboveRib(value, outline),
           ['sleeve-top-width', value('sleeve-top-width'), widthAt(outline, value('underarm-seam') ?? NaN)],
           ['width of its top', value('cap-top-width') ?? value('sleeve-top-width'), widthAt(outline, height)],
           ['sleeve-length', value('sleeve-length'), height],
         ]
       : piece.workedFrom === 'edge'
         ? [
-            ['its edge', value('neck-edge') ?? value('armhole-edge') ?? value('front-edge'), widthAt(outline, 0)],
+            ['its edge', value('neck-edge') ?? value('front-edge') ?? value('armhole-edge'), widthAt(outline, 0)],
             ['band-depth', value('band-depth'), height],
           ]
         : bodyExtents(piece, outline, height, value);
   return expected.flatMap(([name, named, drawn]) =>
     near(named ?? NaN, drawn) ? [] : [`${name} is named ${named} and drawn ${drawn}`],
   );
+}
+
+/** Where a sleeve begins above its rib: it steps out there, unless the rib is all of it that lies below the underarm. */
+function aboveRib(value: Values, outline: Outline): [string, number, number][] {
+  const [rib, seam] = [value('rib-depth') ?? NaN, value('underarm-seam') ?? NaN];
+  if (!(rib > 0 && rib < seam)) return [];
+  const widest = Math.max(value('above-rib-width') ?? NaN, value('cuff-width') ?? NaN);
+  return [['above-rib-width', widest, widthAt(outline, rib)]];
 }
 
 function bodyExtents(
@@ -155,11 +164,15 @@ function bodyExtents(
   ];
 }
 
-/** Every joined edge is a run of the outline’s edges, as long as it says. */
-function edges({ joins }: Piece, outline: Outline): string[] {
-  const lengths = outline.map(([x, y], index) =>
-    Math.hypot(at(outline, index + 1)[0] - x, at(outline, index + 1)[1] - y),
-  );
+/** Every joined edge is a run of the outline’s edges, as long as it says; where a sleeve steps out above its rib, no seam is sewn. */
+function edges(piece: Piece, outline: Outline): string[] {
+  const { joins } = piece;
+  const rib = piece.piece === 'sleeve' ? valuesOf(piece)('rib-depth') : undefined;
+  const lengths = outline.map(([x, y], index) => {
+    const [toX, toY] = at(outline, index + 1);
+    const steps = rib !== undefined && near(y, rib) && near(toY, rib);
+    return steps ? 0 : Math.hypot(toX - x, toY - y);
+  });
   return joins.flatMap(({ edge, length }) =>
     lengths.some((_, start) => isRun(lengths, start, length))
       ? []

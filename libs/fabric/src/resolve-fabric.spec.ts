@@ -156,10 +156,11 @@ describe('growth and stretch', () => {
     });
   });
 
-  it('have a note where no swatch was measured, and the craft’s usual rib', () => {
+  it('have a note where no swatch was measured, and the craft’s usual rib and main fabric', () => {
     expect(knit({ thicknessMm: 3 })).toMatchObject({ growth: null, stretch: null, ribUsable: 0.5, ribMeasured: false });
-    expect(crochet({ thicknessMm: 3 }).ribUsable).toBe(0.15);
-    expect(codes(crochet({ thicknessMm: 3 }))).toEqual(['growth-unknown', 'rib-assumed']);
+    expect([knit({ thicknessMm: 3 }).mainUsable, crochet({ thicknessMm: 3 }).mainUsable]).toEqual([0.1, 0.04]);
+    expect(crochet({ thicknessMm: 3 }).ribUsable).toBe(0.2);
+    expect(codes(crochet({ thicknessMm: 3 }))).toEqual(['growth-unknown', 'stretch-assumed', 'rib-assumed']);
   });
 });
 

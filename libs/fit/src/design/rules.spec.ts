@@ -24,8 +24,10 @@ describe('the rule table', () => {
     },
   );
 
-  it('scales lengths only: a share is the same at every size', () => {
-    expect(RULES.filter(({ unit, scale }) => unit === '1' && scale !== 'none')).toEqual([]);
+  /** λ ends at 1 + ½κ: a child's neck grows by less for its head. */
+  it('scales lengths only, and how much larger a neck grows: any other share is the same at every size', () => {
+    const scaled = RULES.filter(({ unit, scale }) => unit === '1' && scale !== 'none');
+    expect(scaled).toMatchObject([{ name: 'neck-widened-more', value: 0.5, scale: 'size' }]);
   });
 
   it('tells a rule’s source by its name', () => {

@@ -58,7 +58,7 @@ describe('a dimension without a value', () => {
     const lacking = everyDimension(adviceOn({ body: womanWith({ 'wrist-girth': undefined }) }))
       .filter(([, { value }]) => value === null)
       .map(([path]) => path);
-    expect(lacking).toEqual(['cuff-width', 'sleeve/cuff-width']);
+    expect(lacking).toEqual(['cuff-width', 'sleeve/cuff-width', 'sleeve/above-rib-width']);
   });
 
   it('may lack a measure of the garment, where there is no body', () => {

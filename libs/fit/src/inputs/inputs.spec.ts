@@ -53,14 +53,15 @@ describe('the inputs of the model', () => {
   });
 
   it('are the maker’s own lengths where she chose them, the rules’ where not', () => {
-    expect(inputs({ design: { bandMm: 31 } }).input('band')).toMatchObject({
+    expect(inputs({ design: { bandMm: 31 } }).input('ownBand')).toMatchObject({
       term: { code: 'band-depth' },
       from: { code: 'chosen' },
     });
-    expect(inputs({ design: { bandMm: 31 } }).value('band')).toBe(31);
+    expect(inputs({ design: { bandMm: 31 } }).value('ownBand')).toBe(31);
     const ruled = inputs({}, 0.5);
-    expect(ruled.value('band')).toBe(18.75);
-    expect(ruled.input('band')?.from).toEqual({ code: 'rule', params: { rule: 'band-depth' } });
+    expect(ruled.value('ownBand')).toBeNaN();
+    expect(ruled.value('bandDepth')).toBe(18.75);
+    expect(ruled.input('bandDepth')?.from).toEqual({ code: 'rule', params: { rule: 'band-depth' } });
   });
 
   it('overlap a cardigan’s bands by their width, unless told otherwise', () => {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { TargetSheet } from '#target-sheet';
 import { fitRequest, strangeRequest, wholeBody } from '../../../../tests/support/fit-requests.ts';
-import { adviceOn, mm, requestOf, womanWith } from '../../../../tests/support/fit-samples.ts';
+import { adviceOn, fabricOf, mm, requestOf, womanWith } from '../../../../tests/support/fit-samples.ts';
 import { outlineLaws } from '../../../../tests/support/outline-laws.ts';
 import { DomainError } from '#measure';
 import type { Advice, Piece, PieceName } from '../messages/advice.ts';
@@ -61,21 +61,41 @@ describe('an outline', () => {
 });
 
 describe('the corners', () => {
-  it('of a drop shoulder’s sleeve: cuff, underarm, top', () => {
+  it('of a drop shoulder’s sleeve: cuff, where it steps out above the rib, underarm, top', () => {
     const advice = adviceOn();
-    const [cuff, top, length] = ['cuff-width', 'sleeve-top-width', 'sleeve-length'].map((name) =>
-      mm(advice, `sleeve/${name}`),
+    const [cuff, above, top, length] = ['cuff-width', 'above-rib-width', 'sleeve-top-width', 'sleeve-length'].map(
+      (name) => mm(advice, `sleeve/${name}`),
     );
-    const beside = (top! - cuff!) / 2;
+    const [step, beside] = [(above! - cuff!) / 2, (top! - cuff!) / 2];
     expect(piece(advice, 'sleeve').outline!.map(([x, y]) => [x + 0, y + 0])).toEqual(
       [
         [0, 0],
         [cuff, 0],
+        [cuff, 50],
+        [cuff! + step, 50],
         [cuff! + beside, length],
         [cuff! / 2, length],
         [-beside, length],
+        [-step, 50],
+        [0, 50],
       ].map((corner) => corner.map((x) => expect.closeTo(x!, 9))),
     );
+  });
+
+  /** 50 up the rib, and the slope: what lies between is worked in one row. */
+  it('of a sleeve leave its step out of the seam under the arm', () => {
+    const advice = adviceOn();
+    const [above, top, length] = ['above-rib-width', 'sleeve-top-width', 'sleeve-length'].map((name) =>
+      mm(advice, `sleeve/${name}`),
+    );
+    const seam = piece(advice, 'sleeve').joins.find(({ edge }) => edge === 'underarm')!.length;
+    expect(seam).toBeCloseTo(50 + Math.hypot((top! - above!) / 2, length! - 50), 9);
+  });
+
+  /** A crocheted rib does not draw in. */
+  it('of a crocheted sleeve have no step', () => {
+    const advice = adviceOn({ fabric: fabricOf(3, { craft: 'crochet', ribStretch: 1 }) });
+    expect(piece(advice, 'sleeve').outline).toHaveLength(7);
   });
 
   it('of a V: one point in the middle, as deep as it says', () => {
@@ -116,7 +136,7 @@ describe('a piece without an outline', () => {
 
   it('is one whose neck would end below its hem', () => {
     const design = { frontNeckDepthMm: 620, silhouette: 'vest' } as const;
-    expect(drawn(adviceOn({ design }))).toEqual(['back', 'neck-band']);
+    expect(drawn(adviceOn({ design }))).toEqual(['back', 'neck-band', 'armhole-band']);
   });
 
   it('is a band of no depth', () => {

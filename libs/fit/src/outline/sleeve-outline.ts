@@ -16,7 +16,7 @@ export function sleeveOutline(v: ValueOf, m: GarmentModel): Outline | null {
   const edge = lengthOf(construction.comparesRises ? above.slice(0, 3) : above);
   const front: PieceName = m.choices.silhouette === 'cardigan' ? 'left-front' : 'front';
   return {
-    outline: withoutRepeats([...right, ...mirrored(right, middle)]),
+    outline: withoutRepeats([[0, 0], ...right, ...mirrored(right, middle)]),
     joins: [
       { edge: 'back armhole edge', with: 'back', length: edge },
       { edge: 'front armhole edge', with: front, length: edge },
