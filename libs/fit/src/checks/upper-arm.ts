@@ -21,9 +21,12 @@ export const upperArm: CheckRule = {
   saysMargin: true,
   cures: ({ choices, ease }) => {
     const made = bodyIsMade(choices);
+    const ofArmhole = CONSTRUCTIONS[choices.construction].sleeveTopIs === 'seam';
     if (choices.made.sleeveTop) return ['wider-sleeve-again'];
-    if (made && CONSTRUCTIONS[choices.construction].sleeveTopIs === 'seam') return ['deeper-armhole-again'];
-    const cures = those(!made && easeThat('more', ease), choices.closeFitting && 'fabric-that-stretches-more');
+    if (made && ofArmhole) return ['deeper-armhole-again'];
+    // A fabric that stretches more lets an armhole be shallower, and with it the top of a sleeve that is sewn to its edge.
+    const stretches = choices.closeFitting && !ofArmhole;
+    const cures = those(!made && easeThat('more', ease), stretches && 'fabric-that-stretches-more');
     if (cures.length > 0) return cures;
     return [choices.kept.upperArm ? 'wider-sleeve-than-garment' : 'wider-sleeve'];
   },
