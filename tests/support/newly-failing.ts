@@ -8,6 +8,8 @@ export const BESIDES: readonly CheckName[] = [
   'neck-depth',
   'sleeve-taper',
   'front-and-back',
+  'along-the-top',
+  'raglan-slope',
 ];
 
 /** Checks with one of these verdicts in `before` that do not hold in `after`, each with by how much. */

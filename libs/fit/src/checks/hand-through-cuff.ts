@@ -21,5 +21,7 @@ export const handThroughCuff: CheckRule = {
     return [choices.kept.wrist ? 'wider-cuff-than-garment' : 'wider-cuff', 'stretchier-rib'];
   },
   remedies: (search) =>
-    search.choices.own.cuff ? search.more(INPUTS.ownCuff, 'cuffWidthMm', { step: 2.5, most: 150 }, 'wider-cuff') : [],
+    search.choices.own.cuff && !sleeveIsMade(search.choices)
+      ? search.more(INPUTS.ownCuff, 'cuffWidthMm', { step: 2.5, most: 150 }, 'wider-cuff')
+      : [],
 };

@@ -12,25 +12,31 @@ function outcome(change: Change, name: CheckName, differs: Differs = {}): Outcom
   return evaluateChange(change, traced!, computed);
 }
 
+/** A fabric that was pulled and gives nothing: σ = 20 at the chest and at the hip, so the room is 1015 + 20 − 12 = 1023. */
+const UNYIELDING = fabricOf(3, { stretch: { across: 0, along: 0 } });
+
 describe('the outcome of a change', () => {
-  /** Inside the cuff 160 + 20 + 0.15·75 − 4·3 = 179.25, times 1.5 for the rib, less 1.12·190 = 212.8. */
+  /** Inside the cuff 2·95 − 4·3 = 178, times 1.5 for the rib, less 1.12·190 = 212.8. */
   it('has the margin that its check then has', () => {
-    expect(outcome({ 'rules/wrist-room': 20 }, 'hand-through-cuff')).toEqual({
-      margin: expect.closeTo(1.5 * 179.25 - 212.8, 6),
+    expect(outcome({ cuffWidthMm: 95 }, 'hand-through-cuff')).toEqual({
+      margin: expect.closeTo(1.5 * 178 - 212.8, 6),
       spoilt: 0,
       tightened: 0,
     });
   });
 
-  /** A cuff of 199.25 inside no longer stays above a hand of 190. */
+  /** A cuff of 2·112 − 12 = 212 inside no longer stays above a hand of 190, which holds 1.08 times as much. */
   it('counts the checks of comfort that it spoils', () => {
-    expect(outcome({ 'rules/wrist-room': 40 }, 'hand-through-cuff')).toMatchObject({ spoilt: 1 });
+    expect(outcome({ cuffWidthMm: 112 }, 'hand-through-cuff')).toMatchObject({ spoilt: 1 });
   });
 
-  /** Over the shoulders 1002 of 1000: less than before, and within 1.645·10 of failing; at the hip 22 are left, and sure. */
+  /** Over the shoulders 1022 of 940 + (1240 − 940)/4 = 1015: less than before, and within 1.645·10 of failing; at the hip 42 are left, and sure. */
   it('counts the other checks that it makes less certain', () => {
-    const body = womanWith({ 'hip-girth': 980 });
-    expect(outcome({ easeMm: 74 }, 'hand-through-cuff', { body })).toMatchObject({ spoilt: 0, tightened: 1 });
+    const body = womanWith({ 'hip-girth': 980, 'shoulder-girth': 1240 });
+    expect(outcome({ easeMm: 74 }, 'hand-through-cuff', { body, fabric: UNYIELDING })).toMatchObject({
+      spoilt: 0,
+      tightened: 1,
+    });
   });
 
   /** A back 450 long ends 13 below the waist. */
@@ -50,11 +56,11 @@ describe('a change that ends an opening', () => {
 });
 
 describe('a change is refused', () => {
-  /** An ease of 20 leaves 948 of the 1000 that go over the shoulders. */
+  /** An ease of 20 leaves 968 of the 940 + (1180 − 940)/4 = 1000 that go over the shoulders. */
   it('where another check no longer holds', () => {
-    const body = womanWith({ 'hip-girth': 930 });
-    expect(outcome({ easeMm: 72 }, 'hand-through-cuff', { body })).not.toBeNull();
-    expect(outcome({ easeMm: 20 }, 'hand-through-cuff', { body })).toBeNull();
+    const differs = { body: womanWith({ 'hip-girth': 930, 'shoulder-girth': 1180 }), fabric: UNYIELDING };
+    expect(outcome({ easeMm: 72 }, 'hand-through-cuff', differs)).not.toBeNull();
+    expect(outcome({ easeMm: 20 }, 'hand-through-cuff', differs)).toBeNull();
   });
 
   /** Half a front's neck is (w + 50)/2 wide, less a front band of 60: 15 for w = 100, and 15 less than nothing for w = 40. */
@@ -68,7 +74,7 @@ describe('a change is refused', () => {
   it('where a hip would come to set the width of the body', () => {
     const tapered = (hip: number): Differs => ({ body: womanWith({ 'hip-girth': hip }), design: { hem: 'tapered' } });
     expect(outcome({ hem: 'straight' }, 'over-the-shoulders', tapered(940))).toMatchObject({
-      margin: expect.closeTo(1003 - 1000, 6),
+      margin: expect.closeTo(1003 * 1.1 - 970, 6),
     });
     expect(outcome({ hem: 'straight' }, 'over-the-shoulders', tapered(1100))).toBeNull();
   });
@@ -91,9 +97,9 @@ describe('a change is refused', () => {
     expect(outcome({ neckWidthMm: 60, frontNeckDepthMm: 20 }, 'hand-through-cuff', { design })).toBeNull();
   });
 
-  /** On the piece 200 + 25 lies above an underarm at 242.5, and 220 + 25 does not. */
+  /** On the piece 195 + 25 lies above an underarm at 224.5, and 200 + 25 does not. */
   it('where a round neck would be cut deeper than the underarm', () => {
-    expect(outcome({ frontNeckDepthMm: 200 }, 'head-through-neck')).not.toBeNull();
-    expect(outcome({ frontNeckDepthMm: 220 }, 'head-through-neck')).toBeNull();
+    expect(outcome({ frontNeckDepthMm: 195 }, 'head-through-neck')).not.toBeNull();
+    expect(outcome({ frontNeckDepthMm: 200 }, 'head-through-neck')).toBeNull();
   });
 });
