@@ -24,7 +24,8 @@ inBrowser('the comparison that a check makes', () => {
 
   it('names what it compares', async () => {
     await soon(() => check('Cuff stays up').getByRole('paragraph').nth(2).innerText()).toMatch(
-      /^The cuff [\d.]+ cm, the hand 16 cm\. Chance that it fails: \d+%\.$/,
+      // 1.08 × 6 1/4 in are 17.1 cm.
+      /^The cuff inside [\d.]+ cm, the hand with the root of its thumb 17 cm\. Chance that it does not sit well: \d+%\.$/,
     );
     // 19 − 16 3/4 in are 5.7 cm.
     expect(await check('Front and back').getByRole('paragraph').nth(2).innerText()).toMatch(
@@ -44,7 +45,9 @@ inBrowser('the comparison that a check makes', () => {
   it('stands in the table of all checks in the same words', async () => {
     await page.locator('#checks summary', { hasText: 'All checks as a table' }).click();
     const row = page.locator('#checks tr', { hasText: 'Cuff stays up' });
-    expect(await row.locator('td').nth(1).innerText()).toMatch(/^The cuff [\d.]+ cm, the hand 16 cm\.$/);
+    expect(await row.locator('td').nth(1).innerText()).toMatch(
+      /^The cuff inside [\d.]+ cm, the hand with the root of its thumb 17 cm\.$/,
+    );
     quiet(served);
   });
 });

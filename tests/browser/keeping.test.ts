@@ -21,7 +21,7 @@ inBrowser('entered data is stored', () => {
     expect(await field(page, 'body', 'Chest').inputValue()).toBe('94,5');
     expect(await field(page, 'body', 'Waist').inputValue()).toBe('about 80');
     await turnTo(page, 'design');
-    expect(await page.locator('#design').getByRole('radio', { name: 'Raglan' }).isChecked()).toBe(true);
+    expect(await page.locator('#design').getByRole('radio', { name: 'Raglan', exact: true }).isChecked()).toBe(true);
     await soon(() => strip(page).innerText()).toMatch(/\d cm/);
   });
 

@@ -25,6 +25,7 @@ const STATES: readonly (readonly [name: string, to: (page: Page) => Promise<void
       await write(page, 'garment', { 'A Chest, across': '20', 'J Sleeve': '18' });
       await choose(page, 'design', 'Cardigan');
       await choose(page, 'design', 'Pullover');
+      await choose(page, 'design', 'Nowhere');
       await page.locator('#design summary', { hasText: 'Finer wishes' }).click();
       await write(page, 'design', { 'Neck, across': '4' });
       await toSheet(page);

@@ -75,6 +75,7 @@ inBrowser('a newcomer’s whole way', () => {
 
   it('says that the head does not pass through a custom neck, and corrects it with one tap', async () => {
     await page.locator('#design summary', { hasText: 'Finer wishes' }).click();
+    await choose(page, 'design', 'Nowhere');
     await write(page, 'design', { 'Neck, across': '5', 'Front neck, down': '1 1/2' });
     const failing = checks(page).filter({ hasText: 'Does not work' }).filter({ hasText: 'Head through the neck' });
     await failing.waitFor();

@@ -19,6 +19,7 @@ inBrowser('undo', () => {
     await write(page, 'body', { Chest: '94', Hip: '99' });
     await turnTo(page, 'design');
     await finer();
+    await choose(page, 'design', 'Nowhere');
     await write(page, 'design', { 'Neck, across': '12', 'Front neck, down': '4' });
     await toSheet(page);
     await checks(page)

@@ -455,7 +455,8 @@ export const en = {
         'head-through-neck': (head: string, neck: string) => `The head ${head}, the neck pulled open ${neck}.`,
         'hand-through-cuff': (hand: string, cuff: string) =>
           `The hand with the thumb tucked in ${hand}, the cuff pulled open ${cuff}.`,
-        'cuff-stays': (cuff: string, hand: string) => `The cuff ${cuff}, the hand ${hand}.`,
+        'cuff-stays': (cuff: string, hand: string) =>
+          `The cuff inside ${cuff}, the hand with the root of its thumb ${hand}.`,
         'upper-arm': (arm: string, sleeve: string) => `The upper arm ${arm}, the sleeve inside ${sleeve}.`,
         armhole: (arm: string, armhole: string) => `Round the shoulder ${arm}, the armhole inside ${armhole}.`,
         'over-the-shoulders': (body: string, sweater: string) =>
