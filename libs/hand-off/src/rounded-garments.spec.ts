@@ -55,6 +55,7 @@ const input = (construction: SheetInput['design']['construction'], easeMm: numbe
     ease: { mm: easeMm },
     easeChangeMm: 0,
     layer: null,
+    opening: null,
     bandMm: 25,
     frontBandMm: null,
     overlapMm: null,

@@ -20,7 +20,7 @@ export function sleeveOutline(v: ValueOf, m: GarmentModel): Outline | null {
     joins: [
       { edge: 'back armhole edge', with: 'back', length: edge },
       { edge: 'front armhole edge', with: front, length: edge },
-      { edge: 'underarm', with: 'sleeve', length: lengthOf([...side, above[0]!]) },
+      { edge: 'underarm', with: 'sleeve', length: seamOf([...side, above[0]!]) },
     ],
   };
 }
@@ -32,3 +32,7 @@ function sideOf(v: ValueOf, { sleeve, body }: GarmentModel, middle: number): Pat
   if (!(rib > 0 && rib < v(sleeve!.underarmSeam))) return [corner];
   return [corner, [corner[0], rib], [middle + v(sleeve!.aboveRib) / 2, rib]];
 }
+
+/** The seam along a side: what the sleeve steps out above its rib is worked in one row, and is no part of it. */
+const seamOf = ([corner, ...rest]: Path): number =>
+  rest.length < 3 ? lengthOf([corner!, ...rest]) : rest[0]![1] + lengthOf(rest.slice(1));

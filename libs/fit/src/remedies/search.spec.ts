@@ -101,17 +101,20 @@ describe('a remedy', () => {
     );
   });
 
-  /** By the uncertainties of before: Φ⁻¹(0.95) = 1.645, a little less for the making, which is a share of what there is. */
+  /** By the uncertainties of before: Φ⁻¹(0.95) = 1.645, of comfort Φ⁻¹(0.75) = 0.674; a little less for the making, which is a share of what there is. */
   const SURE = 1.6;
+  const SURE_OF_COMFORT = 0.65;
 
   it('of a check that holds already leaves it little doubt, nor more to any other that was fine', () => {
     fc.assert(
       fc.property(fitRequest, (request) => {
         const before = advise(request);
-        for (const { check: name, margin, u, remedies = [] } of before.checks)
+        for (const { check: name, comfort, margin, u, remedies = [] } of before.checks)
           for (const { code, change } of margin! >= 0 ? remedies : []) {
             const after = advise(changed(request, change));
-            expect(check(after, name).margin ?? Infinity, `${name} by ${code}`).toBeGreaterThan(SURE * u!);
+            expect(check(after, name).margin ?? Infinity, `${name} by ${code}`).toBeGreaterThan(
+              (comfort ? SURE_OF_COMFORT : SURE) * u!,
+            );
             for (const other of before.checks.filter(({ check, verdict }) => verdict === 'fine' && !isComfort(check))) {
               const then = check(after, other.check).margin ?? Infinity;
               const least = Math.min(other.margin! - 1e-5, SURE * other.u!);

@@ -37,7 +37,7 @@ describe('the dimensions of a sheet', () => {
 });
 
 describe('the length of an opening', () => {
-  const namesOf = (design: Differs['design']) => names(adviceOn({ design }).assembled);
+  const namesOf = (design: NonNullable<Differs['design']>) => names(adviceOn({ design }).assembled);
 
   it('is a dimension of a neck that opens, and of no other', () => {
     expect(namesOf({ opening: { at: 'back', lengthMm: 60 } })).toContain('opening-length');
