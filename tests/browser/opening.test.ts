@@ -11,8 +11,6 @@ inBrowser('the opening of a neck', () => {
 
   const opens = async () =>
     (await pieces(page).locator('text').allTextContents()).filter((text) => text.startsWith('opens'));
-  const notes = async () =>
-    (await page.locator('#sheet summary', { hasText: 'Notes' }).locator('..').allInnerTexts())[0];
   const baby = async () => {
     await choose(page, 'body', 'a baby');
     await write(page, 'body', { Chest: '46', 'Age in years': '1' });
@@ -24,8 +22,8 @@ inBrowser('the opening of a neck', () => {
     await baby();
     await toSheet(page);
     await soon(opens).toHaveLength(2);
-    await page.locator('#sheet summary', { hasText: 'Notes' }).click();
-    expect(await notes()).toContain('The neck opens at both shoulders for');
+    const region = page.getByRole('region', { name: 'The pieces, to scale' });
+    expect(await region.innerText()).toContain('The neck opens at both shoulders for');
     expect(await checks(page).filter({ hasText: 'Does not work' }).count()).toBe(0);
   });
 
@@ -76,7 +74,7 @@ inBrowser('the opening of a neck', () => {
     await soon(() => row.getByRole('cell').allInnerTexts()).toContain('Nowhere');
     await keptSheets(page).first().getByRole('button', { name: 'Take up its wishes' }).click();
     await turnTo(page, 'design');
-    expect(await page.locator('#design').getByRole('radio', { name: 'Where it has to' }).isChecked()).toBe(true);
+    expect(await page.locator('#design').getByRole('radio', { name: 'Only if needed' }).isChecked()).toBe(true);
   });
 });
 

@@ -321,7 +321,7 @@ export const en = {
     neckline: { legend: 'Neck', crew: 'Round', v: 'V', boat: 'Boat', scoop: 'Scoop' },
     opening: {
       legend: 'Where the neck opens',
-      unsaid: 'Where it has to',
+      unsaid: 'Only if needed',
       none: 'Nowhere',
       shoulder: 'One shoulder',
       shoulders: 'Both shoulders',

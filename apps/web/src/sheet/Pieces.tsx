@@ -4,6 +4,7 @@ import { useWidth } from '../drawing/use-width.ts';
 import { say } from '../messages.ts';
 import type { Tape } from '../notebook/typed.ts';
 import { useWhileSeen } from '../ui/use-while-seen.ts';
+import { TO_MAKE } from './to-make.ts';
 import { PieceDrawing } from './PieceDrawing.tsx';
 import textStyles from '../ui/text.module.css';
 import styles from './Pieces.module.css';
@@ -22,6 +23,11 @@ export const Pieces = memo(function Pieces({ sheet, tape }: { readonly sheet: Ta
       <p className={textStyles.lead}>
         {words.text} {words.unit(say.tape[tape])}
       </p>
+      {sheet.notes
+        .filter(({ code }) => TO_MAKE.includes(code))
+        .map(({ code, text }) => (
+          <p key={code}>{text}</p>
+        ))}
       <div ref={place} className={styles.pieces}>
         <Drawn sheet={useWhileSeen(place, sheet)} tape={tape} width={width / LARGER} />
       </div>

@@ -1,11 +1,13 @@
 import { memo } from 'react';
 import { wishText, type TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
+import { TO_MAKE } from './to-make.ts';
 import styles from './Remarks.module.css';
 
 /** Cautions, conflicting choices, and notes. */
 export const Remarks = memo(function Remarks({ sheet }: { readonly sheet: TargetSheet }) {
   const words = say.sheet;
+  const notes = sheet.notes.filter(({ code }) => !TO_MAKE.includes(code));
   return (
     <>
       {sheet.cautions.length > 0 && (
@@ -30,13 +32,13 @@ export const Remarks = memo(function Remarks({ sheet }: { readonly sheet: Target
           </ul>
         </section>
       )}
-      {sheet.notes.length > 0 && (
+      {notes.length > 0 && (
         <details className={styles.notes}>
           <summary>
-            {words.notes} ({sheet.notes.length})
+            {words.notes} ({notes.length})
           </summary>
           <ul>
-            {sheet.notes.map(({ code, text, source }) => (
+            {notes.map(({ code, text, source }) => (
               <li key={`${code} ${text}`}>
                 {text} {source !== undefined && <small>{source}</small>}
               </li>

@@ -62,7 +62,7 @@ export function drawOpening(
       const label = fittingLabel('opening-length', number, right * scale - x + BESIDE) ?? number;
       return [{ ...drawn, label, labelAt: [x, drawn.from[1] + BELOW / 3] }];
     }
-    const x = drawn.from[0] + (side === 'right' ? 2 : -textWidth(full));
+    const x = drawn.from[0] + (side === 'right' ? BESIDE : -BESIDE - textWidth(full));
     return [{ ...drawn, label: full, labelAt: [x, drawn.from[1] - ABOVE[side]] }];
   });
 }
