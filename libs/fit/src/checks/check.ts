@@ -111,8 +111,11 @@ export interface CheckRule {
   /** The dimension of the sheet it is about, and the two wishes that collide where it fails. */
   readonly dimension: DimensionName;
   readonly wishes: readonly [WishCode, WishCode];
-  /** The making adds its share of a girth to the uncertainty, and its share of the stretch that a `stretch` asks for. */
-  readonly kind: 'girth' | 'length' | 'stretch';
+  /**
+   * The making adds its share of the garment's girth to the uncertainty, and its share of the stretch that a `stretch` asks for. The garment's
+   * girth is what a check has; of a `girth-needed`, as a cuff that must not be too wide, what it needs.
+   */
+  readonly kind: 'girth' | 'girth-needed' | 'length' | 'stretch';
   /** A matter of comfort is poor where it is short, never fails, and limits no rounding. */
   readonly comfort: (choices: Choices) => boolean;
   /** The main fabric's stretch counts: where it was not measured, what is usual for the craft is taken, and the check says so. */

@@ -10,7 +10,7 @@ export const cuffStays: CheckRule = {
   check: 'cuff-stays',
   dimension: 'cuff-width',
   wishes: ['cuff-stays', 'wide-cuff'],
-  kind: 'girth',
+  kind: 'girth-needed',
   comfort: always,
   stretches: never,
   applies: hasSleeve,

@@ -29,6 +29,8 @@ export function uncertaintyWithMaking(
   switch (rule.kind) {
     case 'girth':
       return Math.hypot(measured, rules.making * v(have));
+    case 'girth-needed':
+      return Math.hypot(measured, rules.making * v(need));
     case 'stretch':
       return Math.hypot(measured, rules.making * (1 + v(need)));
     case 'length':

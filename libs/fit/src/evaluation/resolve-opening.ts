@@ -36,8 +36,10 @@ export function resolveOpening(closed: Evaluated, evaluate: Evaluate): Evaluated
   const { asked, ownLength } = choices.opening;
   const opened = (change: Partial<OpeningChoice>): Evaluated =>
     evaluate({ ...choices, neckScale: 'opened', opening: { ...choices.opening, ...change } });
-  if (ownLength && !hasPlace(closed))
-    return evaluate({ ...choices, neckScale: 'as-is', opening: { ...choices.opening, how: 'whole' } });
+  if (ownLength && !hasPlace(closed)) {
+    const whole = evaluate({ ...choices, neckScale: 'as-is', opening: { ...choices.opening, how: 'whole' } });
+    return passes(whole) ? whole : opened({ how: 'whole' });
+  }
   if (choices.silhouette === 'cardigan' || passes(closed)) return closed;
   if (asked !== null) return choices.neckScale === 'as-is' ? closed : opened({});
   for (const at of ['shoulder', 'shoulders'] as const) {

@@ -18,6 +18,9 @@ export interface SheetNumber {
 
 const NO_LEEWAY: Leeway = { down: 0, up: 0 };
 
+/** What is left of a depth however it is rounded, mm (assumed). */
+const LEAST_DEPTH = 1;
+
 /**
  * Computes the numbers of a sheet; none for a quantity that is not known, or is less than nothing, such as a shoulder beside a neck
  * wider than the back. Each is computed once.
@@ -79,10 +82,16 @@ export class SheetNumbers {
     return leeway;
   }
 
-  #wanted({ range }: Rounded): Leeway {
-    if (range === 'band') return this.#band;
+  #wanted({ quantity, range }: Rounded): Leeway {
     const room = this.#evaluated.choices.rules['length-room'];
-    return { down: -room, up: room };
+    switch (range) {
+      case 'band':
+        return this.#band;
+      case 'length':
+        return { down: -room, up: room };
+      case 'depth':
+        return { down: -Math.min(room, Math.max(this.#evaluation.value(quantity) - LEAST_DEPTH, 0)), up: room };
+    }
   }
 
   /** What moves with a number. Those that are the same number elsewhere move with it too. */

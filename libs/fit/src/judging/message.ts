@@ -22,7 +22,7 @@ export function messageOf(check: TracedCheck, verdict: KnownVerdict, at: KnownGa
       finding: findingOf(verdict, at),
       usualStretch,
       marginMm: rule.saysMargin ? at.margin : null,
-      of: rule.kind === 'girth' ? 'girth' : 'length',
+      of: rule.kind.startsWith('girth') ? 'girth' : 'length',
       uncertain: at.uncertain,
       cures: curesFor(rule, at),
       details: rule.details?.(at) ?? NONE,

@@ -35,6 +35,7 @@ export interface RoundedNumbers {
   readonly armhole: Rounded;
   readonly length: Rounded;
   readonly neckWidth: Rounded;
+  readonly band: Rounded;
   readonly sleeveTop: Rounded;
   readonly sleeve: { readonly length: Rounded; readonly underarmSeam: Rounded; readonly cuff: Rounded } | null;
 }

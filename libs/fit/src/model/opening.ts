@@ -29,7 +29,8 @@ interface BeforeOpening {
 export function opening(choices: Choices, before: BeforeOpening): Opening | null {
   const { at, how } = choices.opening;
   if (at === 'none') return null;
-  const place = placeOf(at, before);
+  const ofPlace = placeOf(at, before);
+  const place = ofPlace && positive(ofPlace);
   const missing = positive(minus(before.head, before.passes));
   const needed = whereKnown(missing, times(1 / OPENING_EDGES[at], missing), constant(0));
   const least = place === null ? INPUTS.openingLeast : min(INPUTS.openingLeast, place);

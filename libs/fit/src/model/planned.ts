@@ -1,8 +1,8 @@
 import type { Quantity } from '#measure';
 import type { DimensionName, PieceName } from '../messages/advice.ts';
 
-/** How far a number may be rounded before any check limits it: the ease band, or the rule for all else. */
-type Range = 'band' | 'length';
+/** How far a number may be rounded before any check limits it: the ease band, or the rule for all else; of a depth some is left. */
+type Range = 'band' | 'length' | 'depth';
 
 /** The number that is rounded with a dimension. All that depends on it follows. */
 export interface Rounded {

@@ -59,7 +59,7 @@ function assembledByName(m: GarmentModel): Readonly<Record<AssembledName, Assemb
     'underarm-seam': ofSleeve(({ underarmSeam }, by) => [underarmSeam, by.underarmSeam]),
     'sleeve-top-width': ofSleeve(({ topFlat }) => [topFlat, rounded.sleeveTop]),
     'cuff-width': ofSleeve(({ cuffFlat }, by) => [cuffFlat, by.cuff]),
-    'band-depth': [neck.band],
+    'band-depth': [neck.band, rounded.band],
     'band-overlap': choices.silhouette === 'cardigan' ? [overlap] : null,
     'rib-depth': [body.rib],
   };
@@ -73,8 +73,8 @@ export function pieces(m: GarmentModel): PlannedPiece[] {
     ...(cardigan ? [bodyPiece('left-front', m), bodyPiece('right-front', m)] : [bodyPiece('front', m)]),
     ...(m.sleeve ? [sleevePiece(m)] : []),
     ...(cardigan ? [frontBandPiece(m)] : []),
-    neckBandPiece(m),
-    ...(m.sleeve ? [] : [armholeBandPiece(m)]),
+    // A band of no depth is no piece.
+    ...(m.choices.bandless ? [] : [neckBandPiece(m), ...(m.sleeve ? [] : [armholeBandPiece(m)])]),
   ];
 }
 
@@ -137,20 +137,20 @@ function frontBandPiece({ body }: GarmentModel): PlannedPiece {
   return { piece: 'front-band', make: 2, workedFrom: 'edge', dimensions };
 }
 
-function neckBandPiece({ neck }: GarmentModel): PlannedPiece {
+function neckBandPiece({ neck, rounded }: GarmentModel): PlannedPiece {
   const dimensions = [
     derived(across('neck-edge', neck.edge, 0, byItself(neck.edge), 'rib')),
-    along('band-depth', neck.band, 1, byItself(neck.band), 'rib'),
+    along('band-depth', neck.band, 1, rounded.band, 'rib'),
   ];
   return { piece: 'neck-band', make: 1, workedFrom: 'edge', dimensions };
 }
 
 /** A vest's, along both halves of an armhole. */
-function armholeBandPiece({ armhole, neck }: GarmentModel): PlannedPiece {
+function armholeBandPiece({ armhole, neck, rounded }: GarmentModel): PlannedPiece {
   const edge = times(2, armhole.pieceEdge);
   const dimensions = [
     derived(across('armhole-edge', edge, 0, byItself(edge), 'rib')),
-    along('band-depth', neck.band, 1, byItself(neck.band), 'rib'),
+    along('band-depth', neck.band, 1, rounded.band, 'rib'),
   ];
   return { piece: 'armhole-band', make: 2, workedFrom: 'edge', dimensions };
 }

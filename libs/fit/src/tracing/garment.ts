@@ -64,7 +64,7 @@ function openingIn(choices: Choices, { neck }: BeforeArmhole, armhole: Armhole, 
 }
 
 function roundedNumbers(
-  { construction, made }: Choices,
+  { construction, made, bandless }: Choices,
   { girths, widths, neck }: BeforeArmhole,
   armhole: Armhole,
   { length }: Body,
@@ -82,6 +82,8 @@ function roundedNumbers(
     armhole: depth,
     length: byItself(length, made.bodyToUnderarm),
     neckWidth: byItself(neck.width, made.neckWidth),
+    // Without a band the neck stretches as its fabric does: none becomes some, or some none, by no rounding.
+    band: { quantity: neck.band, range: 'depth', fixed: bandless },
     sleeveTop: seamTop ? depth : byItself(girths.sleeve, made.sleeveTop),
     sleeve: sleeve && roundedSleeve(made, sleeve),
   };
