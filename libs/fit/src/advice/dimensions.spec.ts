@@ -89,6 +89,8 @@ describe('what follows a dimension', () => {
         const design = { construction } as const;
         const planned = adviceOn({ design });
         const { value, follows } = dimension(planned, 'back/width');
+        const slope = (name: string): number =>
+          follows!.find((each) => each.piece === 'assembled' && each.name === name)?.slope ?? 0;
         const after = adviceOn({ design, made: [made('back/width', value! + d)] });
         const slope = (name: string): number =>
           follows!.find((each) => each.piece === 'assembled' && each.name === name)?.slope ?? 0;
