@@ -38,7 +38,7 @@ describe('the worked example of the model', () => {
 
   it('has the range and the uncertainty of the width', () => {
     const { value, low, high } = dimension(adviceOn(), 'chest-width');
-    const [, down, up] = /rounded down by ([\d.]+) but up by ([\d.]+)/.exec(EXAMPLE)!;
+    const [, down, up] = /rounded down by ([\d.]+) and up by ([\d.]+)/.exec(EXAMPLE)!;
     expect([value! - low!, high! - value!]).toEqual([Number(down), Number(up)].map((each) => expect.closeTo(each, 6)));
     const { u } = dimension(
       adviceOn({ body: bodyOf(WOMAN, 'woman', { 'chest-girth': 15 }), fabric: fabricOf(3) }),

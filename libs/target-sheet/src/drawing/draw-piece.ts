@@ -92,9 +92,13 @@ interface Size {
   readonly height: number;
 }
 
-/** Gives each span the nearest track on its side that is free there; a span too short for its number gets no line. */
+/**
+ * Gives each span the nearest track on its side that is free there; a span too short for its number gets no line, nor one inside the
+ * piece whose words would meet those of another there.
+ */
 function placed(all: readonly Span[], outline: readonly Point[], size: Size): Measure[] {
   const taken: { side: Span['side']; track: number; from: number; to: number }[] = [];
+  const inside: Placing[] = [];
   return all.flatMap((span) => {
     const [from, to] = [span.from * size.scale, span.to * size.scale];
     const room = roomFor(span, outline, size);
@@ -105,7 +109,12 @@ function placed(all: readonly Span[], outline: readonly Point[], size: Size): Me
       other.side === span.side && other.track === track && other.from < to - 0.01 && from < other.to - 0.01;
     while (taken.some(clashes)) track += 1;
     taken.push({ side: span.side, track, from, to });
-    return [{ name: span.name, label, ...lineOf(span.side, from, to, span.at * size.scale, track * TRACK, size) }];
+    const line = lineOf(span.side, from, to, span.at * size.scale, track * TRACK, size);
+    if (span.side === 'across' || span.side === 'over') {
+      if (inside.some(({ labelAt }) => Math.abs(labelAt[1] - line.labelAt[1]) < TEXT_SIZE)) return [];
+      inside.push(line);
+    }
+    return [{ name: span.name, label, ...line }];
   });
 }
 

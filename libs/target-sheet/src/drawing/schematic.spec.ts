@@ -6,6 +6,7 @@ import { cardiganSheet, pulloverSheet, sampleSheets } from '../../../../tests/ta
 import { composeSheet } from '../compose-sheet.ts';
 import { inUnit } from '../in-unit.ts';
 import type { TargetSheet } from '../target-sheet.ts';
+import type { DrawnOpening } from './draw-opening.ts';
 import { TEXT_SIZE, textWidth } from './label.ts';
 import { schematic, type Schematic } from './schematic.ts';
 
@@ -20,8 +21,8 @@ interface Rect {
 /** What the words on a drawing cover, their ascenders and descenders left out. */
 function wordsOn({ pieces }: Schematic): Rect[] {
   const high = TEXT_SIZE * 0.7;
-  return pieces.flatMap(({ piece, at: [x, y], measures, words }) => [
-    ...measures.map(({ label, labelAt, upright, anchor }): Rect => {
+  return pieces.flatMap(({ piece, at: [x, y], measures, openings, words }) => [
+    ...[...measures, ...openings.flatMap(worded)].map(({ label, labelAt, upright, anchor }): Rect => {
       const [middleX, middleY] = [x + labelAt[0], y + labelAt[1]];
       const long = textWidth(label);
       const [wide, tall] = upright ? [high, long] : [long, high];
@@ -40,6 +41,10 @@ function wordsOn({ pieces }: Schematic): Rect[] {
     }),
   ]);
 }
+
+/** The words of an opening, as those of a measure. */
+const worded = ({ label, labelAt }: DrawnOpening) =>
+  label === null ? [] : [{ label, labelAt, upright: false, anchor: 'start' as const }];
 
 const overlap = (one: Rect, other: Rect): boolean =>
   one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
@@ -79,6 +84,35 @@ describe('a schematic', () => {
           expect(Math.hypot(to[0] - from[0], to[1] - from[1]) / scale).toBeCloseTo(value ?? NaN, 1);
         }
     }
+  });
+
+  it('draws an opening as long as it is, along the edge of the neck or down from it', () => {
+    const pieces = (at: TargetSheet['design']['opening']['at']) =>
+      schematic({ ...pulloverSheet, design: { ...pulloverSheet.design, opening: { at, length: 50 } } });
+    const opened = (at: TargetSheet['design']['opening']['at']) =>
+      pieces(at).pieces.flatMap(({ piece, openings }) =>
+        openings.map(({ from, to }) => [
+          piece,
+          Math.sign(Math.round(to[0] - from[0])),
+          Math.hypot(to[0] - from[0], to[1] - from[1]) / pieces(at).scale,
+        ]),
+      );
+    const long = expect.closeTo(50, 6) as number;
+    expect(opened('none')).toEqual([]);
+    expect(opened('back')).toEqual([['back', 0, long]]);
+    expect(opened('front')).toEqual([['front', 0, long]]);
+    // The wearer's left shoulder is at the right of a front, and at the left of a back.
+    expect(opened('shoulder')).toEqual([
+      ['back', -1, long],
+      ['front', 1, long],
+    ]);
+    expect(opened('shoulders')).toEqual([
+      ['back', 1, long],
+      ['back', -1, long],
+      ['front', 1, long],
+      ['front', -1, long],
+    ]);
+    expect(pieces('shoulders').description).toContain('opens 5.0 cm');
   });
 
   it('says every dimension once: on a line, or in the words below', () => {

@@ -102,8 +102,8 @@ function sleeve(shape: Shape): Span[] {
   const underarm = value('underarm-seam') ?? 0;
   return [
     ...width(shape, 'cuff-width', 'below', 0),
-    ...(isSaid(shape, 'above-rib-width') ? [] : aboveRib(shape)),
     ...width(shape, 'sleeve-top-width', 'above', underarm),
+    ...(isSaid(shape, 'above-rib-width') ? [] : aboveRib(shape)),
     ...width(shape, 'cap-top-width', 'above', shape.box.top),
     ...run(shape, 'left', 'rib-depth', 0),
     ...run(shape, 'left', 'sleeve-length', 0),
