@@ -1,6 +1,7 @@
 import { memo } from 'react';
 import { OPENING_PLACES } from '#fit';
 import type { Construction } from '#garment';
+import { DRAWN_CONSTRUCTIONS } from '../drawing/drawn-construction.ts';
 import { Choice } from '../field/Choice.tsx';
 import { LengthField } from '../field/LengthField.tsx';
 import { say } from '../messages.ts';
@@ -21,7 +22,7 @@ export const OpeningFields = memo(function OpeningFields({
   readonly tape: Tape;
 }) {
   const words = say.design.opening;
-  const labels = construction === 'raglan' ? { ...words, ...words.ofRaglan } : words;
+  const labels = DRAWN_CONSTRUCTIONS[construction].endsAtNeck ? { ...words, ...words.ofRaglan } : words;
   return (
     <>
       <Choice
