@@ -46,7 +46,7 @@ it.each([1, 1.25, 1.5])('a band of %s in along both edges narrows a V by twice t
 it('a sleeve may grow from 9½ in at the wrist to 14 in at the top', () => {
   const rules = {
     wrist: inches(9.5) + FOLDS * ORDINARY - 10 - 0.15 * 75,
-    arm: inches(14) + FOLDS * ORDINARY - 0.35 * 75,
+    arm: inches(14) + FOLDS * ORDINARY - 0.5 * 75,
   };
   const body = womanWith({ 'wrist-girth': rules.wrist, 'upper-arm-girth': rules.arm });
   const advice = adviceOn({ body, fabric: fabricOf(ORDINARY), design: { construction: 'set-in' } });

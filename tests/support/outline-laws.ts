@@ -129,8 +129,9 @@ function extents(piece: Piece, outline: Outline): string[] {
 /** Where a sleeve begins above its rib: it steps out there, unless the rib is all of it that lies below the underarm. */
 function aboveRib(value: Values, outline: Outline): [string, number, number][] {
   const [rib, seam] = [value('rib-depth') ?? NaN, value('underarm-seam') ?? NaN];
-  if (!(rib > 0 && rib < seam)) return [];
-  const widest = Math.max(value('above-rib-width') ?? NaN, value('cuff-width') ?? NaN);
+  const above = value('above-rib-width');
+  if (above === undefined || !(rib > 0 && rib < seam)) return [];
+  const widest = Math.max(above, value('cuff-width') ?? NaN);
   return [['above-rib-width', widest, widthAt(outline, rib)]];
 }
 

@@ -92,8 +92,6 @@ describe('what follows a dimension', () => {
         const slope = (name: string): number =>
           follows!.find((each) => each.piece === 'assembled' && each.name === name)?.slope ?? 0;
         const after = adviceOn({ design, made: [made('back/width', value! + d)] });
-        const slope = (name: string): number =>
-          follows!.find((each) => each.piece === 'assembled' && each.name === name)?.slope ?? 0;
         // The numbers that no cap or neck was solved for.
         for (const name of ['chest-width', 'cross-back-width', 'sleeve-top-width', 'body-to-underarm'])
           expect(mm(after, name) - mm(planned, name), name).toBeCloseTo(d * slope(name), 3);
