@@ -31,8 +31,8 @@ describe('a dimension', () => {
     );
   });
 
-  it('is not rounded below nothing: a band of 5 has no low of −5', () => {
-    expect(dimension(adviceOn({ design: { bandMm: 5 } }), 'band-depth')).toMatchObject({ low: 0, value: 5, high: 15 });
+  it('is not rounded to nothing: a band of 5 has a low of 1, not of −5', () => {
+    expect(dimension(adviceOn({ design: { bandMm: 5 } }), 'band-depth')).toMatchObject({ low: 1, value: 5, high: 15 });
   });
 });
 
