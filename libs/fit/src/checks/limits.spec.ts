@@ -146,7 +146,7 @@ describe('how sure a check is', () => {
       'three quarters of the chest, one of the shoulders',
     ],
     ['hand-through-cuff', [1.12 * 5, 6 * 0.3, 2.53875], 'the hand tucked in, the fold stretched by half, 1 % of 253.9'],
-    ['cuff-stays', [1.08 * 5, 4 * 0.3, 2.052], 'the hand, the fold, 1 % of 205.2'],
+    ['cuff-stays', [1.08 * 5, 4 * 0.3, 1.6925], 'the hand, the fold, 1 % of the cuff’s 169.25'],
     ['front-and-back', [10, 10], 'both waists'],
     ['sleeve-below-underarm', [0], 'lengths of the sheet alone'],
     ['body-below-underarm', [0], 'lengths of the sheet alone'],
