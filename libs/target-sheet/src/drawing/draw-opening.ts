@@ -1,7 +1,7 @@
 import type { PieceName } from '#fit';
 import type { SheetDesign } from '../sheet-parts.ts';
 import { fittingLabel, lengthLabel, textWidth } from './label.ts';
-import { heightAt, type Point } from './plane.ts';
+import { heightAt, roomToTheRight, type Point } from './plane.ts';
 import type { Shape } from './span.ts';
 
 /** A place on a piece where the neck opens, in drawing units, y down: an edge that is not sewn, or a slit. */
@@ -24,47 +24,58 @@ const AWAY = 9;
 /** Least distance of words below the edge of a neck. */
 const BELOW = 9;
 
+interface Size {
+  readonly scale: number;
+  readonly unit: 'cm' | 'in';
+}
+
 /** The opening of a neck on a piece, at its own scale; nothing where this piece has no part of it. */
 export function drawOpening(
   piece: PieceName,
   shape: Shape,
   { at, length }: SheetDesign['opening'],
-  { scale, unit }: { readonly scale: number; readonly unit: 'cm' | 'in' },
+  size: Size,
 ): DrawnOpening[] {
   if (length <= 0) return [];
-  const onPaper = ([x, y]: Point): Point => [x * scale, -y * scale];
+  if (at === piece) return slit(shape, length, size);
+  return sidesOf(piece, at, shape).flatMap((side, index) => openEdge(shape, side, length, size, index === 0));
+}
+
+/** Down from the neck, at the centre. */
+function slit({ outline, box }: Shape, length: number, { scale, unit }: Size): DrawnOpening[] {
+  const middle = box.right / 2;
+  const neck = heightAt(outline, middle);
+  if (neck === null) return [];
   const number = lengthLabel(length, unit);
-  const full = fittingLabel('opening-length', number, Infinity)!;
-  const { right } = shape.box;
-  if (at === piece) {
-    const middle = right / 2;
-    const neck = heightAt(shape.outline, middle);
-    if (neck === null) return [];
-    const labelY = neck * scale - Math.max(BELOW, (length * scale) / 2);
-    return [
-      {
-        from: onPaper([middle, neck]),
-        to: onPaper([middle, neck - length]),
-        lengthMm: length,
-        label: full,
-        labelAt: [middle * scale + BESIDE, -labelY],
-      },
-    ];
-  }
-  return sidesOf(piece, at, shape).flatMap((side, index): DrawnOpening[] => {
-    const edge = edgeFromNeck(shape, side);
-    if (edge === null) return [];
-    const [start, end] = [edge[0], alongEdge(edge, length)];
-    const drawn = { from: onPaper(start), to: onPaper(end), lengthMm: length };
-    if (index > 0) return [{ ...drawn, label: null, labelAt: drawn.to }];
-    if (isSeam(shape)) {
-      const x = drawn.from[0] + AWAY;
-      const label = fittingLabel('opening-length', number, right * scale - x + BESIDE) ?? number;
-      return [{ ...drawn, label, labelAt: [x, drawn.from[1] + BELOW / 3] }];
-    }
-    const x = drawn.from[0] + (side === 'right' ? BESIDE : -BESIDE - textWidth(full));
-    return [{ ...drawn, label: full, labelAt: [x, drawn.from[1] - ABOVE[side]] }];
-  });
+  const labelY = neck * scale - Math.max(BELOW, (length * scale) / 2);
+  const room = roomToTheRight(outline, middle, labelY / scale) * scale - 2 * BESIDE;
+  return [
+    {
+      from: [middle * scale, -neck * scale],
+      to: [middle * scale, (length - neck) * scale],
+      lengthMm: length,
+      label: fittingLabel('opening-length', number, room) ?? number,
+      labelAt: [middle * scale + BESIDE, -labelY],
+    },
+  ];
+}
+
+/** Outwards from the end of the neck: along a shoulder, its words above it, or along a raglan, its words beside it. */
+function openEdge(shape: Shape, side: Side, length: number, { scale, unit }: Size, says: boolean): DrawnOpening[] {
+  const edge = edgeFromNeck(shape, side);
+  if (edge === null) return [];
+  const [from, to] = [edge[0], alongEdge(edge, length)].map(([x, y]): Point => [x * scale, -y * scale]) as [
+    Point,
+    Point,
+  ];
+  const drawn = { from, to, lengthMm: length };
+  if (!says) return [{ ...drawn, label: null, labelAt: to }];
+  const number = lengthLabel(length, unit);
+  const room = isSeam(shape) ? shape.box.right * scale - from[0] - AWAY + BESIDE : Infinity;
+  const label = fittingLabel('opening-length', number, room) ?? number;
+  if (isSeam(shape)) return [{ ...drawn, label, labelAt: [from[0] + AWAY, from[1] + BELOW / 3] }];
+  const x = from[0] + (side === 'right' ? BESIDE : -BESIDE - textWidth(label));
+  return [{ ...drawn, label, labelAt: [x, from[1] - ABOVE[side]] }];
 }
 
 /** A raglan opens along a seam of its own, not at a shoulder. */
