@@ -33,7 +33,8 @@ export class Planners {
     private readonly secrets: PlannerSecrets,
     private readonly outbox: Outbox,
   ) {
-    const rows = new RecordRepository<PlannerDocument>(PLANNER as unknown as EntitySchema<RecordRow>);
+    const entity = PLANNER as unknown as EntitySchema<RecordRow>;
+    const rows = new RecordRepository(entity, (document) => document as PlannerDocument);
     this.kept = new KeptRecords('planner', rows, work);
   }
 
