@@ -93,10 +93,14 @@ export class TargetSheets {
   }
 
   /** @throws DomainError `not-found` */
-  read(makerId: string, id: string): Promise<WithChanges<TargetSheetRow>> {
+  read(makerId: string, id: string): Promise<TargetSheetRow> {
+    return this.work.read((manager) => this.need(manager, makerId, id));
+  }
+
+  /** @throws DomainError `not-found` */
+  readWithChanges(makerId: string, id: string): Promise<WithChanges<TargetSheetRow>> {
     return this.work.read(async (manager) => {
-      const row = await this.rows.find(manager, makerId, id);
-      if (row === null) throw noSuchSheet();
+      const row = await this.need(manager, makerId, id);
       const current = await currentVersions(manager, makerId, [row]);
       return { row, changed: inputsChanged(row, current), current };
     });
@@ -118,6 +122,12 @@ export class TargetSheets {
       return this.rows.delete(manager, makerId, id);
     });
     if (!erased) throw noSuchSheet();
+  }
+
+  private async need(manager: EntityManager, makerId: string, id: string): Promise<TargetSheetRow> {
+    const row = await this.rows.find(manager, makerId, id);
+    if (row === null) throw noSuchSheet();
+    return row;
   }
 }
 
