@@ -4972,7 +4972,10 @@ export interface operations {
     Everything_import: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description For a day the same request with the same key makes nothing more and is answered as the first was; another request with it is refused. */
+                "Idempotency-Key"?: string;
+            };
             path?: never;
             cookie?: never;
         };
