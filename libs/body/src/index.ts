@@ -17,14 +17,16 @@ export { rowBodyMeasures } from './sizes/row-body-measures.ts';
 export { rowForAge, rowForChest, type RowFound } from './sizes/row-for-chest.ts';
 export { publishedSizes, sizeRow, sizeTable } from './sizes/size-tables.ts';
 export { bodyModelEstimator } from './model/body-model-estimator.ts';
-export type {
-  AgePart,
-  AgeParts,
-  BodyModelCoefficients,
-  Mapping,
-  MappingUncertainty,
-  SexCoefficients,
-  SurveySource,
+export { bodySize, REFERENCE_LOG_WEIGHT, REFERENCE_STATURE, type BodySize } from './model/body-size.ts';
+export {
+  CIVILIAN_GIRTHS,
+  type BodyModelCoefficients,
+  type GirthResiduals,
+  type Mapping,
+  type MappingUncertainty,
+  type PerGirth,
+  type SexCoefficients,
+  type SurveySource,
 } from './model/coefficients.ts';
 export { condition, type Conditioned, type Gaussian } from './model/gaussian.ts';
 export { loadBodyModel, type BodyModel } from './model/load-body-model.ts';

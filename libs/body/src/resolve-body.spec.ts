@@ -113,11 +113,16 @@ describe('a child', () => {
 });
 
 it('a baby of 12 months: every nape to cuff is from the arm, the head is its age’s', () => {
-  const values = valuesOf(resolveBody(body('baby', null, home('chest-girth', 18 * 25.4)), { estimate: true }));
+  const profile = resolveBody(body('baby', null, home('chest-girth', 18 * 25.4)), { estimate: true });
+  const values = valuesOf(profile);
   expect(values['nape-to-cuff']).toBeCloseTo((8.25 / 2 + 7.5 + 0.6 * 3.75) * 25.4, 9);
   expect(values['head-girth']).toBe(463);
   expect(values['wrist-girth']).toBeCloseTo(111.2, 9); // 108 + 3.2
-  expect(values['waist-girth']).toBeUndefined();
+  // Its table has no waist, hip or forearm: its chest, 1.04 of it, 0.55 × (upper arm + wrist).
+  expect(values['waist-girth']).toBeCloseTo(457.2, 9);
+  expect(values['hip-girth']).toBeCloseTo(1.04 * 457.2, 9);
+  expect(profile.values['hip-girth']!.u).toBeCloseTo(25, 0);
+  expect(values['forearm-girth']).toBeCloseTo(0.55 * (6.5 * 25.4 + 111.2), 9);
 });
 
 describe('an adult', () => {

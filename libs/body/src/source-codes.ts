@@ -11,6 +11,8 @@ export interface BodySourceCodes extends CommonSourceCodes {
   /** `constantMm` and so many times another dimension. */
   readonly formula: { readonly constantMm: number; readonly times: number; readonly of: BodyDimension };
   readonly 'nape-to-cuff-from-arm': NoParams;
+  /** 0.55 × (upper arm + wrist). */
+  readonly 'forearm-from-arm': NoParams;
   readonly 'wrist-from-age': { readonly ageYears: number };
   readonly 'head-from-age': { readonly ageYears: number };
   /** The surveys that the body model was made from. */

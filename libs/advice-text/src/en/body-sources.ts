@@ -15,6 +15,7 @@ export const bodySources: Catalogue<BodySourceCodes> = {
   },
   formula: ({ constantMm, times, of }) =>
     `${constantMm === 0 ? '' : `${constantMm} mm + `}${times} × ${inWords(of)} (assumed)`,
+  'forearm-from-arm': () => '0.55 × (upper arm + wrist) (assumed)',
   'nape-to-cuff-from-arm': () => 'half the back + arm to the underarm + 0.6 × scye depth (assumed)',
   'wrist-from-age': ({ ageYears }) => `108 mm + 3.2 mm a year, at ${ageText(ageYears)} (assumed)`,
   'head-from-age': ({ ageYears }) => `growth references, middle at ${ageText(ageYears)} (from memory)`,

@@ -31,6 +31,14 @@ const linear = (
 const FROM_OTHERS: readonly ChildFormula[] = [
   linear('neck-base-girth', 110, 0.285, 'chest-girth', 14.4), // u 15 in all, with a chest measured at home
   linear('hand-girth', 0, 1.2, 'wrist-girth', 5),
+  {
+    name: 'forearm-girth',
+    constant: 0,
+    times: { 'upper-arm-girth': 0.55, 'wrist-girth': 0.55 },
+    own: 10,
+    from: { code: 'forearm-from-arm', params: {} },
+  },
+  linear('front-waist-length', 0, 1, 'back-waist-length', 12), // a child's front is as long as its back
   linear('shoulder-girth', 0, 1.13, 'chest-girth', 25),
   linear('scye-girth', 0, 2, 'scye-depth', 10),
   {
@@ -40,6 +48,12 @@ const FROM_OTHERS: readonly ChildFormula[] = [
     own: 21.5, // 25 in all, with all three measured at home; the tables' own are 24 longer on average (nape-to-cuff.ts)
     from: { code: 'nape-to-cuff-from-arm', params: {} },
   },
+];
+
+/** A baby's waist and hip, which its table lacks; u 25 in all, with a chest measured at home. */
+const OF_A_BABY: readonly ChildFormula[] = [
+  linear('waist-girth', 0, 1, 'chest-girth', 20),
+  linear('hip-girth', 0, 1.04, 'chest-girth', 19.5),
 ];
 
 /** What a child's or a baby's age in years tells: the wrist (assumed) and the head (growth references, from memory); nothing outside their ages. */
@@ -65,6 +79,6 @@ function fromAge(ageYears: number): readonly ChildFormula[] {
 }
 
 /** The formulas for a child or a baby of an age in years, or of none, in the order to apply them. */
-export function childFormulas(ageYears: number | null): readonly ChildFormula[] {
-  return [...(ageYears === null ? [] : fromAge(ageYears)), ...FROM_OTHERS];
+export function childFormulas(figure: 'child' | 'baby', ageYears: number | null): readonly ChildFormula[] {
+  return [...(ageYears === null ? [] : fromAge(ageYears)), ...(figure === 'baby' ? OF_A_BABY : []), ...FROM_OTHERS];
 }

@@ -36,7 +36,7 @@ export function childProfile(figure: 'child' | 'baby', ageYears: number | null, 
   const age = ageYears ?? row?.ageYears ?? null;
   const read = row === null ? measured : { ...fromRow(row, measured), ...measured };
   // Outside the table the chest's formulas are outside what they were made for.
-  const formulas = childFormulas(age).filter(({ times }) => row !== null || times['chest-girth'] === undefined);
+  const formulas = childFormulas(figure, age).filter(({ times }) => row !== null || times['chest-girth'] === undefined);
   const { values, covariance } = applyFormulas(read, formulas);
   const missing = missingFrom(values, (name) => {
     if (row === null) return { code: 'no-size-row', params: { note: found.note } };

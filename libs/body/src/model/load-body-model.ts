@@ -12,7 +12,7 @@ export interface BodyModel extends Estimator {
 /** Loads the committed coefficients; imported only here, and dynamically, so that a page gets them as a file of their own. */
 export async function loadBodyModel(): Promise<BodyModel> {
   const { default: json } = await import('./coefficients.json', { with: { type: 'json' } });
-  const coefficients = json as BodyModelCoefficients;
+  const coefficients = json as unknown as BodyModelCoefficients;
   return {
     coefficients,
     estimate: bodyModelEstimator(coefficients).estimate,
