@@ -19,9 +19,9 @@ const post = (coding) => ({
 });
 
 async function processorTime() {
-  server.send('cpu');
-  const [{ user, system }] = await once(server, 'message');
-  return user + system;
+  server.send('how much?');
+  const [{ cpu }] = await once(server, 'message');
+  return cpu.user + cpu.system;
 }
 
 /** Answers a second, and answers a second of processor time. */
