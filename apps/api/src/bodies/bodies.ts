@@ -9,6 +9,6 @@ import { UnitOfWork } from '../storage/unit-of-work.ts';
 @Injectable()
 export class Bodies extends KeptRecords<StoredBody> {
   constructor(work: UnitOfWork) {
-    super('body', new RecordRepository(BODY, readingAs(BODY_RECORD)), work);
+    super('body', '/v1/bodies', new RecordRepository(BODY, readingAs(BODY_RECORD)), work);
   }
 }

@@ -9,6 +9,6 @@ import { UnitOfWork } from '../storage/unit-of-work.ts';
 @Injectable()
 export class Fabrics extends KeptRecords<StoredFabric> {
   constructor(work: UnitOfWork) {
-    super('fabric', new RecordRepository(FABRIC, readingAs(FABRIC_RECORD)), work);
+    super('fabric', '/v1/fabrics', new RecordRepository(FABRIC, readingAs(FABRIC_RECORD)), work);
   }
 }

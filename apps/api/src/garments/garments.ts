@@ -9,6 +9,6 @@ import { UnitOfWork } from '../storage/unit-of-work.ts';
 @Injectable()
 export class Garments extends KeptRecords<StoredGarment> {
   constructor(work: UnitOfWork) {
-    super('garment', new RecordRepository(GARMENT, readingAs(GARMENT_RECORD)), work);
+    super('garment', '/v1/garments', new RecordRepository(GARMENT, readingAs(GARMENT_RECORD)), work);
   }
 }

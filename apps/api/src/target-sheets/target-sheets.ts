@@ -6,6 +6,7 @@ import { ApiError } from '../http/api-error.ts';
 import { Bodies } from '../bodies/bodies.ts';
 import { Fabrics } from '../fabrics/fabrics.ts';
 import { Garments } from '../garments/garments.ts';
+import { noSuch } from '../http/no-such.ts';
 import { pageOf, rowsOf, type Page, type PageQuery } from '../http/page.ts';
 import { forgetMade, type IdempotentRequest } from '../idempotency/idempotent-request.ts';
 import type { KeptRecords } from '../records/kept-records.ts';
@@ -132,7 +133,7 @@ export class TargetSheets {
 }
 
 function noSuchSheet(): DomainError {
-  return new ApiError('not-found', 'There is no target sheet with this id.');
+  return noSuch('target sheet', '/v1/target-sheets');
 }
 
 /** An id in a request that names nothing is a wrong field, not a wrong address. */

@@ -35,7 +35,7 @@ export class Planners {
   ) {
     const entity = PLANNER as unknown as EntitySchema<RecordRow>;
     const rows = new RecordRepository(entity, (document) => document as PlannerDocument);
-    this.kept = new KeptRecords('planner', rows, work);
+    this.kept = new KeptRecords('planner', '/v1/planners', rows, work);
   }
 
   register(makerId: string, document: PlannerDocument, request: IdempotentRequest): Promise<WithSecret> {
