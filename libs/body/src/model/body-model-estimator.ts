@@ -1,4 +1,3 @@
-import type { BodyDimension } from '../body-dimension.ts';
 import type { Estimate, Estimates, Estimator, EstimatorInput, KnownValue } from '../estimator.ts';
 import type { BodyModelCoefficients } from './coefficients.ts';
 import { knownLogs, type KnownLogs } from './known-logs.ts';
@@ -7,19 +6,9 @@ import type { BodyNote } from '../note-codes.ts';
 import { BEYOND_THE_OLDEST, OLDEST } from './model-notes.ts';
 import type { BodyQuestion } from './question-codes.ts';
 import { bodyQuestioner, type Question } from './questions.ts';
-import { isBodyOutside, isValueOutside } from './range.ts';
+import { isBodyOutside, isValueOutside, SIZE } from './range.ts';
 import type { BodySource } from '../source-codes.ts';
 import { zeros } from './zeros.ts';
-
-/** A measure of the whole body: outside the surveys' range in one of these, it is outside in all. */
-const SIZE: readonly BodyDimension[] = [
-  'stature',
-  'weight',
-  'chest-girth',
-  'underbust-girth',
-  'waist-girth',
-  'hip-girth',
-];
 
 /** The model gives an estimate of everything. */
 type ModelEstimate = Extract<Estimate, { readonly value: number }>;

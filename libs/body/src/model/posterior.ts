@@ -2,10 +2,11 @@ import type { EstimatorInput } from '../estimator.ts';
 import type { BodyModelCoefficients } from './coefficients.ts';
 import { condition } from './gaussian.ts';
 import type { KnownLogs } from './known-logs.ts';
+import { mixtureMoments, sharesOf, weightedSum } from './mixture.ts';
 import { fitSize } from './size-fit.ts';
 import { priorOf, type Prior } from './prior.ts';
 
-type Sex = 'woman' | 'man';
+export type Sex = 'woman' | 'man';
 
 /**
  * For whom the spread is to be honest.
@@ -81,34 +82,21 @@ function posteriorOfSex(
   return { sex, logDensity, rest, mean, covariance, gain, weights, b, distance: given.distance, contradiction };
 }
 
-/** The moments of a mixture. */
 function mixed(parts: readonly PosteriorOfSex[]): Posterior {
-  const best = Math.max(...parts.map(({ logDensity }) => logDensity));
-  const densities = parts.map(({ logDensity }) => Math.exp(logDensity - best));
-  const total = densities.reduce((sum, density) => sum + density, 0);
-  const shares = densities.map((density) => density / total);
-  const sum = (of: (part: PosteriorOfSex) => readonly number[]): number[] =>
-    of(parts[0]!).map((_, at) => parts.reduce((all, part, index) => all + shares[index]! * of(part)[at]!, 0));
-  const { rest } = parts[0]!;
-  const m = rest.length;
-  const mean = sum((part) => part.mean);
-  const covariance = sum((part) => part.covariance);
-  parts.forEach((part, index) => {
-    const off = part.mean.map((value, at) => value - mean[at]!);
-    for (let i = 0; i < m; i++)
-      for (let j = 0; j < m; j++) covariance[i * m + j]! += shares[index]! * off[i]! * off[j]!;
-  });
+  const shares = sharesOf(parts);
   const weights = { woman: 0, man: 0 };
   parts.forEach(({ sex }, index) => (weights[sex] = shares[index]!));
   return {
-    rest,
-    mean,
-    covariance,
-    gain: sum((part) => part.gain),
+    ...mixtureMoments(shares, parts),
+    rest: parts[0]!.rest,
+    gain: weightedSum(
+      shares,
+      parts.map(({ gain }) => gain),
+    ),
     weights,
-    b: parts.reduce((all, part, index) => all + shares[index]! * part.b, 0),
-    distance: Math.min(...parts.map((part) => part.distance)),
-    contradiction: Math.min(...parts.map((part) => part.contradiction)),
+    b: parts.reduce((sum, { b }, index) => sum + shares[index]! * b, 0),
+    distance: Math.min(...parts.map(({ distance }) => distance)),
+    contradiction: Math.min(...parts.map(({ contradiction }) => contradiction)),
   };
 }
 
@@ -116,7 +104,7 @@ function mixed(parts: readonly PosteriorOfSex[]): Posterior {
  * Values that contradict one another must not give a narrow answer. Their squared distance should be about its degrees of freedom n; three standard deviations of
  * it (√(2n)) above, the variances grow in proportion (a Birge ratio: Birge 1932; the threshold assumed).
  */
-const contradictionOf = (distance: number, n: number) => (n <= 0 ? 1 : Math.max(1, distance / farOff(n)));
+export const contradictionOf = (distance: number, n: number) => (n <= 0 ? 1 : Math.max(1, distance / farOff(n)));
 
 /** A squared distance that values seldom have that agree. */
 export const farOff = (n: number): number => n + 3 * Math.sqrt(2 * n);

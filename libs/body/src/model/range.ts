@@ -20,6 +20,16 @@ const AGES = { soldiers: [YOUNGEST, OLDEST], civilians: [18, 80] } as const;
 /** Measured at civilians of all ages and sizes; all else at soldiers alone. */
 export const FROM_CIVILIANS: readonly BodyDimension[] = ['stature', 'weight', ...CIVILIAN_GIRTHS];
 
+/** A measure of the whole body: outside the surveys' range in one of these, it is outside in all. */
+export const SIZE: readonly BodyDimension[] = [
+  'stature',
+  'weight',
+  'chest-girth',
+  'underbust-girth',
+  'waist-girth',
+  'hip-girth',
+];
+
 const isWithin = (value: number, lowest: number, highest: number): boolean => value >= lowest && value <= highest;
 
 /** The models of the sexes that a body may be of. */

@@ -1,4 +1,5 @@
 import { solveLower, solveUpper } from './cholesky.ts';
+import { fixedPoint } from './fixed-point.ts';
 import { explain } from './gaussian.ts';
 import type { KnownLogs } from './known-logs.ts';
 import type { BodyPrior, Prior } from './prior.ts';
@@ -14,29 +15,12 @@ interface SizeFit {
 }
 
 /** A b that is free has this standard deviation more than people have (a weight 2.7-fold is within one of it). */
-const FREE = 1;
+export const FREE = 1;
 
-/** After so many tangents b moves by less than 0.001 (size-fit.spec.ts). */
-const PASSES = 4;
-
-/**
- * The size of a body by the known values. The prior's bend is linearised where b is taken to be; each pass finds b under that tangent, and the next tangent lies
- * where by the secant of the last two both would agree.
- */
+/** The size of a body by the known values, the prior's bend linearised where they place b. */
 export function fitSize(prior: Prior, ageYears: number | null, known: KnownLogs): SizeFit {
   const places = known.at.map((_, j) => j);
-  const fitAt = (b: number) => sizeFitOf(prior.at(ageYears, b, known.at), { ...known, at: places });
-  let at = prior.meanB;
-  let fit = fitAt(at);
-  let next = fit.b;
-  for (let pass = 1; pass < PASSES; pass++) {
-    const before = { at, off: fit.b - at };
-    at = next;
-    fit = fitAt(at);
-    const off = fit.b - at;
-    next = off === before.off ? fit.b : at - (off * (at - before.at)) / (off - before.off);
-  }
-  return { ...fit, b: next };
+  return fixedPoint(prior.meanB, (b) => sizeFitOf(prior.at(ageYears, b, known.at), { ...known, at: places }));
 }
 
 function sizeFitOf({ bmi, ...prior }: BodyPrior, { at, logs, noise }: KnownLogs): SizeFit {
