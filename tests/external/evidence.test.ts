@@ -4,6 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { compareWith, condition, inMillimetres, updateByObservations, type LogGaussian, type Observation } from '#body';
+import { sweaterEvidence } from '#fit';
 
 /** Median, slope on log chest, residual standard deviation of the logarithm. */
 const PRIOR = {
@@ -76,6 +77,37 @@ const SWEATER: readonly Observation[] = [
 ];
 
 describe('worked example 8', () => {
+  it('is what the sweater’s own measures tell', () => {
+    const flat = (value: number, u: number) => ({ value, u, how: 'home' }) as const;
+    const { ease, observations } = sweaterEvidence(
+      {
+        name: 'sweater',
+        construction: 'drop-shoulder',
+        values: {
+          'chest-width': flat(FLAT, WIDTH_U),
+          'sleeve-length': flat(482.6, OTHER_U),
+          'sleeve-top-width': flat(177.8, OTHER_U),
+        },
+        sleeveFrom: 'seam',
+        longSleeve: true,
+        thicknessMm: T,
+        layer: null,
+        fits: 'classic',
+        crew: false,
+        wears: {},
+      },
+      { scale: 1, backWaist: null, neckBase: null },
+    );
+    expect([ease.mean, ease.sd]).toEqual([CLASSIC.mean, CLASSIC.sd]);
+    expect(observations.map(({ id }) => id)).toEqual(SWEATER.map(({ id }) => id));
+    observations.forEach((one, i) => {
+      for (const part of ['constant', 'observed', 'tau', 'u'] as const)
+        expect(one[part]).toBeCloseTo(SWEATER[i]![part], 9);
+      expect(one.dimensions).toEqual(SWEATER[i]!.dimensions);
+      expect(Object.values(one.hidden)).toEqual(Object.values(SWEATER[i]!.hidden));
+    });
+  });
+
   it.each([
     ['chest-girth', 781.0, 21.4],
     ['ease', 71.1, 14.1],
