@@ -11,7 +11,7 @@ export interface ProfileValue {
   readonly u: number;
   readonly how: How;
   readonly from: BodySource;
-  /** An estimate of a body of a size or an age that nobody surveyed has: wider, and resting on assumptions. */
+  /** An estimate of a body of a size or an age that no survey and no table has: wider, and resting on assumptions. */
   readonly outsideSurveys?: true;
 }
 

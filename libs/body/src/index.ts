@@ -11,6 +11,7 @@ export { inMillimetres, type PosteriorInMillimetres } from './evidence/in-millim
 export { compareWith, type Comparison } from './evidence/compare.ts';
 export type { BentTerm, HiddenNumber, LogGaussian, Observation } from './evidence/observation.ts';
 export type { Contradiction } from './evidence/weigh.ts';
+export { resolveWithEvidence, type Evidence, type ResolvedWithEvidence } from './evidence/resolve-with-evidence.ts';
 export { updateByObservations, type EvidencePosterior } from './evidence/update.ts';
 export { defaultU, type DefaultU } from './default-u.ts';
 export type { Estimate, Estimates, Estimator, EstimatorInput, KnownValue } from './estimator.ts';
@@ -21,6 +22,7 @@ export type { Mark } from './sizes/mark.ts';
 export type { PublishedSizes, SizeMeasure, SizeRange, SizeRow } from './sizes/published-sizes.ts';
 export { rowBodyMeasures } from './sizes/row-body-measures.ts';
 export { rowForAge, rowForChest, type RowFound } from './sizes/row-for-chest.ts';
+export { withPublishedSize, type PublishedSize } from './sizes/with-published-size.ts';
 export { publishedSizes, sizeRow, sizeTable } from './sizes/size-tables.ts';
 export { bodyModelEstimator } from './model/body-model-estimator.ts';
 export { bodySize, REFERENCE_LOG_WEIGHT, REFERENCE_STATURE, type BodySize } from './model/body-size.ts';

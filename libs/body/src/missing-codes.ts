@@ -12,7 +12,6 @@ export interface BodyMissingCodes {
   readonly 'not-in-table': { readonly table: string };
   readonly 'not-published': { readonly figure: 'child' | 'baby' };
   readonly 'no-size-row': { readonly note: BodyNote };
-  readonly 'known-by-age': { readonly youngest: number; readonly oldest: number };
 }
 
 export type BodyMissing = MessageOf<BodyMissingCodes>;

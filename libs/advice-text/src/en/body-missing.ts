@@ -1,7 +1,6 @@
 import type { BodyMissingCodes } from '#body';
 import type { Catalogue } from '../catalogue.ts';
 import { say } from '../say.ts';
-import { ageText } from './age-text.ts';
 import { bodyNotes } from './body-notes.ts';
 
 /** Why a body has no value for a dimension, and what to do. */
@@ -15,6 +14,4 @@ export const bodyMissing: Catalogue<BodyMissingCodes> = {
   'not-in-table': ({ table }) => `${table}, does not give it: measure it.`,
   'not-published': ({ figure }) => `No published table gives it for a ${figure}: measure it.`,
   'no-size-row': ({ note }, reader) => say(bodyNotes, note, reader),
-  'known-by-age': ({ youngest, oldest }) =>
-    `It is known from ${ageText(youngest)} to ${ageText(oldest)} of age: measure it.`,
 };

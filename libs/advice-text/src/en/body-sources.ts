@@ -13,6 +13,10 @@ export const bodySources: Catalogue<BodySourceCodes> = {
     const from = known.length === 0 ? 'with nothing measured' : `from ${allOf(known.map(inWords))}`;
     return `estimated ${from} (body model ${version}, US Army surveys of 1988 and 2012)`;
   },
+  evidence: ({ known, sources, version }) => {
+    const from = [...known.map(inWords), ...sources];
+    return `estimated ${from.length === 0 ? 'with nothing known' : `from ${allOf(from)}`} (body model ${version}, US Army surveys of 1988 and 2012)`;
+  },
   formula: ({ constantMm, times, of }) =>
     `${constantMm === 0 ? '' : `${constantMm} mm + `}${times} × ${inWords(of)} (assumed)`,
   'forearm-from-arm': () => '0.55 × (upper arm + wrist) (assumed)',

@@ -56,10 +56,8 @@ const OF_A_BABY: readonly ChildFormula[] = [
   linear('hip-girth', 0, 1.04, 'chest-girth', 19.5),
 ];
 
-/** What a child's or a baby's age in years tells: the wrist (assumed) and the head (growth references, from memory); nothing outside their ages. */
+/** What a child's or a baby's age in years tells: the wrist (assumed) and the head (growth references, from memory). */
 function fromAge(ageYears: number): readonly ChildFormula[] {
-  const head = headGirthAt(ageYears);
-  if (head === null) return [];
   return [
     {
       name: 'wrist-girth',
@@ -70,7 +68,7 @@ function fromAge(ageYears: number): readonly ChildFormula[] {
     },
     {
       name: 'head-girth',
-      constant: head,
+      constant: headGirthAt(ageYears),
       times: {},
       own: 15,
       from: { code: 'head-from-age', params: { ageYears } },
@@ -78,7 +76,7 @@ function fromAge(ageYears: number): readonly ChildFormula[] {
   ];
 }
 
-/** The formulas for a child or a baby of an age in years, or of none, in the order to apply them. */
-export function childFormulas(figure: 'child' | 'baby', ageYears: number | null): readonly ChildFormula[] {
+/** The formulas for a child or a baby of an age in years, in the order to apply them. */
+export function childFormulas(figure: 'child' | 'baby', ageYears: number): readonly ChildFormula[] {
   return [...(ageYears === null ? [] : fromAge(ageYears)), ...(figure === 'baby' ? OF_A_BABY : []), ...FROM_OTHERS];
 }
