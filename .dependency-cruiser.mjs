@@ -40,6 +40,7 @@ const fitFolders = [
   'engine',
   'design',
   'messages',
+  'evidence',
   'model',
   'constructions',
   'outline',

@@ -7,6 +7,7 @@ import { promisify } from 'node:util';
 import sqlite3 from 'sqlite3';
 import { v7 as uuid } from 'uuid';
 import { Bodies } from '../dist/apps/api/src/bodies/bodies.js';
+import { IdempotentRequest } from '../dist/apps/api/src/idempotency/idempotent-request.js';
 import { THE_MAKER } from '../dist/apps/api/src/maker/maker-id.js';
 import { openDatabase } from '../dist/apps/api/src/storage/open-database.js';
 import { UnitOfWork } from '../dist/apps/api/src/storage/unit-of-work.js';
@@ -31,6 +32,9 @@ const document = {
     takenAt: null,
   })),
 };
+
+/** A request that is not to be known again. */
+const WITHOUT_KEY = new IdempotentRequest(null, '', null);
 
 async function perSecond(write) {
   const start = process.hrtime.bigint();
@@ -67,7 +71,7 @@ try {
   const dataSource = await openDatabase({ kind: 'sqlite', file: join(folder, 'ours.sqlite') });
   const bodies = new Bodies(new UnitOfWork(dataSource));
   const bare = await bareWriter(dataSource, join(folder, 'bare.sqlite'));
-  const ours = () => bodies.create(THE_MAKER, document);
+  const ours = () => bodies.create(THE_MAKER, document, WITHOUT_KEY);
   await perSecond(ours); // warm
   await perSecond(bare);
   const result = await alternate(

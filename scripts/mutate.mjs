@@ -43,6 +43,7 @@ writeFileSync(
     mutate: [`libs/${lib}/src/**/*.ts`, '!**/*.spec.ts'],
     ignorePatterns: ['apps', 'bench', 'data', 'dist', 'docs', 'reports', 'tests'],
     coverageAnalysis: 'perTest',
+    timeoutMS: 30_000, // what is only slow on a busy machine is not taken for caught
     incremental: true,
     incrementalFile: `reports/mutation/${lib}.json`,
     reporters: ['clear-text', 'progress'],

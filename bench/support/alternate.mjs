@@ -6,6 +6,11 @@ export async function alternate(rounds, measureOurs, measureBare) {
     ours.push(await measureOurs());
     bare.push(await measureBare());
   }
+  return ratioOf(ours, bare);
+}
+
+/** The medians of two rows that were measured by turns, and of their ratio. */
+export function ratioOf(ours, bare) {
   const ratios = ours.map((value, round) => value / bare[round]);
   return { ours: median(ours), bare: median(bare), ratio: median(ratios) };
 }

@@ -1,28 +1,22 @@
-import type { AgePart, AgeParts, Estimator } from '#body';
+import { bodySize } from '#body';
 import type { Columns } from './columns.ts';
-import { average, quantile } from './moments.ts';
-import type { Sex } from './names.ts';
+import { average } from './moments.ts';
 import type { WaistLevels } from './waist-levels.ts';
 
-/** A civilian of 18 or over: mm, g, years; the waist is already the natural waist (waist-levels.ts). */
-interface Civilian {
+/**
+ * The civilians' upper arm is taken at its middle; the trade takes its fullest place, which the soldiers' mapping puts half of 3 % above that (mappings.ts).
+ */
+const FULLEST_OF_MIDDLE = 1.015;
+
+/** A civilian of 18 or over: mm, g, years; waist and upper arm are already the trade's (waist-levels.ts, and above). */
+export interface Civilian {
   readonly age: number;
   readonly stature: number;
   readonly weight: number;
   readonly 'waist-girth': number;
   readonly 'hip-girth': number;
+  readonly 'upper-arm-girth': number;
 }
-
-const BANDS = [
-  [18, 30],
-  [30, 45],
-  [45, 60],
-  [60, 70],
-  [70, 81],
-] as const;
-
-/** What part of the civilians a 90 % interval is made to hold: a little more, for the next sample of them. */
-const COVERED = 0.92;
 
 /** The NHANES rows of one sex, 18 and over; a person without one of the measures is left out. */
 export function civiliansFrom(nhanes: Columns, naturalWaist: (hipBoneWaistMm: number) => number): Civilian[] {
@@ -33,53 +27,17 @@ export function civiliansFrom(nhanes: Columns, naturalWaist: (hipBoneWaistMm: nu
     weight: of('weight_kg', row, 1000),
     'waist-girth': naturalWaist(of('waist_cm', row, 10)),
     'hip-girth': of('hip_cm', row, 10),
+    'upper-arm-girth': of('upper_arm_girth_cm', row, 10 * FULLEST_OF_MIDDLE),
   })).filter((person) => person.age >= 18 && Object.values(person).every(Number.isFinite));
 }
 
-/**
- * What age does to waist and hip beyond stature and weight, among the civilians whom the model answers at all: the median of its log error, and what spread
- * must be added so that its 90 % interval holds that part of the errors. `waistDoubt` is added to the waist's.
- */
-export function agePartsOf(
-  civilians: readonly Civilian[],
-  sex: Sex,
-  estimator: Estimator,
-  waistDoubt: number,
-): AgeParts {
-  const part = (girth: 'waist-girth' | 'hip-girth', doubt: number): AgePart => {
-    const bands = BANDS.map(([from, to]) => {
-      const band = civilians.filter(({ age }) => age >= from && age < to);
-      const errors = band.flatMap((person) => errorOf(estimator, sex, person, girth));
-      const shift = quantile(
-        errors.map(({ error }) => error),
-        0.5,
-      );
-      const needed = quantile(
-        errors.map(({ error }) => Math.abs(error - shift)),
-        COVERED,
-      );
-      const extra = Math.max(0, (needed / 1.645) ** 2 - average(errors.map(({ sd }) => sd ** 2)));
-      return { shift, extraSd: Math.hypot(Math.sqrt(extra), doubt) };
-    });
-    return {
-      shift: bands.map(({ shift }) => shift),
-      extraSd: bands.map(({ extraSd }) => extraSd),
-      unsaidSd: Math.sqrt(average(bands.map(({ shift, extraSd }) => shift ** 2 + extraSd ** 2))),
-    };
-  };
-  return {
-    years: BANDS.map(([from, to]) => average(civilians.flatMap(({ age }) => (age >= from && age < to ? [age] : [])))),
-    'waist-girth': part('waist-girth', waistDoubt),
-    'hip-girth': part('hip-girth', 0),
-  };
-}
-
-function errorOf(estimator: Estimator, sex: Sex, person: Civilian, girth: 'waist-girth' | 'hip-girth') {
-  const known = (['stature', 'weight'] as const).map((name) => ({ name, value: person[name], u: 0 }));
-  const { estimates } = estimator.estimate({ figure: sex, ageYears: null, known });
-  return estimates.flatMap((one) =>
-    one.name === girth && 'value' in one ? [{ error: Math.log(person[girth] / one.value), sd: one.u / one.value }] : [],
-  );
+/** Mean and covariance of h and b. */
+export function sizeMoments(civilians: readonly Civilian[]) {
+  const sizes = civilians.map(({ stature, weight }) => bodySize(stature, weight));
+  const mean = [average(sizes.map(({ h }) => h)), average(sizes.map(({ b }) => b))] as const;
+  const product = (one: 'h' | 'b', other: 'h' | 'b') =>
+    average(sizes.map((size) => (size[one] - mean[one === 'h' ? 0 : 1]) * (size[other] - mean[other === 'h' ? 0 : 1])));
+  return { mean, covariance: [product('h', 'h'), product('h', 'b'), product('b', 'b')] as const };
 }
 
 /**

@@ -1,3 +1,4 @@
+import { DataSource } from 'typeorm';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runApp, type RunningApp } from '../support/app.ts';
 import { DATABASES } from '../support/databases.ts';
@@ -29,6 +30,19 @@ describe.each(DATABASES)('bodies on %s', (kind) => {
       { name: 'nape-to-cuff', value: null, unit: null, text: '29 1/4 in', u: null, how: 'home', takenAt: null },
       { name: 'weight', value: 140, unit: 'lb', text: null, u: null, how: 'home', takenAt: null },
     ]);
+  });
+
+  it('reads what was kept before there was a field as if it had been left out', async () => {
+    const { body: kept } = await create();
+    const old = JSON.stringify({ title: 'Me', measures: [{ name: 'chest-girth', value: 94, unit: 'cm' }] });
+    await api.app.get(DataSource).query(`UPDATE body SET document = '${old}' WHERE id = '${kept.id}'`);
+    const filled = { figure: 'unsaid', age: null, estimate: true };
+    const measure = { name: 'chest-girth', value: 94, unit: 'cm', text: null, u: null, how: 'home', takenAt: null };
+    const { id, version, createdAt, updatedAt } = kept;
+    const whole = { id, version, createdAt, updatedAt, title: 'Me', ...filled, measures: [measure] };
+    expect((await api.http.get(`/v1/bodies/${id}`).expect(200)).body).toEqual(whole);
+    expect((await api.http.get('/v1/bodies?limit=1').expect(200)).body.items).toEqual([whole]);
+    expect((await api.http.get('/v1/export').expect(200)).body.bodies.at(-1)).toEqual(whole);
   });
 
   it('changes only the version that was read', async () => {

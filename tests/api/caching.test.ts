@@ -3,7 +3,7 @@ import { brotliDecompressSync, gunzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runApp, type RunningApp } from '../support/app.ts';
 import { exampleRequest } from '../support/examples.ts';
-import { keepExampleSheet } from '../support/kept-examples.ts';
+import { keepExampleRecords, keepExampleSheet } from '../support/kept-examples.ts';
 import { document } from '../support/matches-api.ts';
 
 describe('what is answered', () => {
@@ -77,6 +77,25 @@ describe('what is answered', () => {
       expect(headers['cache-control']).toBe('private, max-age=31536000, immutable');
       for (const name of ['Accept', 'Authorization', 'Origin']) expect(headers['vary']).toContain(name);
     }
+  });
+
+  it('says nothing in its headers either that changes while it may be kept for good', async () => {
+    const request = await keepExampleRecords(api);
+    const { id } = (await api.http.post('/v1/target-sheets').send(request).expect(201)).body;
+    const read = async () => {
+      const { headers } = await api.http.get(`/v1/target-sheets/${id}`).expect(200);
+      for (const ofEveryAnswer of ['date', 'x-request-id']) delete headers[ofEveryAnswer];
+      return headers;
+    };
+    const before = await read();
+    expect(before['cache-control']).toContain('immutable');
+    const changed = () => api.http.get(`/v1/target-sheets/${id}/inputs-changed`).expect(200);
+    const known = (await changed()).headers;
+    expect(known['cache-control']).toBe('private, no-cache');
+    await api.http.delete(`/v1/fabrics/${request.fabricId}`).expect(204);
+    expect(await read()).toEqual(before);
+    expect((await changed()).body).toEqual({ id, inputsChanged: ['fabric'] });
+    expect((await changed()).headers['etag']).not.toBe(known['etag']);
   });
 
   it('is kept by nobody where it is a problem', async () => {

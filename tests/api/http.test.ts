@@ -1,4 +1,7 @@
+import { once } from 'node:events';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { request, type IncomingMessage } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
@@ -107,9 +110,10 @@ describe('the service', () => {
     async (template, methods) => {
       const path = template.replaceAll(/\{[^}]+\}/g, '01900000-0000-7000-8000-000000000000');
       for (const method of Object.keys(methods) as ('get' | 'post' | 'put' | 'delete')[]) {
-        const response = await api.http[method](`${path}?no-such=1&constructor=2`);
+        const response = await api.http[method](`${path}?no-such=1&constructor=2&__proto__=3&toString=4`);
         expect(response.status, method).toBe(400);
-        expect(response.body.errors.map(({ parameter }: { parameter: string }) => parameter)).toContain('no-such');
+        const refused = response.body.errors.map(({ parameter }: { parameter: string }) => parameter);
+        expect(refused).toEqual(expect.arrayContaining(['no-such', 'constructor', '__proto__', 'toString']));
       }
     },
   );
@@ -129,6 +133,41 @@ describe('the service', () => {
       expect(new Date(date).toUTCString()).toBe(date);
       expect(Math.abs(Date.parse(date) - Date.now())).toBeLessThan(60_000);
     }
+  });
+
+  it.each(['/', '/docs', '/openapi.json', '/docs/openapi.json', '/docs/openapi.yaml'])(
+    'takes no parameter at %s',
+    async (path) => {
+      const { body } = await api.http.get(`${path}?no-such=1`).expect(400);
+      expect(body).toMatchObject({ code: 'invalid-parameter', errors: [{ parameter: 'no-such' }] });
+    },
+  );
+
+  it.each(['/docs', '/openapi.json', '/docs/openapi.json', '/docs/openapi.yaml'])(
+    'sends %s again only where it has changed',
+    async (path) => {
+      const { headers } = await api.http.get(path).expect(200);
+      expect(headers['cache-control']).toBe('private, no-cache');
+      await api.http
+        .get(path)
+        .set('If-None-Match', headers['etag'] ?? '')
+        .expect(304);
+    },
+  );
+
+  it('says to who asks for all of it which methods it knows', async () => {
+    const { port } = api.app.getHttpServer().address() as AddressInfo;
+    const sent = request({ port, method: 'OPTIONS', path: '*', headers: { host: 'localhost' } }).end();
+    const [answer] = (await once(sent, 'response')) as [IncomingMessage];
+    answer.resume();
+    expect(answer.statusCode).toBe(204);
+    expect(answer.headers.allow).toBe('DELETE, GET, HEAD, OPTIONS, POST, PUT');
+  });
+
+  it('says how a plus is written in an address', async () => {
+    const { body } = await api.http.get('/v1/bodies?since=2026-01-31T18:30:00+01:00').expect(400);
+    expect(body.errors[0].detail).toContain('%2B');
+    await api.http.get('/v1/bodies?since=2026-01-31T18:30:00%2B01:00').expect(200);
   });
 
   it('is healthy and ready', async () => {
@@ -179,6 +218,10 @@ describe('the service with a page', () => {
     const response = await api.http.get('/').set('Accept', 'text/html').expect(200);
     expect(response.text).toContain('<title>Easewright</title>');
     expect(response.headers['cache-control']).toBe('no-cache');
+    await api.http
+      .get('/')
+      .set('If-None-Match', response.headers['etag'] ?? '')
+      .expect(304);
     expect((await api.http.head('/').expect(200)).headers['content-type']).toMatch(/^text\/html/);
     for (const path of ['/sheets/1', '/index.html', '/assets', '/assets/', '/assets/page-1a2b.js.br', '/nothing.json'])
       await api.http.get(path).set('Accept', 'text/html').expect(404);

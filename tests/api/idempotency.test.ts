@@ -54,11 +54,11 @@ describe.each(DATABASES)('a request with an Idempotency-Key on %s', (kind) => {
 
   it('is possible wherever something is made', () => {
     const taking = Object.entries(document.paths)
+      .filter(([path]) => path !== '/v1/import') // tried where nothing is kept: see import.test.ts
       .filter(([, { post }]) => post?.parameters?.some(({ name }) => name === 'Idempotency-Key'))
       .map(([path]) => path.replaceAll('{id}', ''));
     const tried = Object.keys(bodies).map((path) => path.replaceAll(/[0-9a-f-]{36}/g, ''));
     expect(taking.sort()).toEqual(tried.sort());
-    // What is read in brings its ids along: sent twice, it is kept once.
     const making = Object.entries(document.paths)
       .filter(([path, { post }]) => '201' in (post?.responses ?? {}) && path !== '/v1/import')
       .map(([path]) => path.replaceAll('{id}', ''));

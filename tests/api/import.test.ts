@@ -61,6 +61,19 @@ describe.each(DATABASES)('an export read in again on %s', (kind) => {
     return { sheet, plannerId, arrived };
   };
 
+  it('is answered the second time as the first where its request has a key', async () => {
+    await keepExampleSheet(api);
+    const json = await exported();
+    await api.http.delete(ERASE).expect(204);
+    const first = await read(json).set('Idempotency-Key', 'read-in').expect(201);
+    const again = await read(json).set('Idempotency-Key', 'read-in').expect(201);
+    expect(again.body).toEqual(first.body);
+    await read(json).set('Idempotency-Key', 'another').expect(409);
+    const less = { ...(JSON.parse(json) as object), targetSheets: [] };
+    await read(less).set('Idempotency-Key', 'read-in').expect(422);
+    expect(await exported()).toBe(json);
+  });
+
   it('is the same to the last byte, after everything was erased', async () => {
     const { sheet, plannerId, arrived } = await keepAll();
     const before = await exported();

@@ -7,6 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { paths } from '../../apps/web/src/api.generated.ts';
 import { runApp, type RunningApp } from '../support/app.ts';
 import { keepExampleSheet } from '../support/kept-examples.ts';
+import { readMessage } from '../support/http-message.ts';
 import { expectAnswerMatches } from '../support/matches-api.ts';
 import { RealPlanner } from '../support/real-planner.ts';
 import { until } from '../support/until.ts';
@@ -15,19 +16,6 @@ const GUIDE = readFileSync('docs/for-planners.md', 'utf8');
 const README = readFileSync('README.md', 'utf8');
 const blocks = (language: string): string[] =>
   [...GUIDE.matchAll(new RegExp(`\`\`\`${language}\n(.*?)\`\`\``, 'gs'))].map(([, text = '']) => text.trim());
-
-/** One message of HTTP as the guide writes it: a first line, headers, and a body where there is one. */
-interface Message {
-  readonly first: string;
-  readonly headers: Readonly<Record<string, string>>;
-  readonly body: string | null;
-}
-
-function messageOf(text: string): Message {
-  const [head = '', body] = text.split(/\n\n(.*)/s);
-  const [first = '', ...lines] = head.split('\n');
-  return { first, headers: Object.fromEntries(lines.map((line) => line.split(/: (.*)/))), body: body ?? null };
-}
 
 /** What the guide shows of an answer, as a pattern for all of it: … stands for anything, and fields may be left out. */
 function shown(value: unknown): unknown {
@@ -57,12 +45,12 @@ describe('the guide for planners', () => {
     text.replaceAll(/\{([a-z]+)\}/g, (whole, name: string) => known.get(name) ?? whole);
 
   it('shows requests and answers as they are', async () => {
-    const messages = blocks('http').map((text) => messageOf(filled(text)));
+    const messages = blocks('http').map((text) => readMessage(filled(text)));
     expect(messages.length).toBeGreaterThan(12);
     for (let index = 0; index < messages.length; index += 2) {
       // What an answer before gave may be needed here.
-      const { first, headers, body } = messageOf(filled(blocks('http')[index] ?? ''));
-      const answer = messageOf(filled(blocks('http')[index + 1] ?? ''));
+      const { first, headers, body } = readMessage(filled(blocks('http')[index] ?? ''));
+      const answer = readMessage(filled(blocks('http')[index + 1] ?? ''));
       const [method = '', path = ''] = first.split(' ');
       const response = await fetch((await api.app.getUrl()) + path, { method, headers, body });
       const text = await response.text();

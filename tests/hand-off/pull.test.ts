@@ -57,6 +57,8 @@ describe.each(DATABASES)('a pull on %s', (kind) => {
     const { key: all } = await make();
     expectMatchesApi(await pull(one, `/v1/target-sheets/${other.id}`).expect(403));
     await pull(all, `/v1/target-sheets/${other.id}`).expect(200);
+    await pull(one, `/v1/target-sheets/${sheet.id}/inputs-changed`).expect(200);
+    await pull(one, `/v1/target-sheets/${other.id}/inputs-changed`).expect(403);
     expectMatchesApi(await pull(one, '/v1/target-sheets').expect(403));
     expectMatchesApi(await pull(all, '/v1/target-sheets').expect(200));
     for (const path of [
@@ -135,7 +137,11 @@ describe.each(DATABASES)('a pull on %s', (kind) => {
     const origin = 'https://planner.example';
     const allowing = await runApp(kind, { ALLOWED_ORIGINS: origin });
     const open = Object.entries(document.paths).filter(([, { get }]) => get?.security?.some((one) => 'readKey' in one));
-    expect(open.map(([path]) => path).sort()).toEqual(['/v1/target-sheets', '/v1/target-sheets/{id}']);
+    expect(open.map(([path]) => path).sort()).toEqual([
+      '/v1/target-sheets',
+      '/v1/target-sheets/{id}',
+      '/v1/target-sheets/{id}/inputs-changed',
+    ]);
     for (const path of Object.keys(document.paths)) {
       const address = path.replaceAll(/\{[^}]+\}/g, sheet.id);
       const asked = { Origin: origin, 'Access-Control-Request-Method': 'GET' };

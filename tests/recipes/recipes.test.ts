@@ -43,6 +43,7 @@ const RECIPES: readonly Recipe[] = [
     addition: { file: 'libs/garment/src/garment.ts', after: "'raglan'", text: ", 'thrown-away-construction'" },
     asks: [
       'libs/fit/src/constructions/index.ts',
+      'libs/fit/src/evidence/of-construction.ts',
       'libs/advice-text/src/en/terms.ts',
       'libs/advice-text/src/en/printed.ts',
       'apps/web/src/drawing/drawn-construction.ts',

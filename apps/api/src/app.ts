@@ -14,6 +14,7 @@ import { compress } from './http/compress.ts';
 import { honourIfNoneMatch } from './http/honour-if-none-match.ts';
 import { newServer } from './http/new-server.ts';
 import { keepToThisMachine } from './http/this-machine.ts';
+import { refuseParameters } from './http/refuse-parameters.ts';
 import { refuseCrossSite } from './http/refuse-cross-site.ts';
 import { requestLog } from './log/request-log.ts';
 import { StructuredLogger } from './log/structured-logger.ts';
@@ -52,6 +53,7 @@ export async function makeApp(env: Environment): Promise<NestExpressApplication>
     checkAddress,
     honourIfNoneMatch,
     checkMethod,
+    refuseParameters,
     readBody,
     problemHandler,
   );

@@ -132,6 +132,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/target-sheets/{id}/inputs-changed": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read whether what a kept sheet was made from has changed
+         * @description The sheet itself never changes, and may be kept for good by whoever read it; ask this again.
+         */
+        get: operations["TargetSheets_inputsChanged"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/target-sheets/{id}/inputs": {
         parameters: {
             query?: never;
@@ -1511,6 +1531,12 @@ export interface components {
             /** @description Cursor of the next page; null at the end. */
             next: string | null;
         };
+        InputsChangedDto: {
+            /** Format: uuid */
+            id: string;
+            /** @description What it was made from and is another now, or gone. */
+            inputsChanged: ("body" | "garment" | "fabric" | "rules")[];
+        };
         SheetInputDto: {
             /** Format: uuid */
             id: string;
@@ -1546,6 +1572,38 @@ export interface components {
             /** @description Until when. */
             detail: string;
         };
+        KeptBodyMeasure: {
+            /**
+             * @description ISO 8559-1’s term where it has one.
+             * @example chest-girth
+             * @enum {string}
+             */
+            name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
+            /** @description A number in `unit`. */
+            value: number | null;
+            /**
+             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
+             * @enum {string|null}
+             */
+            unit: "mm" | "cm" | "[in_i]" | "in" | "kg" | "g" | "[lb_av]" | "lb" | null;
+            /**
+             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
+             * @example 17 1/2 in
+             */
+            text: string | null;
+            /** @description Standard uncertainty, in the same unit, where it is known. */
+            u: number | null;
+            /**
+             * @description By whom or whence: sets its uncertainty where none is given.
+             * @enum {string}
+             */
+            how: "trained" | "home" | "estimated" | "table";
+            /**
+             * @description A day, or a time with its offset (RFC 3339).
+             * @example 2026-01-31
+             */
+            takenAt: string | null;
+        };
         KeptBody: {
             /**
              * Format: uuid
@@ -1562,17 +1620,14 @@ export interface components {
              * @description What the maker calls it.
              * @example Me, in spring
              */
-            title?: string | null;
-            /**
-             * @description Default: unsaid.
-             * @enum {string|null}
-             */
-            figure?: "woman" | "man" | "child" | "baby" | "unsaid" | null;
+            title: string;
+            /** @enum {string} */
+            figure: "woman" | "man" | "child" | "baby" | "unsaid";
             /** @description In years; fractions for babies. */
-            age?: number | null;
-            /** @description Whether what was not measured may be estimated. Default: true. */
-            estimate?: boolean | null;
-            measures: components["schemas"]["BodyMeasureDto"][];
+            age: number | null;
+            /** @description Whether what was not measured may be estimated. */
+            estimate: boolean;
+            measures: components["schemas"]["KeptBodyMeasure"][];
         };
         BodyPage: {
             items: components["schemas"]["KeptBody"][];
@@ -1688,6 +1743,78 @@ export interface components {
             /** @description Numbers in place of rules, by name: see /v1/design-rules. */
             rules?: components["schemas"]["RulesDto"] | null;
         };
+        KeptGarmentMeasure: {
+            /**
+             * @example chest-width
+             * @enum {string}
+             */
+            name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
+            /** @description A number in `unit`. */
+            value: number | null;
+            /**
+             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
+             * @enum {string|null}
+             */
+            unit: "mm" | "cm" | "[in_i]" | "in" | null;
+            /**
+             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
+             * @example 17 1/2 in
+             */
+            text: string | null;
+            /** @description Standard uncertainty, in the same unit, where it is known. */
+            u: number | null;
+            /**
+             * @description By whom or whence: sets its uncertainty where none is given.
+             * @enum {string}
+             */
+            how: "trained" | "home" | "estimated" | "table";
+            /**
+             * @description A day, or a time with its offset (RFC 3339).
+             * @example 2026-01-31
+             */
+            takenAt: string | null;
+            /**
+             * @description Of `sleeve-length` alone: where it was measured from.
+             * @enum {string|null}
+             */
+            from: "seam" | "centre-back" | null;
+        };
+        KeptThickness: {
+            /** @description A number in `unit`. */
+            value: number | null;
+            /**
+             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
+             * @enum {string|null}
+             */
+            unit: "mm" | "cm" | "[in_i]" | "in" | null;
+            /**
+             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
+             * @example 17 1/2 in
+             */
+            text: string | null;
+            /** @description Standard uncertainty, in the same unit, where it is known. */
+            u: number | null;
+        };
+        KeptLayer: {
+            thickness: components["schemas"]["KeptThickness"];
+            /**
+             * @description How far its sleeves reach.
+             * @enum {string}
+             */
+            sleeves: "none" | "short" | "long";
+        };
+        KeptWears: {
+            /** @enum {string} */
+            chest?: "close" | "right" | "roomy";
+            /** @enum {string} */
+            hip?: "close" | "right" | "roomy";
+            /** @enum {string} */
+            "upper-arm"?: "close" | "right" | "roomy";
+            /** @enum {string} */
+            length?: "close" | "right" | "roomy";
+            /** @enum {string} */
+            sleeve?: "close" | "right" | "roomy";
+        };
         KeptGarment: {
             /**
              * Format: uuid
@@ -1704,23 +1831,47 @@ export interface components {
              * @description What the maker calls it.
              * @example The blue one
              */
-            title?: string | null;
+            title: string;
             /** @enum {string} */
             construction: "drop-shoulder" | "squared-drop" | "set-in" | "raglan";
-            measures: components["schemas"]["GarmentMeasureDto"][];
+            measures: components["schemas"]["KeptGarmentMeasure"][];
             /** @description Of one layer of its fabric: four layers under a small book, divided by four. */
-            thickness: components["schemas"]["ThicknessDto"];
+            thickness: components["schemas"]["KeptThickness"];
             /** @description What she wears beneath it when it fits. */
-            layer?: components["schemas"]["LayerDto"] | null;
-            /** @description Whether it is stretched when worn. Default: false. */
-            wornStretched?: boolean | null;
+            layer: components["schemas"]["KeptLayer"] | null;
+            /** @description Whether it is stretched when worn. */
+            wornStretched: boolean;
             /** @description How it wears, where she can say so. */
-            wears?: components["schemas"]["WearsDto"] | null;
+            wears: components["schemas"]["KeptWears"];
         };
         GarmentPage: {
             items: components["schemas"]["KeptGarment"][];
             /** @description Cursor of the next page; null at the end. */
             next: string | null;
+        };
+        KeptStretch: {
+            /**
+             * @description In the direction of the stitches.
+             * @example 0.2
+             */
+            across: number;
+            /**
+             * @description In the direction of the rows.
+             * @example 0.1
+             */
+            along: number;
+        };
+        KeptGrowth: {
+            /**
+             * @description In the direction of the stitches.
+             * @example 0
+             */
+            across: number;
+            /**
+             * @description In the direction of the rows.
+             * @example 0.02
+             */
+            along: number;
         };
         KeptFabric: {
             /**
@@ -1738,28 +1889,28 @@ export interface components {
              * @description What the maker calls it.
              * @example Grey wool, hook 6
              */
-            title?: string | null;
+            title: string;
             /** @enum {string} */
             craft: "knit" | "crochet";
             /**
              * @description Default: stockinette when knitted, single crochet when crocheted.
              * @enum {string|null}
              */
-            stitch?: "stockinette" | "single-crochet" | null;
+            stitch: "stockinette" | "single-crochet" | null;
             /** @description Of one layer: four layers under a small book, divided by four. */
-            thickness?: components["schemas"]["ThicknessDto"] | null;
-            wrapsPerInch?: number | null;
-            metresPer100g?: number | null;
+            thickness: components["schemas"]["KeptThickness"] | null;
+            wrapsPerInch: number | null;
+            metresPer100g: number | null;
             /** @enum {string|null} */
-            fibre?: "wool" | "cotton" | "acrylic" | "polyester" | "nylon" | "linen" | null;
+            fibre: "wool" | "cotton" | "acrylic" | "polyester" | "nylon" | "linen" | null;
             /** @description 0 (lace) to 7 (jumbo). */
-            weightCategory?: number | null;
-            stretch?: components["schemas"]["StretchDto"] | null;
+            weightCategory: number | null;
+            stretch: components["schemas"]["KeptStretch"] | null;
             /** @description Of the rib across, as measured. */
-            ribStretch?: number | null;
-            growth?: components["schemas"]["GrowthDto"] | null;
+            ribStretch: number | null;
+            growth: components["schemas"]["KeptGrowth"] | null;
             /** @description g/m². */
-            gramsPerSquareMetre?: number | null;
+            gramsPerSquareMetre: number | null;
         };
         FabricPage: {
             items: components["schemas"]["KeptFabric"][];
@@ -1784,22 +1935,22 @@ export interface components {
             /** @description The records it was made from, as far as it was. */
             inputs: components["schemas"]["ExportedInputsDto"];
         };
-        TakesDto: {
+        KeptTakes: {
             /**
-             * @description Of every length it is sent. Default: mm.
-             * @enum {string|null}
+             * @description Of every length it is sent.
+             * @enum {string}
              */
-            unit?: "mm" | "cm" | "in" | null;
+            unit: "mm" | "cm" | "in";
             /**
              * @description Lengths go as whole multiples of it, in `unit`, within how far each may be rounded; null leaves them.
              * @example 0.25
              */
-            roundingStep?: number | null;
+            roundingStep: number | null;
             /**
-             * @description sheet: the target sheet itself (pushed as a link); flat: one JSON value of named fields; csv. Default: flat.
-             * @enum {string|null}
+             * @description sheet: the target sheet itself (pushed as a link); flat: one JSON value of named fields; csv.
+             * @enum {string}
              */
-            format?: "sheet" | "flat" | "csv" | null;
+            format: "sheet" | "flat" | "csv";
             /**
              * @description Our name to the planner’s: a JSON Pointer (flat) or a column (csv). Empty sends everything under our names.
              * @example {
@@ -1816,7 +1967,7 @@ export interface components {
              *       "assembled/chest-width"
              *     ]
              */
-            required?: string[] | null;
+            required: string[];
         };
         KeptPlanner: {
             /**
@@ -1835,12 +1986,12 @@ export interface components {
              * @example Row by row
              */
             title: string;
+            takes: components["schemas"]["KeptTakes"];
             /**
              * @description Where hand-offs are posted to, https. Without it the planner pulls, or is handed sheets by hand.
              * @example https://planner.example/take
              */
-            address?: string | null;
-            takes?: components["schemas"]["TakesDto"] | null;
+            address: string | null;
             /**
              * @description active; paused: hand-offs wait; stopped: it answered 410 and wants nothing more.
              * @enum {string}
@@ -2035,6 +2186,40 @@ export interface components {
             /** @description There is one page. */
             next: null;
         };
+        TakesDto: {
+            /**
+             * @description Of every length it is sent. Default: mm.
+             * @enum {string|null}
+             */
+            unit?: "mm" | "cm" | "in" | null;
+            /**
+             * @description Lengths go as whole multiples of it, in `unit`, within how far each may be rounded; null leaves them.
+             * @example 0.25
+             */
+            roundingStep?: number | null;
+            /**
+             * @description sheet: the target sheet itself (pushed as a link); flat: one JSON value of named fields; csv. Default: flat.
+             * @enum {string|null}
+             */
+            format?: "sheet" | "flat" | "csv" | null;
+            /**
+             * @description Our name to the planner’s: a JSON Pointer (flat) or a column (csv). Empty sends everything under our names.
+             * @example {
+             *       "assembled/chest-width": "/sweater/width",
+             *       "sleeve/sleeve-length/as-made": "/sweater/sleeve"
+             *     }
+             */
+            names?: {
+                [key: string]: string;
+            } | null;
+            /**
+             * @description Our names without which the planner cannot work: a sheet that lacks one is not sent.
+             * @example [
+             *       "assembled/chest-width"
+             *     ]
+             */
+            required?: string[] | null;
+        };
         PlannerDto: {
             /**
              * @description What the maker calls it.
@@ -2065,12 +2250,12 @@ export interface components {
              * @example Row by row
              */
             title: string;
+            takes: components["schemas"]["KeptTakes"];
             /**
              * @description Where hand-offs are posted to, https. Without it the planner pulls, or is handed sheets by hand.
              * @example https://planner.example/take
              */
-            address?: string | null;
-            takes?: components["schemas"]["TakesDto"] | null;
+            address: string | null;
             /**
              * @description active; paused: hand-offs wait; stopped: it answered 410 and wants nothing more.
              * @enum {string}
@@ -3166,8 +3351,6 @@ export interface operations {
                 headers: {
                     /** @description Of this sheet in this form; it never changes. */
                     ETag?: string;
-                    /** @description What it was made from and is another now, or gone: body, garment, fabric, rules, comma between; or none. */
-                    "Inputs-Changed"?: string;
                     [name: string]: unknown;
                 };
                 content: {
@@ -3269,6 +3452,85 @@ export interface operations {
             };
             /** @description Not readable: the address, a parameter or a header. */
             400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    TargetSheets_inputsChanged: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description What has changed since. */
+            200: {
+                headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["InputsChangedDto"];
+                };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The read key opens nothing. */
+            401: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The read key opens something else. */
+            403: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -4798,7 +5060,10 @@ export interface operations {
     Everything_import: {
         parameters: {
             query?: never;
-            header?: never;
+            header?: {
+                /** @description For a day the same request with the same key makes nothing more and is answered as the first was; another request with it is refused. */
+                "Idempotency-Key"?: string;
+            };
             path?: never;
             cookie?: never;
         };

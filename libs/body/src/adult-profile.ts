@@ -32,7 +32,10 @@ export function estimatedProfile(
   const reasons = new Map<BodyDimension, BodyMissing>();
   for (const estimate of estimates) {
     if ('missing' in estimate) reasons.set(estimate.name, estimate.missing);
-    else estimated[estimate.name] = { value: estimate.value, u: estimate.u, how: 'estimated', from };
+    else {
+      const { name, value, u, outsideSurveys } = estimate;
+      estimated[name] = { value, u, how: 'estimated', from, ...(outsideSurveys && { outsideSurveys }) };
+    }
   }
   const values = Object.assign({}, measured, estimated);
   const missing = missingFrom(values, (name) => reasons.get(name) ?? notEstimated(name, wanted));

@@ -16,6 +16,8 @@ export interface BodyErrors {
     readonly name: string;
     readonly known: readonly BodyDimension[];
   };
+  /** An observation rests on something of which nothing is known: neither a dimension nor a hidden number of its own. */
+  'unknown-term': { readonly name: string; readonly known: readonly string[] };
   'unknown-how': { readonly name: string; readonly how: string; readonly known: readonly How[] };
   'measured-twice': { readonly name: string };
   'measure-out-of-range': {

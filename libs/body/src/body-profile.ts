@@ -11,6 +11,8 @@ export interface ProfileValue {
   readonly u: number;
   readonly how: How;
   readonly from: BodySource;
+  /** An estimate of a body of a size or an age that no survey and no table has: wider, and resting on assumptions. */
+  readonly outsideSurveys?: true;
 }
 
 /** Covariances between values that are not independent (estimates), mm²; symmetric, in the order of `names`. Its diagonal is u². */

@@ -20,7 +20,7 @@ export interface EstimatorInput {
   readonly wanted?: readonly BodyDimension[];
 }
 
-/** One estimated dimension: mean, standard uncertainty and 90 % interval, mm (weight: g); or why there is none. */
+/** One estimated dimension: median, standard uncertainty and 90 % interval, mm (weight: g); or why there is none. */
 export type Estimate =
   | {
       readonly name: BodyDimension;
@@ -28,6 +28,8 @@ export type Estimate =
       readonly u: number;
       readonly low: number;
       readonly high: number;
+      /** Nobody of this size or age was measured: a wider answer that rests on assumptions. */
+      readonly outsideSurveys?: true;
     }
   | { readonly name: BodyDimension; readonly missing: BodyMissing };
 

@@ -1,5 +1,4 @@
 import type { MessageOf, NoParams } from '#measure';
-import type { BodyDimension } from './body-dimension.ts';
 import type { BodyNote } from './note-codes.ts';
 
 /** Why a body has no value for a dimension, by code. */
@@ -13,12 +12,6 @@ export interface BodyMissingCodes {
   readonly 'not-in-table': { readonly table: string };
   readonly 'not-published': { readonly figure: 'child' | 'baby' };
   readonly 'no-size-row': { readonly note: BodyNote };
-  readonly 'known-by-age': { readonly youngest: number; readonly oldest: number };
-  /** Younger than anybody the body model was made from. */
-  readonly 'too-young': { readonly youngest: number };
-  /** A known value lies outside the surveys' range. */
-  readonly 'known-value-outside-surveys': { readonly name: BodyDimension; readonly side: 'below' | 'above' };
-  readonly 'estimate-outside-surveys': { readonly side: 'below' | 'above' };
 }
 
 export type BodyMissing = MessageOf<BodyMissingCodes>;

@@ -29,6 +29,8 @@ export interface BodyNoteCodes {
   readonly 'body-model-made-from': { readonly youngest: number; readonly oldest: number };
   /** The body is older than anybody the model was made from. */
   readonly 'body-model-age': { readonly oldest: number };
+  /** Nobody whom the named estimates come from is as large, as small or as young. */
+  readonly 'body-model-size': { readonly names: readonly BodyDimension[] };
   readonly 'no-size-table': NoParams;
   readonly 'size-row': Found & { readonly size: Size };
   readonly 'between-sizes': Found & { readonly smaller: Size; readonly larger: Size; readonly read: string };

@@ -85,19 +85,41 @@ describe('a child', () => {
     expect(byAge.values['upper-arm-girth']!.value).toBe(byChest.values['upper-arm-girth']!.value);
   });
 
-  it('with neither chest nor age has nothing filled in', () => {
-    const profile = resolveBody(body('child', null, home('wrist-girth', 130)), { estimate: true, estimator: oneSize });
-    expect(Object.keys(profile.values)).toEqual(['wrist-girth']);
+  it('of which nothing is known has nothing filled in', () => {
+    const profile = resolveBody(body('child', null), { estimate: true, estimator: oneSize });
+    expect(profile.values).toEqual({});
     expect(profile.missing['chest-girth']?.code).toBe('chest-or-age-needed');
   });
 
-  it('with an adult’s chest is told so, and only its age still tells something', () => {
+  it.each([
+    [home('wrist-girth', 127), 6], // 108 + 3.2 × 6
+    [home('stature', 1430), 10],
+    [home('hip-girth', 28.2 * 25.4), 8], // 28 in is size 8's
+    [home('head-girth', 548), 14],
+  ])('of which %j alone is known is of the size that this is nearest to', (measure, age) => {
+    const profile = resolveBody(body('child', null, measure), { estimate: true });
+    expect(profile.ageYears).toBe(age);
+    expect(profile.values['across-back']!.value).toBeGreaterThan(0);
+  });
+
+  it('with an adult’s chest goes on beyond its table: girths with the chest, wider, and marked', () => {
     const profile = resolveBody(body('child', 14, home('chest-girth', 1000)), { estimate: true });
-    expect(Object.keys(profile.values).sort()).toEqual(['chest-girth', 'hand-girth', 'head-girth', 'wrist-girth']);
-    expect(profile.missing['across-back']).toMatchObject({
-      code: 'no-size-row',
-      params: { note: { code: 'beyond-sizes', params: { side: 'above', figure: 'child' } } },
-    });
+    const ratio = 1000 / (32.5 * 25.4);
+    expect(profile.values['hip-girth']!.value).toBeCloseTo(ratio * 35.5 * 25.4, 6);
+    expect(profile.values['across-back']!.value).toBeCloseTo(Math.sqrt(ratio) * 13 * 25.4, 6);
+    expect(profile.values['hip-girth']!.u).toBeGreaterThan(80);
+    expect(profile.values['across-back']!.outsideSurveys).toBe(true);
+    expect(profile.values['chest-girth']!.value).toBe(1000);
+    expect(profile.notes[0]).toMatchObject({ code: 'beyond-sizes', params: { side: 'above', figure: 'child' } });
+    expect(profile.missing['across-back']).toBeUndefined();
+  });
+
+  it('that is newly born, or 20, is answered', () => {
+    for (const who of [body('baby', 0), body('child', 20), body('baby', 5), body('child', 0)]) {
+      const { values } = resolveBody(who, { estimate: true });
+      for (const name of ['chest-girth', 'head-girth', 'nape-to-cuff', 'scye-girth'] as const)
+        expect(values[name]!.value).toBeGreaterThan(0);
+    }
   });
 
   it('never meets the adult model', () => {
@@ -113,11 +135,16 @@ describe('a child', () => {
 });
 
 it('a baby of 12 months: every nape to cuff is from the arm, the head is its age’s', () => {
-  const values = valuesOf(resolveBody(body('baby', null, home('chest-girth', 18 * 25.4)), { estimate: true }));
+  const profile = resolveBody(body('baby', null, home('chest-girth', 18 * 25.4)), { estimate: true });
+  const values = valuesOf(profile);
   expect(values['nape-to-cuff']).toBeCloseTo((8.25 / 2 + 7.5 + 0.6 * 3.75) * 25.4, 9);
   expect(values['head-girth']).toBe(463);
   expect(values['wrist-girth']).toBeCloseTo(111.2, 9); // 108 + 3.2
-  expect(values['waist-girth']).toBeUndefined();
+  // Its table has no waist, hip or forearm: its chest, 1.04 of it, 0.55 × (upper arm + wrist).
+  expect(values['waist-girth']).toBeCloseTo(457.2, 9);
+  expect(values['hip-girth']).toBeCloseTo(1.04 * 457.2, 9);
+  expect(profile.values['hip-girth']!.u).toBeCloseTo(25, 0);
+  expect(values['forearm-girth']).toBeCloseTo(0.55 * (6.5 * 25.4 + 111.2), 9);
 });
 
 describe('an adult', () => {

@@ -8,9 +8,17 @@ export interface BodySourceCodes extends CommonSourceCodes {
   readonly 'size-row': { readonly row: string; readonly mark: Mark | null };
   /** The body model, from what was known. */
   readonly 'body-model': { readonly known: readonly BodyDimension[]; readonly version: number };
+  /** What was measured of the body, and the sources of further evidence, by their names. */
+  readonly evidence: {
+    readonly known: readonly BodyDimension[];
+    readonly sources: readonly string[];
+    readonly version: number;
+  };
   /** `constantMm` and so many times another dimension. */
   readonly formula: { readonly constantMm: number; readonly times: number; readonly of: BodyDimension };
   readonly 'nape-to-cuff-from-arm': NoParams;
+  /** 0.55 × (upper arm + wrist). */
+  readonly 'forearm-from-arm': NoParams;
   readonly 'wrist-from-age': { readonly ageYears: number };
   readonly 'head-from-age': { readonly ageYears: number };
   /** The surveys that the body model was made from. */

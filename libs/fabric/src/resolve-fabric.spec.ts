@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CRAFTS, type FabricInput } from './fabric.ts';
+import { EXPECTED_THICKNESS_SOURCE } from './expected-thickness.ts';
 import { FIBRES } from './fibre.ts';
 import { STITCHES } from './stitch.ts';
 import { fabricProblems } from './fabric-problems.ts';
@@ -24,6 +25,7 @@ const knit = (known: Partial<FabricInput>) => resolveFabric({ ...NOTHING, ...kno
 const crochet = (known: Partial<FabricInput>) => knit({ craft: 'crochet', ...known });
 const codes = (fabric: { notes: readonly { code: string }[] }) => fabric.notes.map(({ code }) => code);
 
+const STILL = { across: 0, along: 0 };
 const YARN = { wrapsPerInch: 10, metresPer100g: 200, fibre: 'wool', weightCategory: 4 } as const;
 
 describe('the thickness', () => {
@@ -121,6 +123,41 @@ describe('the thickness', () => {
     expect(codes(knit({ thicknessMm: 1, weightCategory: 4 }))).toContain('thickness-doubtful');
   });
 
+  it('asks beyond two and a half times either way, not at it', () => {
+    const notes = (thicknessMm: number) =>
+      codes(crochet({ thicknessMm, weightCategory: 6, ribStretch: 1, growth: STILL }));
+    expect([notes(22.5), notes(3.6)]).toEqual([[], []]); // 9 mm is expected
+    expect([notes(22.6), notes(3.5)]).toEqual([['thickness-doubtful'], ['thickness-doubtful']]);
+  });
+
+  it('says from what each number is', () => {
+    expect(knit({ thicknessMm: 3 }).source).toEqual({ code: 'four-layers', params: {} });
+    const [ofYarn] = knit({ wrapsPerInch: 10 }).notes;
+    expect(ofYarn).toEqual({
+      code: 'thickness-from-yarn',
+      params: { yarn: { code: 'wraps', params: { wrapsPerInch: 10, stitch: 'stockinette' } } },
+      source: { code: 'calibrated', params: {} },
+    });
+    const published = knit({ weightCategory: 4 });
+    const source = { code: 'weight-category', params: { category: 4, name: 'medium', stitch: 'stockinette' } };
+    expect(published.source).toEqual(source);
+    expect(published.notes[0]).toEqual({
+      code: 'thickness-from-category',
+      params: { yarn: source, fromMm: 2.5, toMm: 3.5, assumed: false },
+      source: { code: 'publication', params: { title: EXPECTED_THICKNESS_SOURCE } },
+    });
+    expect(knit({ thicknessMm: 3 }).notes.at(-1)).toEqual({
+      code: 'rib-assumed',
+      params: {},
+      source: { code: 'assumed', params: {} },
+    });
+  });
+
+  it('has the band of a category where its wraps are among several', () => {
+    const bands = knit({ wrapsPerInch: 12, weightCategory: 4 }).notes.map(({ code }) => code);
+    expect(bands).toContain('wraps-bands');
+  });
+
   it('says that bands of wraps overlap, and when the category is none of them', () => {
     const note = (known: Partial<FabricInput>) => knit(known).notes.find(({ code }) => code.startsWith('wraps-'));
     expect(note({ wrapsPerInch: 12 })).toMatchObject({
@@ -210,4 +247,49 @@ it('fabricProblems lists every wrong field at once', () => {
 it('changes nothing in its input', () => {
   const input = Object.freeze({ ...NOTHING, thicknessMm: 3, growth: Object.freeze({ across: 0, along: 0.02 }) });
   expect(() => resolveFabric(input)).not.toThrow();
+});
+
+describe('fabricProblems', () => {
+  const problems = (known: Partial<FabricInput>) =>
+    fabricProblems({ ...NOTHING, ...known }).map(({ code, params, pointer }) => ({ code, params, pointer }));
+
+  it.each([
+    ['thicknessMm', 0.2, 40, 'mm'],
+    ['thicknessU', 0, 20, 'mm'],
+    ['wrapsPerInch', 1, 100, null],
+    ['metresPer100g', 2, 3000, 'm'],
+    ['massPerAreaGsm', 10, 10_000, 'g/m²'],
+    ['ribStretch', 0, 5, null],
+  ] as const)(
+    'takes %s from %d to %d, both ends included, and says so of what is beyond',
+    (name, smallest, largest, unit) => {
+      expect([problems({ [name]: smallest }), problems({ [name]: largest })]).toEqual([[], []]);
+      for (const value of [smallest - 0.01, largest + 0.01])
+        expect(problems({ [name]: value })).toEqual([
+          { code: 'fabric-out-of-range', params: { value, smallest, largest, unit }, pointer: `/${name}` },
+        ]);
+    },
+  );
+
+  it.each([
+    ['stretch', 0, 5],
+    ['growth', -0.5, 1],
+  ] as const)('takes %s from %d to %d either way', (name, smallest, largest) => {
+    const both = { across: smallest, along: largest };
+    expect(problems({ [name]: both })).toEqual([]);
+    const params = { smallest, largest, unit: null };
+    expect(problems({ [name]: { across: smallest - 1, along: largest + 1 } })).toEqual([
+      { code: 'fabric-out-of-range', params: { value: smallest - 1, ...params }, pointer: `/${name}/across` },
+      { code: 'fabric-out-of-range', params: { value: largest + 1, ...params }, pointer: `/${name}/along` },
+    ]);
+  });
+
+  it('says which category or stitch there is none of', () => {
+    expect(problems({ weightCategory: 8 })).toEqual([
+      { code: 'weight-category-unknown', params: { category: 8 }, pointer: '/weightCategory' },
+    ]);
+    expect(problems({ stitch: 'single-crochet' })).toEqual([
+      { code: 'stitch-of-other-craft', params: { stitch: 'single-crochet', craft: 'knit' }, pointer: '/stitch' },
+    ]);
+  });
 });

@@ -21,3 +21,6 @@ export type * from './messages/index.ts';
 export type { FitErrors, MadeUnfit } from './design/fit-errors.ts';
 export { madeFromRecord } from './inputs/made-from-record.ts';
 export { MADE_PIECE_RECORD, type MadePieceRecord, type StoredMadePiece } from './inputs/made-record.ts';
+export { sweaterEvidence, type SweaterEvidence } from './evidence/sweater-evidence.ts';
+export { SWEATER_NUMBERS, type SweaterNumbers } from './evidence/numbers.ts';
+export type { Sweater, SweaterRegion, WearerSoFar } from './evidence/sweater.ts';

@@ -11,6 +11,23 @@ describe('defaultGarmentU', () => {
     expect(defaultGarmentU('sleeve-length', 'home')).toBeCloseTo(11.547, 3);
   });
 
+  it.each([
+    ['chest-width', 10, 15],
+    ['hem-width', 10, 20],
+    ['shoulder-to-hem', 10, 20],
+    ['back-neck-depth', 5, 10],
+    ['front-neck-depth', 5, 10],
+    ['neck-width', 10, 20],
+    ['cross-back-width', 10, 20],
+    ['armhole-depth', 10, 20],
+    ['sleeve-top-width', 10, 20],
+    ['sleeve-length', 10, 20],
+    ['cuff-width', 5, 10],
+  ] as const)('of %s is ±%d mm where trained, ±%d at home, twice that where guessed', (name, tighter, wider) => {
+    const limits = HOWS.map((how) => defaultGarmentU(name, how) * Math.sqrt(3));
+    [tighter, wider, 2 * wider, 2 * wider].forEach((limit, index) => expect(limits[index]).toBeCloseTo(limit, 9));
+  });
+
   it('is above 0, and no smaller for a less trusted way', () => {
     for (const name of GARMENT_DIMENSIONS) {
       const us = HOWS.map((how) => defaultGarmentU(name, how));

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
-import { DomainError } from '#measure';
+import { DomainError, HOWS } from '#measure';
 import { describe, expect, it } from 'vitest';
 import { GARMENT_DIMENSIONS } from './garment-dimension.ts';
 import { GARMENT_LIMITS } from './garment-limits.ts';
 import { garmentProblems } from './garment-problems.ts';
-import type { Garment, GarmentMeasure } from './garment.ts';
+import { CONSTRUCTIONS, type Garment, type GarmentMeasure } from './garment.ts';
 import { resolveGarment } from './resolve-garment.ts';
 
 const CHEST: GarmentMeasure = { name: 'chest-width', value: 510, how: 'home' };
@@ -84,6 +84,55 @@ describe('garmentProblems', () => {
     expect(problem).toMatchObject({ code, pointer });
     expect(others).toEqual([]);
     expect(() => resolveGarment(garment)).toThrow(expect.objectContaining({ code, pointer }));
+  });
+
+  it('says what was given and what would be right', () => {
+    const paramsOf = (garment: Garment) => garmentProblems(garment).map(({ params }) => params);
+    expect(paramsOf(having({ ...CHEST, value: 59 }))).toEqual([{ valueMm: 59, smallestMm: 60, largestMm: 3000 }]);
+    expect(paramsOf(having({ ...CHEST, u: 501 }))).toEqual([{ valueMm: 501, smallestMm: 0, largestMm: 500 }]);
+    expect(paramsOf(having(CHEST, CHEST))).toEqual([{ name: 'chest-width' }]);
+    expect(paramsOf(having({ ...CHEST, from: 'seam' }))).toEqual([{ name: 'chest-width' }]);
+    expect(paramsOf(having({ ...CHEST, name: 'toString' as 'chest-width' }))).toEqual([
+      { of: 'garment', name: 'toString', known: GARMENT_DIMENSIONS },
+    ]);
+    expect(paramsOf(having({ ...CHEST, how: 'guessed' as 'home' }))).toEqual([
+      { name: 'chest-width', how: 'guessed', known: HOWS },
+    ]);
+    expect(paramsOf({ ...CARDIGAN, construction: 'kimono' as 'raglan' })).toEqual([
+      { construction: 'kimono', known: CONSTRUCTIONS },
+    ]);
+  });
+
+  it('takes both ends of every limit, and nothing beyond them', () => {
+    for (const name of GARMENT_DIMENSIONS) {
+      const [least, most] = GARMENT_LIMITS[name];
+      for (const value of [least, most])
+        expect(garmentProblems(having({ name, value, how: 'home' })), name).toEqual([]);
+      for (const value of [least - 1, most + 1])
+        expect(garmentProblems(having({ name, value, how: 'home' })), name).toHaveLength(1);
+    }
+    const layer = (thicknessMm: number, u: number) => ({
+      ...CARDIGAN,
+      layer: { thicknessMm, u, sleeves: 'long' } as const,
+    });
+    for (const sound of [
+      { ...CARDIGAN, thicknessMm: 0.2 },
+      { ...CARDIGAN, thicknessMm: 40, thicknessU: 20 },
+      { ...CARDIGAN, thicknessU: 0 },
+      layer(0, 0),
+      layer(40, 20),
+      having({ ...CHEST, u: 500 }),
+      having({ name: 'sleeve-length', value: 450, how: 'home', from: 'seam' }),
+    ])
+      expect(garmentProblems(sound)).toEqual([]);
+    for (const wrong of [
+      { ...CARDIGAN, thicknessMm: 0.19 },
+      { ...CARDIGAN, thicknessMm: 40.1 },
+      { ...CARDIGAN, thicknessU: 20.1 },
+      layer(40.1, 0),
+      layer(1, 20.1),
+    ])
+      expect(garmentProblems(wrong)).toHaveLength(1);
   });
 
   it('lists them all at once', () => {

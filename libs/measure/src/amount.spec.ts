@@ -13,6 +13,9 @@ describe('readAmount', () => {
     ['0,125', 0.125],
     ['17.125', 17.125],
     ['1234,5', 1234.5],
+    ['1234,567', 1234.567],
+    [',125', 0.125],
+    ['.25', 0.25],
     ['1/2', 0.5],
     ['17 1/2', 17.5],
     ['17-1/2', 17.5],
@@ -42,6 +45,17 @@ describe('readAmount', () => {
     ['-', 'unreadable', 'no-number'],
   ])('%j is %s', (text, problem, code) => {
     expect(readAmount(text)).toMatchObject({ problem, fault: { code } });
+  });
+
+  it.each([
+    ['1,234', { plain: '1234', decimal: '1.234' }],
+    ['1/0', { numerator: '1' }],
+    ['171/2', { fraction: '171/2', example: '17 1/2' }],
+    ['249/8', { fraction: '249/8', example: '24 9/8' }],
+    ['3/2', { fraction: '3/2', example: '17 1/2' }],
+    ['17 39/8', { fraction: '39/8', example: '17 1/2' }],
+  ])('says of %j what was read: %j', (text, params) => {
+    expect(readAmount(text)).toMatchObject({ fault: { params } });
   });
 
   it('reads every whole number, with either decimal sign and every proper fraction', () => {

@@ -26,7 +26,7 @@ export const LENGTH: Kind<LengthUnit> = {
       spellings: ['ft', 'foot', 'feet', "'", '[ft_i]'],
       size: 304.8,
       shownIn: '[in_i]',
-      then: { unit: 'in', count: 12, unnamed: /^\d{1,2}(?: \d\/\d{1,2})?$/ },
+      then: { unit: 'in', count: 12, unnamed: /^\d{1,2}(?: \d{1,2}\/\d{1,2})?$/ },
     },
   },
   sizes: MM_PER_UNIT,

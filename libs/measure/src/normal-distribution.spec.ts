@@ -71,6 +71,8 @@ describe('normalQuantile', () => {
   });
 
   it.each([0, 1, -0.1, 1.1, NaN])('refuses %d', (p) => {
-    expect(() => normalQuantile(p)).toThrow(expect.objectContaining({ code: 'chance-out-of-range' }));
+    expect(() => normalQuantile(p)).toThrow(
+      expect.objectContaining({ code: 'chance-out-of-range', params: { chance: p } }),
+    );
   });
 });

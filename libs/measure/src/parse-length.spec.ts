@@ -40,6 +40,7 @@ describe('parseLength', () => {
     ['5 feet 4', 1625.6, '[in_i]'],
     ['5\' 4 1/2"', 1638.3, '[in_i]'],
     ["5'4½", 1638.3, '[in_i]'],
+    ["5'4 15/16", 1649.4125, '[in_i]'],
     ["5'", 1524, '[in_i]'],
     ['5.5 ft', 1676.4, '[in_i]'],
     ['0 cm', 0, 'cm'],
@@ -102,6 +103,24 @@ describe('parseLength', () => {
         params: expect.objectContaining({ fault: expect.objectContaining({ code: fault }) }),
       }),
     );
+  });
+
+  it.each([
+    ['4'.repeat(41), { code: 'too-long', params: { longest: 40 } }],
+    ['17 stitches', { code: 'unknown-unit', params: { unit: 'stitches', known: ['mm', 'cm', 'm', 'in', 'ft'] } }],
+    ['5 ft 4 in 3', { code: 'units-disagree', params: {} }],
+    ['5 mm 4', { code: 'units-disagree', params: {} }],
+    ['5 4 in', { code: 'several-numbers', params: {} }],
+  ])('says of %j what is wrong: %j', (text, fault) => {
+    expect(() => parseLength(text)).toThrow(
+      expect.objectContaining({ params: expect.objectContaining({ fault: expect.objectContaining(fault) }) }),
+    );
+  });
+
+  it('takes a text of 40 characters, and shows it whole where it is wrong', () => {
+    expect(parseLength(`${'0'.repeat(37)}5 mm`.slice(-40)).mm).toBe(5);
+    const text = 'x'.repeat(40);
+    expect(() => parseLength(text)).toThrow(expect.objectContaining({ params: expect.objectContaining({ text }) }));
   });
 
   it('gives the text that was read, cut where it is long', () => {

@@ -70,6 +70,13 @@ describe('massFrom and massUnitOf', () => {
     );
   });
 
+  it('takes nothing at all, and says what is wrong with less', () => {
+    expect(massFrom(0, 'kg')).toBe(0);
+    expect(() => massFrom(-1, 'kg')).toThrow(
+      expect.objectContaining({ params: { kind: 'mass', value: -1, unit: 'kg', fault: 'negative' } }),
+    );
+  });
+
   it.each([NaN, -1, 1e308])('refuses %d kg', (value) => {
     expect(() => massFrom(value, 'kg')).toThrow(expect.objectContaining({ code: 'mass-out-of-range' }));
   });

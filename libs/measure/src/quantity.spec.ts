@@ -166,11 +166,23 @@ describe('the partial derivatives', () => {
     fc.assert(
       fc.property(place, (x) => {
         const expected = differencesOf(quantity, x);
+        expect(partialsOf(quantity, ...x)).toHaveLength(x.length);
         partialsOf(quantity, ...x).forEach((partial, i) =>
           expect(Math.abs(partial - expected[i]!)).toBeLessThan(1e-6 * Math.max(1, Math.abs(partial))),
         );
       }),
     );
+  });
+
+  it('of a limit are those of what it is held at', () => {
+    expect([partialsOf(atMost(A, B), 3, 2), partialsOf(atLeast(A, B), 2, 3)]).toEqual([
+      [0, 1],
+      [0, 1],
+    ]);
+    expect([partialsOf(min(A, B), 3, 2), partialsOf(max(A, B), 2, 3)]).toEqual([
+      [0, 1],
+      [0, 1],
+    ]);
   });
 
   it('of a choice whose first is not known are the third’s', () => {

@@ -16,7 +16,7 @@ describe('roundTo', () => {
   });
 
   it.each([0, -1, NaN, Infinity])('refuses a step of %d', (step) => {
-    expect(() => roundTo(1, step)).toThrow(expect.objectContaining({ code: 'step-invalid' }));
+    expect(() => roundTo(1, step)).toThrow(expect.objectContaining({ code: 'step-invalid', params: { step } }));
   });
 
   it('is odd, never more than half a step away, and done once and for all', () => {

@@ -88,3 +88,39 @@ it('has types that say the same', () => {
   expectTypeOf<StoredRecord<typeof SCARF>['sides'][number]['u']>().toEqualTypeOf<number | null>();
   expectTypeOf<Scarf['sides'][number]['unit']>().toEqualTypeOf<'mm' | 'cm' | '[in_i]' | 'in' | null | undefined>();
 });
+
+it('keeps lists, names and records as they were given, and says of each what it is without', () => {
+  const TOOL = {
+    tags: { kind: 'texts', max: 3, longest: 20, optional: true },
+    names: { kind: 'names', max: 3, longestName: 20, longest: 20, optional: true },
+    size: { kind: 'record', fields: { rows: { kind: 'whole', min: 0, max: 9, optional: true } }, optional: true },
+    seen: {
+      kind: 'record',
+      fields: {
+        here: { kind: 'whole', min: 0, max: 9, optional: true },
+        there: { kind: 'text', max: 9, optional: true },
+      },
+      sparse: true,
+      optional: true,
+    },
+    count: { kind: 'whole', min: 0, max: 9, optional: true, default: 2 },
+    colour: { kind: 'choice', of: ['red', 'blue'], optional: true },
+    parts: { kind: 'list', items: { rows: { kind: 'whole', min: 0, max: 9 } }, max: 2, optional: true },
+  } as const satisfies RecordSchema;
+  const nothing = { tags: [], names: {}, size: null, seen: {}, count: 2, colour: null, parts: [] };
+  expect(storedRecord(TOOL, {})).toEqual(nothing);
+  const whole = {
+    tags: ['a', 'b'],
+    names: { back: 'dos' },
+    size: { rows: 4 },
+    seen: { here: 1 },
+    count: 0,
+    colour: 'red',
+    parts: [{ rows: 1 }],
+  } as const;
+  expect(
+    storedRecord(TOOL, { ...whole, tags: ['a', 'b'], parts: [{ rows: 1 }], seen: { here: 1, there: null } }),
+  ).toEqual(whole);
+  expect(storedRecord(TOOL, { size: {} }).size).toEqual({ rows: null });
+  expect(() => storedRecord({ odd: { kind: 'odd' } } as unknown as RecordSchema, {})).toThrow('Not one of the known');
+});

@@ -76,6 +76,18 @@ describe('uncertain values', () => {
     expect(odd.components.size).toBe(1);
   });
 
+  it('takes half a correlation as half: 3² + 4² + 2·½·3·4 = 37', () => {
+    const sum = add(input('a', 1, 3), input('b', 1, 4));
+    expect(u(sum, [{ between: ['a', 'b'], r: 0.5 }])).toBeCloseTo(Math.sqrt(37), 12);
+    expect(u(input('a', 1, 0))).toBe(0);
+  });
+
+  it('says what it refuses', () => {
+    expect(() => input('a', 1, -1)).toThrow(expect.objectContaining({ params: { name: 'a', u: -1 } }));
+    expect(() => input('a', 1, NaN)).toThrow(expect.objectContaining({ code: 'uncertainty-invalid' }));
+    expect(() => squareRoot(exactly(-4))).toThrow(expect.objectContaining({ params: { value: -4 } }));
+  });
+
   it('refuses what has no meaning', () => {
     expect(() => input('a', 1, -1)).toThrow(expect.objectContaining({ code: 'uncertainty-invalid' }));
     expect(() => divide(chest, exactly(0))).toThrow(expect.objectContaining({ code: 'division-by-zero' }));

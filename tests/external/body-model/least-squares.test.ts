@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { bodyModelEstimator, type BodyDimension, type BodyModelCoefficients } from '#body';
 import { buildModel } from '../../../scripts/body-model/build-model.ts';
 import type { Sex } from '../../../scripts/body-model/names.ts';
-import { oneSurveyModel, withoutRange } from './one-survey-model.ts';
+import { oneSurveyModel } from './one-survey-model.ts';
 import { knownOf, SEXES, soldiers1988, soldiers2012, type Person } from './people.ts';
 import { seeded } from '../../support/seeded-normal.ts';
 import { drawSome } from './draws.ts';
@@ -30,11 +30,23 @@ const SUMS: readonly (readonly BodyDimension[])[] = [
 const given = (inputs: readonly BodyDimension[], target: BodyDimension) =>
   SUMS.some((sum) => sum.every((name) => name === target || inputs.includes(name)));
 
+/** What makers know beside stature and weight. */
+const BESIDE_SIZE: readonly (readonly BodyDimension[])[] = [
+  [],
+  ['chest-girth'],
+  ['chest-girth', 'hip-girth'],
+  ['chest-girth', 'hip-girth', 'across-back', 'nape-to-cuff', 'wrist-girth'],
+  ['neck-base-girth', 'wrist-girth', 'hand-girth'],
+];
+
 function inputSets(dimensions: readonly BodyDimension[], sex: Sex): readonly BodyDimension[][] {
   const random = seeded(sex === 'woman' ? 1988 : 2012);
   const drawn = Array.from({ length: SUBSETS }, () => drawSome(random, dimensions, 2 + Math.floor(random() * 9)));
   return [...NAMED, ...drawn];
 }
+
+/** mm */
+const isWorse = (one: { readonly rms: number; readonly theirs: number }) => one.rms > one.theirs + 1.5;
 
 const rms = (errors: readonly number[]) =>
   Math.sqrt(errors.reduce((sum, error) => sum + error ** 2, 0) / errors.length);
@@ -55,17 +67,18 @@ function regressionErrors(
   return targets.map((name, t) => tried.map(({ mm }, row) => Math.exp(predicted.get(row, t)) - mm[name]!));
 }
 
-/** The model's error over the regression's, for every dimension that is no input. */
-function ratios(
+/** The model's error and the regression's, for every dimension that is no input. */
+function compare(
   model: BodyModelCoefficients,
   sex: Sex,
   made: readonly Person[],
   tried: readonly Person[],
   inputs: readonly BodyDimension[],
 ) {
-  const estimator = bodyModelEstimator(withoutRange(model, sex), 'anyone-as-surveyed');
+  const estimator = bodyModelEstimator(model, 'anyone-as-surveyed');
   const answers = tried.map(
-    (person) => estimator.estimate({ figure: sex, ageYears: null, known: knownOf(person, inputs) }).estimates,
+    (person) =>
+      estimator.estimate({ figure: sex, ageYears: person.ageYears, known: knownOf(person, inputs) }).estimates,
   );
   const targets = answers[0]!
     .map(({ name }) => name)
@@ -77,7 +90,7 @@ function ratios(
       if ('missing' in one) throw new Error(`${name}: ${one.missing.code}`);
       return one.value - tried[row]!.mm[name]!;
     });
-    return { name, inputs: inputs.join(' '), ratio: rms(errors) / rms(theirs[t]!) };
+    return { name, inputs: inputs.join(' '), rms: rms(errors), theirs: rms(theirs[t]!) };
   });
 }
 
@@ -88,37 +101,35 @@ describeWithRows('estimates against ordinary least squares', (rows) => {
   it.each(SEXES)('%s, one survey: every dimension from any inputs', (sex) => {
     const from = soldiers1988(made[sex], sex);
     const to = soldiers1988(tried[sex], sex);
-    const model = oneSurveyModel(whole, sex, from);
-    const found = inputSets(whole.dimensions, sex).flatMap((inputs) => ratios(model, sex, from, to, inputs));
-    expect(found.filter(({ ratio }) => ratio > WITHIN)).toEqual([]);
+    const model = oneSurveyModel(whole, sex, from, { widened: false });
+    const found = inputSets(whole.dimensions, sex).flatMap((inputs) => compare(model, sex, from, to, inputs));
+    expect(found.filter((one) => one.rms > WITHIN * one.theirs)).toEqual([]);
   });
 
-  it.each(SEXES)('%s, both surveys together: every dimension both have', (sex) => {
+  /**
+   * The model is of everybody: civilians are shorter and heavier than soldiers, so for soldiers it can only be as good where stature and weight are known. There a
+   * regression made for soldiers alone may be 1.5 mm better. The waist is compared with civilians (coverage.test.ts), for a soldier's is that of a trained body.
+   */
+  it.each(SEXES)('%s, the whole model on soldiers of known stature and weight: within 1.5 mm', (sex) => {
     const [in1988, in2012] = [soldiers1988(made[sex], sex), soldiers2012(made[sex], sex)];
     const common = whole.dimensions.filter((name) => name !== 'waist-girth' && in2012[0]!.mm[name] !== undefined);
-    const only = ({ mm }: Person): Person => ({
-      ageYears: null,
+    const only = ({ mm, ageYears }: Person): Person => ({
+      ageYears,
       mm: Object.fromEntries(common.map((name) => [name, mm[name]!])),
     });
     const from = [...in1988, ...in2012].map(only);
     const to = [...soldiers1988(tried[sex], sex), ...soldiers2012(tried[sex], sex)].map(only);
-    const sets = inputSets(common, sex).filter((inputs) => !inputs.includes('waist-girth'));
-    const found = [['stature', 'chest-girth', 'hip-girth'] as BodyDimension[], ...sets].flatMap((inputs) =>
-      ratios(whole, sex, from, to, inputs),
-    );
-    expect(found.filter(({ ratio }) => ratio > WITHIN)).toEqual([]);
+    const found = BESIDE_SIZE.flatMap((beside) => compare(whole, sex, from, to, ['stature', 'weight', ...beside]));
+    expect(found.length).toBeGreaterThan(40);
+    expect(found.filter(isWorse)).toEqual([]);
   });
 
-  /**
-   * The two surveys differ by 10 to 30 mm where stature and weight are equal, so one model of both cannot be as good on one as a regression made for that one
-   * alone. What only 1988 has stays within 15 % of it (seen: 11 %, a man's underbust from his chest).
-   */
-  it.each(SEXES)('%s, the joined model on the people of 1988: what only they have, within 1.15', (sex) => {
+  it.each(SEXES)('%s, the whole model on the people of 1988, what only they have: within 1.5 mm', (sex) => {
     const [from, to] = [soldiers1988(made[sex], sex), soldiers1988(tried[sex], sex)];
     const in2012 = soldiers2012(made[sex], sex)[0]!.mm;
-    const found = NAMED.flatMap((inputs) => ratios(whole, sex, from, to, inputs));
-    const alone = found.filter(({ name }) => name === 'waist-girth' || in2012[name] === undefined);
-    expect(alone.length).toBeGreaterThan(10);
-    expect(alone.filter(({ ratio }) => ratio > 1.15)).toEqual([]);
+    const found = compare(whole, sex, from, to, ['stature', 'weight']);
+    const alone = found.filter(({ name }) => in2012[name] === undefined);
+    expect(alone.length).toBeGreaterThan(5);
+    expect(alone.filter(isWorse)).toEqual([]);
   });
 });

@@ -14,21 +14,30 @@ export interface Person {
 
 export const SEXES: readonly Sex[] = ['woman', 'man'];
 
-const persons = (columns: Columns, ages: readonly number[] | undefined): Person[] =>
+const persons = (columns: Columns, ages: readonly number[]): Person[] =>
   columns['stature']!.map((_, row) => ({
-    ageYears: ages?.[row] ?? null,
+    ageYears: ages[row]!,
     mm: Object.fromEntries(Object.entries(columns).map(([name, values]) => [name, values[row]!])),
   }));
 
-/** The soldiers of 1988: every dimension, no age. */
-export const soldiers1988 = (rows: SurveyRows, sex: Sex) => persons(tradeMeasures(rows.in1988, 1988, sex), undefined);
+/** The median age of the soldiers, years: the file of 1988 gives none. */
+const MEDIAN_AGE = 27;
+
+/** The soldiers of 1988: every dimension. */
+export function soldiers1988(rows: SurveyRows, sex: Sex): Person[] {
+  const measures = tradeMeasures(rows.in1988, 1988, sex);
+  return persons(
+    measures,
+    measures['stature']!.map(() => MEDIAN_AGE),
+  );
+}
 
 /** The soldiers of 2012, with their ages; their waist at the navel is mapped to the natural waist as the build does it. */
 export function soldiers2012(rows: SurveyRows, sex: Sex): Person[] {
   const measures = tradeMeasures(rows.in2012, 2012, sex);
   const { naturalFrom } = waistLevels(tradeMeasures(rows.in1988, 1988, sex));
   const waist = measures['navel-girth']!.map(naturalFrom);
-  return persons({ ...measures, 'waist-girth': waist }, rows.in2012['Age']);
+  return persons({ ...measures, 'waist-girth': waist }, rows.in2012['Age']!);
 }
 
 /** The civilians of 18 and over, with their ages; the waist mapped likewise. */

@@ -102,7 +102,7 @@ describeWithRows('questions about slips', (rows) => {
       const made = slip(values, random);
       if (made === null) continue;
       all++;
-      const question = ask(sex, null, { ...values, ...made.slipped }).find((one) =>
+      const question = ask(sex, person.ageYears, { ...values, ...made.slipped }).find((one) =>
         Object.keys(repairOf(one)).some((name) => name in made.truth),
       );
       if (question === undefined) continue;
@@ -117,7 +117,7 @@ describeWithRows('questions about slips', (rows) => {
     '%s, %d measures, nothing wrong: at most 1 body in 100 is asked',
     (sex, _, names) => {
       const people = soldiers1988(tried[sex], sex);
-      const asked = people.filter((person) => ask(sex, null, typed(person, names)).length > 0);
+      const asked = people.filter((person) => ask(sex, person.ageYears, typed(person, names)).length > 0);
       expect(asked.length / people.length).toBeLessThanOrEqual(0.01);
     },
   );

@@ -15,8 +15,8 @@ export function describeWithRows(name: string, tests: (rows: AllRows) => void): 
   });
 }
 
-/** Two halves of every survey, row by row: a model is made from one and tried on the other. */
-export function halves(rows: AllRows): { readonly made: AllRows; readonly tried: AllRows } {
+/** The rows in so many parts, row by row: each part is tried by a model made from all others. */
+export function folds(rows: AllRows, count: number): { readonly made: AllRows; readonly tried: AllRows }[] {
   const every = (f: (columns: Columns) => Columns): AllRows => {
     const of = (sex: 'woman' | 'man') => ({
       in1988: f(rows[sex].in1988),
@@ -25,8 +25,11 @@ export function halves(rows: AllRows): { readonly made: AllRows; readonly tried:
     });
     return { woman: of('woman'), man: of('man') };
   };
-  return {
-    made: every((columns) => pickRows(columns, (row) => row % 2 === 0)),
-    tried: every((columns) => pickRows(columns, (row) => row % 2 === 1)),
-  };
+  return Array.from({ length: count }, (_, part) => ({
+    made: every((columns) => pickRows(columns, (row) => row % count !== part)),
+    tried: every((columns) => pickRows(columns, (row) => row % count === part)),
+  }));
 }
+
+/** Two halves of every survey: a model is made from one and tried on the other. */
+export const halves = (rows: AllRows) => folds(rows, 2)[1]!;

@@ -1,5 +1,6 @@
-import { closeSync, existsSync, fsyncSync, openSync, renameSync, rmSync } from 'node:fs';
+import { existsSync, renameSync, rmSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { flush, flushNames } from '../storage/flush.ts';
 import { makePrivate } from '../storage/private-file.ts';
 import { BackupError } from './backup-error.ts';
 
@@ -25,11 +26,5 @@ export async function writeWhole(file: string, write: (part: string) => Promise<
 export function moveWhole(from: string, to: string): void {
   flush(from);
   renameSync(from, to);
-  if (process.platform !== 'win32') flush(dirname(to));
-}
-
-function flush(path: string): void {
-  const handle = openSync(path, 'r');
-  fsyncSync(handle);
-  closeSync(handle);
+  flushNames(dirname(to));
 }

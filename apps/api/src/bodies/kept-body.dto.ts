@@ -1,8 +1,11 @@
 import { ApiProperty, IntersectionType } from '@nestjs/swagger';
+import { BODY_MEASURE_RECORD, BODY_RECORD } from '#body';
 import { Kept } from '../records/kept.dto.ts';
-import { BodyDto } from './body.dto.ts';
+import { keptRecordDto } from '../records/kept-record-dto.ts';
 
-export class KeptBody extends IntersectionType(Kept, BodyDto) {}
+class KeptBodyMeasure extends keptRecordDto(BODY_MEASURE_RECORD, {}) {}
+
+export class KeptBody extends IntersectionType(Kept, keptRecordDto(BODY_RECORD, { measures: KeptBodyMeasure })) {}
 
 export class BodyPage {
   @ApiProperty({ type: () => KeptBody, isArray: true })

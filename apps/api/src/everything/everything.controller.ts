@@ -10,6 +10,8 @@ import {
 } from '@nestjs/swagger';
 import { Equals } from 'class-validator';
 import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
+import { Idempotent, IdempotentRequest } from '../idempotency/idempotent-request.ts';
+import { TakesIdempotencyKey } from '../idempotency/takes-idempotency-key.ts';
 import { MakerId } from '../maker/maker-id.ts';
 import { ReportsErasure } from '../storage/reports-erasure.ts';
 import { Everything } from './everything.ts';
@@ -43,6 +45,7 @@ export class EverythingController {
   }
 
   @Post('import')
+  @TakesIdempotencyKey()
   @ApiOperation({
     summary: 'Read in all that an export holds, with its ids, where nothing is kept yet',
     description: 'All of it is kept, or nothing. Signing secrets and keys are in no export: they have to be made anew.',
@@ -50,8 +53,12 @@ export class EverythingController {
   @ApiBody({ type: ExportDto })
   @ApiCreatedResponse({ description: 'All of it is kept.', type: ImportedDto })
   @ApiProblems(...BODY_PROBLEMS, 409)
-  import(@MakerId() maker: string, @Body() json: unknown): Promise<ImportedDto> {
-    return this.imports.import(maker, json);
+  import(
+    @MakerId() maker: string,
+    @Body() json: unknown,
+    @Idempotent() request: IdempotentRequest,
+  ): Promise<ImportedDto> {
+    return this.imports.import(maker, json, request);
   }
 
   @Delete('everything')

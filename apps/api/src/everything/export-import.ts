@@ -1,10 +1,11 @@
 import { Injectable } from '@nestjs/common';
-import type { EntitySchema } from 'typeorm';
+import type { EntityManager, EntitySchema } from 'typeorm';
 import { ATTEMPT } from '../hand-off/outbox/attempt.entity.ts';
 import { HAND_OFF } from '../hand-off/outbox/hand-off.entity.ts';
 import { PLANNER } from '../hand-off/planners/planner.entity.ts';
 import { READ_KEY } from '../hand-off/read-keys/read-key.entity.ts';
 import { HttpProblem } from '../http/problem.ts';
+import type { IdempotentRequest } from '../idempotency/idempotent-request.ts';
 import { BODY, FABRIC, GARMENT } from '../records/record.entity.ts';
 import { continueIdsAfter } from '../storage/new-id.ts';
 import { UnitOfWork } from '../storage/unit-of-work.ts';
@@ -36,9 +37,9 @@ export class ExportImport {
   constructor(private readonly work: UnitOfWork) {}
 
   /** @throws HttpProblem 409 where something is kept already, 422 with every field that cannot be used */
-  async import(makerId: string, json: unknown): Promise<ImportedDto> {
+  import(makerId: string, json: unknown, request: IdempotentRequest): Promise<ImportedDto> {
     const rows = readExport(makerId, json);
-    await this.work.write(async (manager) => {
+    const insert = async (manager: EntityManager): Promise<ImportedDto> => {
       if (!(await isNothingKept(manager, makerId))) {
         const words =
           'Something is kept here already. Erase it first (DELETE /v1/everything), or read this in elsewhere.';
@@ -51,8 +52,14 @@ export class ExportImport {
         }
         for (const { id } of list) continueIdsAfter(id);
       }
-    });
-    return { imported: Object.fromEntries(TABLES.map(([name]) => [name, rows[name].length])), notes: notesOf(rows) };
+      return { imported: Object.fromEntries(TABLES.map(([name]) => [name, rows[name].length])), notes: notesOf(rows) };
+    };
+    return request.once(
+      (work) => this.work.write(work),
+      makerId,
+      insert,
+      () => makerId,
+    );
   }
 }
 

@@ -1,14 +1,14 @@
 import { Injectable } from '@nestjs/common';
-import type { StoredFabric } from '#fabric';
+import { FABRIC_RECORD, type StoredFabric } from '#fabric';
 import { FABRIC } from '../records/record.entity.ts';
 import { KeptRecords } from '../records/kept-records.ts';
-import { RecordRepository } from '../records/record.repository.ts';
+import { readingAs, RecordRepository } from '../records/record.repository.ts';
 import { UnitOfWork } from '../storage/unit-of-work.ts';
 
 /** The fabrics a maker keeps. */
 @Injectable()
 export class Fabrics extends KeptRecords<StoredFabric> {
   constructor(work: UnitOfWork) {
-    super('fabric', new RecordRepository(FABRIC), work);
+    super('fabric', '/v1/fabrics', new RecordRepository(FABRIC, readingAs(FABRIC_RECORD)), work);
   }
 }

@@ -1,8 +1,15 @@
 import { ApiProperty, IntersectionType } from '@nestjs/swagger';
+import { FABRIC_RECORD, GROWTH_RECORD, STRETCH_RECORD } from '#fabric';
+import { KeptThickness } from '../measures/kept-thickness.dto.ts';
 import { Kept } from '../records/kept.dto.ts';
-import { FabricDto } from './fabric.dto.ts';
+import { keptRecordDto } from '../records/kept-record-dto.ts';
 
-export class KeptFabric extends IntersectionType(Kept, FabricDto) {}
+class KeptStretch extends keptRecordDto(STRETCH_RECORD, {}) {}
+class KeptGrowth extends keptRecordDto(GROWTH_RECORD, {}) {}
+
+const NESTED = { thickness: KeptThickness, stretch: KeptStretch, growth: KeptGrowth };
+
+export class KeptFabric extends IntersectionType(Kept, keptRecordDto(FABRIC_RECORD, NESTED)) {}
 
 export class FabricPage {
   @ApiProperty({ type: () => KeptFabric, isArray: true })

@@ -1,14 +1,14 @@
 import { Injectable } from '@nestjs/common';
-import type { StoredGarment } from '#garment';
+import { GARMENT_RECORD, type StoredGarment } from '#garment';
 import { GARMENT } from '../records/record.entity.ts';
 import { KeptRecords } from '../records/kept-records.ts';
-import { RecordRepository } from '../records/record.repository.ts';
+import { readingAs, RecordRepository } from '../records/record.repository.ts';
 import { UnitOfWork } from '../storage/unit-of-work.ts';
 
 /** The garments a maker keeps. */
 @Injectable()
 export class Garments extends KeptRecords<StoredGarment> {
   constructor(work: UnitOfWork) {
-    super('garment', new RecordRepository(GARMENT), work);
+    super('garment', '/v1/garments', new RecordRepository(GARMENT, readingAs(GARMENT_RECORD)), work);
   }
 }

@@ -1,7 +1,7 @@
 import type { NextFunction, Request, RequestHandler, Response } from 'express';
 
 /** The addresses that a read key opens. */
-const READ_KEY_ADDRESS = /^\/v1\/target-sheets(?:\/[0-9a-f-]{36})?$/;
+const READ_KEY_ADDRESS = /^\/v1\/target-sheets(?:\/[0-9a-f-]{36}(?:\/inputs-changed)?)?$/;
 
 /** What a page may send beside what every page may, what it may read of the answer, and for how long it need not ask again. */
 const PREFLIGHT = {
@@ -9,7 +9,7 @@ const PREFLIGHT = {
   'Access-Control-Allow-Headers': 'Authorization, If-None-Match',
   'Access-Control-Max-Age': '600',
 };
-const READABLE = 'ETag, Inputs-Changed, Link, Retry-After';
+const READABLE = 'ETag, Link, Retry-After';
 
 /**
  * Lets web pages of the origins given read what a read key opens, when they bring one. Without a key they get no leave: a page

@@ -11,5 +11,5 @@ const LEAST_BYTES = 2048;
 export const compress = compression({
   threshold: LEAST_BYTES,
   level: constants.Z_BEST_SPEED,
-  brotli: { params: { [constants.BROTLI_PARAM_QUALITY]: 1 } },
+  brotli: { params: { [constants.BROTLI_PARAM_QUALITY]: constants.BROTLI_MIN_QUALITY } },
 });

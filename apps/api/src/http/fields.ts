@@ -26,23 +26,30 @@ const ONE_LINE = /^[^\x00-\x1f\x7f-\x9f]*$/;
 
 type Class = new () => object;
 
-interface Common {
+/** What may be said of any field. */
+export interface FieldWords {
   /** Absent and null both mean "not given". */
   readonly optional?: boolean;
+  /** It is always there, and may be null: a field of an answer. */
+  readonly nullable?: boolean;
   readonly description?: string;
   readonly example?: unknown;
   readonly default?: unknown;
 }
 
 /** A field, described once: what OpenAPI says of it and what is refused. The first check that fails is the one that speaks. */
-function field({ optional = false, ...words }: Common, schema: object, checks: PropertyDecorator[]): PropertyDecorator {
-  const api = { ...words, ...schema, required: !optional, ...(optional && { nullable: true }) } as ApiPropertyOptions;
-  return applyDecorators(ApiProperty(api), optional ? IsOptional() : IsDefined({ message: 'is missing' }), ...checks);
+function field(
+  { optional = false, nullable = optional, ...words }: FieldWords,
+  schema: object,
+  checks: PropertyDecorator[],
+): PropertyDecorator {
+  const api = { ...words, ...schema, required: !optional, ...(nullable && { nullable }) } as ApiPropertyOptions;
+  return applyDecorators(ApiProperty(api), nullable ? IsOptional() : IsDefined({ message: 'is missing' }), ...checks);
 }
 
 /** One line of text without control characters. */
-export function TextField({ max, ...common }: Common & { readonly max: number }): PropertyDecorator {
-  return field(common, { type: 'string', maxLength: max, pattern: ONE_LINE.source }, [
+export function TextField({ max, ...words }: FieldWords & { readonly max: number }): PropertyDecorator {
+  return field(words, { type: 'string', maxLength: max, pattern: ONE_LINE.source }, [
     IsString({ message: 'must be a text' }),
     MaxLength(max, { message: `must not be longer than ${max} characters` }),
     Matches(ONE_LINE, { message: 'must be one line, without control characters' }),
@@ -53,10 +60,10 @@ export function TextField({ max, ...common }: Common & { readonly max: number })
 export function TextListField({
   max,
   longest,
-  ...common
-}: Common & { readonly max: number; readonly longest: number }): PropertyDecorator {
+  ...words
+}: FieldWords & { readonly max: number; readonly longest: number }): PropertyDecorator {
   const schema = { type: 'array', items: { type: 'string', maxLength: longest }, maxItems: max };
-  return field(common, schema, [
+  return field(words, schema, [
     IsArray({ message: 'must be a list: [ … ]' }),
     ArrayMaxSize(max, { message: `must not have more than ${max} items` }),
     IsString({ each: true, message: 'every item must be a text' }),
@@ -65,16 +72,16 @@ export function TextListField({
 }
 
 /** The id of something kept. */
-export function IdField(common: Common = {}): PropertyDecorator {
-  return field(common, { type: 'string', format: 'uuid' }, [
+export function IdField(words: FieldWords = {}): PropertyDecorator {
+  return field(words, { type: 'string', format: 'uuid' }, [
     IsString({ message: 'must be a text: an id' }),
     Matches(ID_PATTERN, { message: 'must be an id: a UUID in lower case' }),
   ]);
 }
 
 /** One of a closed list of words. */
-export function ChoiceField(values: readonly string[], common: Common = {}): PropertyDecorator {
-  return field(common, { type: 'string', enum: [...values] }, [
+export function ChoiceField(values: readonly string[], words: FieldWords = {}): PropertyDecorator {
+  return field(words, { type: 'string', enum: [...values] }, [
     IsIn(values, { message: `must be one of ${values.join(', ')}` }),
   ]);
 }
@@ -83,10 +90,10 @@ export function ChoiceField(values: readonly string[], common: Common = {}): Pro
 export function NumberField({
   min,
   max,
-  ...common
-}: Common & { readonly min: number; readonly max: number }): PropertyDecorator {
+  ...words
+}: FieldWords & { readonly min: number; readonly max: number }): PropertyDecorator {
   const wrong = { message: `must be a number from ${min} to ${max}` };
-  return field(common, { type: 'number', minimum: min, maximum: max }, [
+  return field(words, { type: 'number', minimum: min, maximum: max }, [
     IsNumber({ allowNaN: false, allowInfinity: false }, wrong),
     Min(min, wrong),
     Max(max, wrong),
@@ -97,33 +104,36 @@ export function NumberField({
 export function WholeNumberField({
   min,
   max,
-  ...common
-}: Common & { readonly min: number; readonly max: number }): PropertyDecorator {
+  ...words
+}: FieldWords & { readonly min: number; readonly max: number }): PropertyDecorator {
   const wrong = { message: `must be a whole number from ${min} to ${max}` };
-  return field(common, { type: 'integer', minimum: min, maximum: max }, [
+  return field(words, { type: 'integer', minimum: min, maximum: max }, [
     IsInt(wrong),
     Min(min, wrong),
     Max(max, wrong),
   ]);
 }
 
-export function YesNoField(common: Common = {}): PropertyDecorator {
-  return field(common, { type: 'boolean' }, [IsBoolean({ message: 'must be true or false' })]);
+export function YesNoField(words: FieldWords = {}): PropertyDecorator {
+  return field(words, { type: 'boolean' }, [IsBoolean({ message: 'must be true or false' })]);
 }
 
 /** An object with fields of its own. */
-export function ObjectField(type: () => Class, common: Common = {}): PropertyDecorator {
+export function ObjectField(type: () => Class, words: FieldWords = {}): PropertyDecorator {
   return applyDecorators(
-    field(common, { type: () => type() }, [IsObject({ message: 'must be an object: { … }' }), ValidateNested()]),
+    field(words, { type: () => type() }, [IsObject({ message: 'must be an object: { … }' }), ValidateNested()]),
     Type(type),
   );
 }
 
 /** A list of objects, at most `max`. */
-export function ListField(type: () => Class, { max, ...common }: Common & { readonly max: number }): PropertyDecorator {
+export function ListField(
+  type: () => Class,
+  { max, ...words }: FieldWords & { readonly max: number },
+): PropertyDecorator {
   const schema = { type: () => type(), isArray: true, maxItems: max };
   return applyDecorators(
-    field(common, schema, [
+    field(words, schema, [
       IsArray({ message: 'must be a list: [ … ]' }),
       ArrayMaxSize(max, { message: `must not have more than ${max} items` }),
       EachIsObject(),

@@ -2,6 +2,7 @@ import { Injectable, type ArgumentMetadata, type PipeTransform } from '@nestjs/c
 import { plainToInstance } from 'class-transformer';
 import { getMetadataStorage, validateSync, type ValidationError, type ValidatorOptions } from 'class-validator';
 import { crossFieldErrors } from './cross-field.ts';
+import { isOfEveryObject } from './of-every-object.ts';
 import { HttpProblem, type FieldError } from './problem.ts';
 
 const OPTIONS: ValidatorOptions = {
@@ -29,7 +30,7 @@ export class InputPipe implements PipeTransform {
     }
     const dto = plainToInstance(metatype as new () => object, value ?? {}) as object;
     const errors = validateSync(dto, OPTIONS);
-    if (type !== 'body' && errors.length > 0) throw wrongParameters(errors);
+    if (type !== 'body') refuseWrongParameters(dto, errors, Object.keys(value ?? {}));
     const wrong = errors.flatMap((error) => fieldErrors(error, ''));
     wrong.push(...crossFieldErrors(dto, new Set(wrong.map(({ pointer }) => pointer ?? ''))));
     if (wrong.length === 0) return dto;
@@ -50,10 +51,15 @@ function isPlainObject(value: unknown): boolean {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
-function wrongParameters(errors: ValidationError[]): HttpProblem {
-  const wrong = errors.map((error) => ({ parameter: error.property.slice(0, 80), detail: detailOf(error) }));
+function refuseWrongParameters(target: object, errors: readonly ValidationError[], names: readonly string[]): void {
+  // Names that every object has are passed over where the DTO is made.
+  const wrong = [
+    ...names.filter(isOfEveryObject).map((name) => ({ parameter: name, detail: noSuchName({ target }) })),
+    ...errors.map((error) => ({ parameter: error.property.slice(0, 80), detail: detailOf(error) })),
+  ];
+  if (wrong.length === 0) return;
   const detail = wrong.length === 1 ? 'One parameter cannot be used' : `${wrong.length} parameters cannot be used`;
-  return new HttpProblem(400, 'invalid-parameter', `${detail}; see errors.`, wrong);
+  throw new HttpProblem(400, 'invalid-parameter', `${detail}; see errors.`, wrong);
 }
 
 function fieldErrors(error: ValidationError, above: string): FieldError[] {
@@ -64,16 +70,17 @@ function fieldErrors(error: ValidationError, above: string): FieldError[] {
 
 function detailOf(error: ValidationError): string {
   const [kind, message] = Object.entries(error.constraints ?? {})[0] ?? ['', ''];
-  return kind === 'whitelistValidation' ? `there is no such name here${othersOf(error)}` : message;
+  return kind === 'whitelistValidation' ? noSuchName(error) : message;
 }
 
 /** Where a DTO has more names than this, the documentation is the place to look. */
 const MOST_NAMES = 20;
 
-function othersOf({ target }: ValidationError): string {
+function noSuchName({ target }: Pick<ValidationError, 'target'>): string {
   const type: unknown = target?.constructor;
   // A query may call one of its parameters `constructor`: then it is a text.
   const known = typeof type === 'function' ? metadataOf(type) : [];
   const names = new Set(known.map(({ propertyName }) => propertyName));
-  return names.size > 0 && names.size <= MOST_NAMES ? `; there are ${[...names].join(', ')}` : '; see /docs';
+  const others = names.size > 0 && names.size <= MOST_NAMES ? `there are ${[...names].join(', ')}` : 'see /docs';
+  return `there is no such name here; ${others}`;
 }

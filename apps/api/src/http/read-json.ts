@@ -1,11 +1,9 @@
 import { printParseErrorCode, visit } from 'jsonc-parser';
+import { isOfEveryObject } from './of-every-object.ts';
 import { HttpProblem } from './problem.ts';
 
 /** Deeper than any document here (a sheet request has 5 levels), and far from the depth at which recursion overflows. */
 const DEEPEST = 20;
-
-/** Keys that mean something to JavaScript objects themselves. */
-const FORBIDDEN_KEYS = new Set(['__proto__', 'constructor', 'prototype']);
 
 const UTF8 = new TextDecoder('utf-8', { fatal: true });
 
@@ -66,7 +64,7 @@ function keysIn(value: unknown): number {
   if (Array.isArray(value)) for (const item of value) keys += keysIn(item);
   else
     for (const key of Object.keys(value)) {
-      keys += FORBIDDEN_KEYS.has(key) ? NaN : 1 + keysIn((value as Record<string, unknown>)[key]);
+      keys += isOfEveryObject(key) ? NaN : 1 + keysIn((value as Record<string, unknown>)[key]);
     }
   return keys;
 }
@@ -103,7 +101,7 @@ function checkContent(text: string): void {
       onArrayEnd: leave,
       onObjectProperty: (key, offset) => {
         const seen = open.at(-1);
-        if (FORBIDDEN_KEYS.has(key)) throw unreadable(`${placeIn(text, offset)}: “${key}” cannot be a name here.`);
+        if (isOfEveryObject(key)) throw unreadable(`${placeIn(text, offset)}: “${key}” cannot be a name here.`);
         if (seen?.has(key)) throw unreadable(`${placeIn(text, offset)}: “${key.slice(0, 40)}” is given twice.`);
         seen?.add(key);
         checkText(text, key, offset);

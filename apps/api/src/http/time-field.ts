@@ -15,7 +15,7 @@ export function TimeField(description: string): PropertyDecorator {
       name: 'time',
       validator: {
         validate: isTime,
-        defaultMessage: () => 'must be a time with its offset: 2026-01-31T18:30:00Z',
+        defaultMessage: (args) => `must be a time with its offset: 2026-01-31T18:30:00Z${hintFor(args?.value)}`,
       },
     }),
   );
@@ -23,4 +23,10 @@ export function TimeField(description: string): PropertyDecorator {
 
 function isTime(text: unknown): text is string {
   return typeof text === 'string' && TIME.test(text) && !Number.isNaN(Date.parse(text));
+}
+
+/** In an address a plus stands for a space. */
+function hintFor(value: unknown): string {
+  const withPlus = typeof value === 'string' && isTime(value.replace(' ', '+'));
+  return withPlus ? '; write the plus in an address as %2B' : '';
 }

@@ -4,6 +4,7 @@ import { RouteParamtypes } from '@nestjs/common/internal';
 import type { Request } from 'express';
 import { takesIfMatch } from './if-match.ts';
 import { HttpProblem } from './problem.ts';
+import { unexpectedParameters } from './refuse-parameters.ts';
 
 /** Refuses what an operation would pass over in silence: parameters where it takes none, and If-Match where it changes no version. */
 @Injectable()
@@ -18,12 +19,9 @@ export class UnexpectedInputGuard implements CanActivate {
       throw new HttpProblem(400, 'if-match-unexpected', words);
     }
     if (!url.includes('?') || this.takesQuery(context)) return true;
-    const wrong = Object.keys(query).map((parameter) => ({
-      parameter: parameter.slice(0, 80),
-      detail: 'there is no such parameter here; this address takes none',
-    }));
-    if (wrong.length === 0) return true;
-    throw new HttpProblem(400, 'invalid-parameter', 'This address takes no parameters; see errors.', wrong);
+    const problem = unexpectedParameters(query);
+    if (problem !== null) throw problem;
+    return true;
   }
 
   /** Whether the handler has a DTO of its own for the query; then the pipe refuses what is not in it. */

@@ -1,19 +1,17 @@
 import { applyDecorators } from '@nestjs/common';
 import { ApiProperty } from '@nestjs/swagger';
 import { IsOptional, ValidateBy } from 'class-validator';
+import type { FieldWords } from '../http/fields.ts';
 
 const DAY_OR_TIME = /^\d{4}-\d{2}-\d{2}(T\d{2}:\d{2}(:\d{2}(\.\d{1,9})?)?(Z|[+-]\d{2}:\d{2}))?$/;
 
 /** When a measure was taken: a day, or a time with its offset (RFC 3339). */
-export function DayOrTimeField(words: {
-  readonly description?: string;
-  readonly example?: unknown;
-}): PropertyDecorator {
+export function DayOrTimeField({ optional = false, ...words }: FieldWords): PropertyDecorator {
   return applyDecorators(
     ApiProperty({
       type: 'string',
       maxLength: 35,
-      required: false,
+      required: !optional,
       nullable: true,
       example: words.example,
       ...(words.description !== undefined && { description: words.description }),

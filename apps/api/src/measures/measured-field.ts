@@ -2,6 +2,7 @@ import { applyDecorators } from '@nestjs/common';
 import { ApiProperty, type ApiPropertyOptions } from '@nestjs/swagger';
 import { ValidateBy, type ValidationArguments } from 'class-validator';
 import { detailOf } from '../http/api-error.ts';
+import type { FieldWords } from '../http/fields.ts';
 import { DomainError, readingOf, readMeasured, unitsOf, type Measured, type MeasuredSchema } from '#measure';
 
 const LONGEST_TEXT = 40;
@@ -27,7 +28,7 @@ type Part = keyof typeof PARTS;
  * One of the four fields of something measured. Each is optional by itself; together they must be readable as one size, and
  * the field that is at fault says so.
  */
-export function MeasuredField(part: Part, as: MeasuredSchema): PropertyDecorator {
+export function MeasuredField(part: Part, as: MeasuredSchema, { optional = false }: FieldWords): PropertyDecorator {
   const units = unitsOf(as);
   const fault = (args?: ValidationArguments): string | null => {
     const measured = (args?.object ?? {}) as Measured;
@@ -36,7 +37,7 @@ export function MeasuredField(part: Part, as: MeasuredSchema): PropertyDecorator
     if (Object.entries(FAULTS).some(([name, faultOf]) => faultOf(measured[name as Part], units) !== null)) return null;
     return faultOfWhole(measured, readingOf(measured, as), part);
   };
-  const api = { ...PARTS[part], ...(part === 'unit' && { enum: [...units] }), required: false, nullable: true };
+  const api = { ...PARTS[part], ...(part === 'unit' && { enum: [...units] }), required: !optional, nullable: true };
   return applyDecorators(
     ApiProperty(api as ApiPropertyOptions),
     ValidateBy({

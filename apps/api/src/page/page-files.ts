@@ -1,4 +1,5 @@
-import { readdirSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 
 /** Codings that the build has written a file in beside the plain one, the better first, with their suffixes. */
@@ -10,8 +11,8 @@ export interface PageFile {
   readonly file: string;
   /** The same file compressed at build, by coding, the better first. */
   readonly compressed: ReadonlyMap<Coding, string>;
-  /** Its name holds a hash of its content. */
-  readonly hashed: boolean;
+  /** Of the plain file; null where its name holds a hash of its content. */
+  readonly hash: string | null;
 }
 
 /** The files of the built page by their addresses, `/` among them; none where no page has been built. */
@@ -39,5 +40,9 @@ function pageFile(folder: string, name: string, names: ReadonlySet<string>): Pag
   const compressed = Object.entries(SUFFIXES)
     .filter(([, suffix]) => names.has(name + suffix))
     .map(([coding, suffix]) => [coding as Coding, join(folder, name + suffix)] as const);
-  return { file: join(folder, name), compressed: new Map(compressed), hashed: name.startsWith('assets/') };
+  const file = join(folder, name);
+  const hash = name.startsWith('assets/') ? null : hashOf(readFileSync(file));
+  return { file, compressed: new Map(compressed), hash };
 }
+
+const hashOf = (bytes: Buffer): string => createHash('sha256').update(bytes).digest('base64url').slice(0, 22);

@@ -23,12 +23,13 @@ function anyOf(addresses: readonly string[]): RegExp {
 }
 
 /** Sends it in the best of the codings that it is there in and that the request accepts. */
-function send({ file, compressed, hashed }: PageFile, request: Request, response: Response): void {
+function send({ file, compressed, hash }: PageFile, request: Request, response: Response): void {
   const coding = [...compressed.keys()].find((each) => request.acceptsEncodings(each) !== false);
   if (compressed.size > 0) response.vary('Accept-Encoding');
   if (coding !== undefined) response.setHeader('Content-Encoding', coding);
+  if (hash !== null) response.setHeader('ETag', coding === undefined ? `"${hash}"` : `"${hash}-${coding}"`);
   response
     .type(extname(file))
-    .set('Cache-Control', hashed ? 'public, max-age=31536000, immutable' : 'no-cache')
+    .set('Cache-Control', hash === null ? 'public, max-age=31536000, immutable' : 'no-cache')
     .sendFile((coding && compressed.get(coding)) ?? file, { cacheControl: false });
 }

@@ -1,6 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import { ApiError } from '../http/api-error.ts';
 import { expectVersion, requireIfMatch } from '../http/if-match.ts';
+import { noSuch } from '../http/no-such.ts';
 import { pageOf, rowsOf, type Page, type PageQuery } from '../http/page.ts';
 import { clock, nowButNotBefore } from '../clock/steady-clock.ts';
 import { newId } from '../storage/new-id.ts';
@@ -13,6 +14,7 @@ import type { RecordRepository } from './record.repository.ts';
 export class KeptRecords<D extends object> {
   constructor(
     readonly what: string,
+    private readonly address: string,
     readonly rows: RecordRepository<D>,
     private readonly work: UnitOfWork,
   ) {}
@@ -68,6 +70,6 @@ export class KeptRecords<D extends object> {
   async need(manager: EntityManager, makerId: string, id: string): Promise<RecordRow<D>> {
     const row = await this.rows.find(manager, makerId, id);
     if (row !== null) return row;
-    throw new ApiError('not-found', `There is no ${this.what} with this id.`);
+    throw noSuch(this.what, this.address);
   }
 }

@@ -76,6 +76,14 @@ export class SheetInputsDto {
   request!: object | null;
 }
 
+/** What a kept sheet was made from and is another now. */
+export class InputsChangedDto {
+  @ApiProperty(ID)
+  id!: string;
+  @ApiProperty(CHANGED)
+  inputsChanged!: readonly string[];
+}
+
 export function sheetEntry({ row, changed }: WithChanges<SheetEntry>): SheetEntryDto {
   return { id: row.id, createdAt: row.createdAt, ...row.summary, inputsChanged: changed };
 }
@@ -92,3 +100,8 @@ function sheetInputOf({ row, current }: WithChanges<SheetEntry>, input: InputNam
   const version = row[`${input}Version`];
   return id === null || version === null ? null : { id, version, currentVersion: current.get(id) ?? null };
 }
+
+export const inputsChangedOf = ({ row, changed }: WithChanges<SheetEntry>): InputsChangedDto => ({
+  id: row.id,
+  inputsChanged: changed,
+});

@@ -11,7 +11,14 @@ import { TakesIdempotencyKey } from '../idempotency/takes-idempotency-key.ts';
 import { MakerId } from '../maker/maker-id.ts';
 import { ApiSheet } from './api-sheet.ts';
 import { KeepSheetDto } from './keep-sheet.dto.ts';
-import { sheetEntry, SheetInputsDto, sheetInputs, SheetPage } from './kept-sheet.dto.ts';
+import {
+  InputsChangedDto,
+  inputsChangedOf,
+  sheetEntry,
+  SheetInputsDto,
+  sheetInputs,
+  SheetPage,
+} from './kept-sheet.dto.ts';
 import { AcceptedFormat, sendKeptSheet, type SheetFormat } from './sheet-format.ts';
 import { sheetChoices } from './sheet-request.ts';
 import { SheetUnitQuery } from './sheet-unit.query.ts';
@@ -19,8 +26,6 @@ import { TargetSheets } from './target-sheets.ts';
 
 const ID = ApiParam({ name: 'id', schema: { type: 'string', format: 'uuid' } });
 const ETAG = 'Of this sheet in this form; it never changes.';
-const INPUTS_CHANGED =
-  'What it was made from and is another now, or gone: body, garment, fabric, rules, comma between; or none.';
 
 /** Sheets that are kept. */
 @ApiTags('target-sheets')
@@ -69,7 +74,7 @@ export class TargetSheetsController {
     summary: 'Read a kept sheet',
     description: 'It is as it was made, whatever has become of its inputs.',
   })
-  @ApiSheet(200, 'The sheet, in the form accepted.', { ETag: ETAG, 'Inputs-Changed': INPUTS_CHANGED })
+  @ApiSheet(200, 'The sheet, in the form accepted.', { ETag: ETAG })
   @ApiProblems(400, 404)
   async read(
     @MakerId() maker: string,
@@ -78,11 +83,23 @@ export class TargetSheetsController {
     @AcceptedFormat() format: SheetFormat,
     @Res() response: Response,
   ): Promise<void> {
-    const { row, changed } = await this.sheets.read(maker, id);
-    response.set('Inputs-Changed', changed.join(', ') || 'none');
+    const row = await this.sheets.read(maker, id);
     // Each form of a kept sheet stays as it is; another key may open less of it.
     response.set('Cache-Control', 'private, max-age=31536000, immutable').vary('Authorization');
     sendKeptSheet(response, format, row.sheet, unit ?? undefined);
+  }
+
+  @Get(':id/inputs-changed')
+  @OpenToReadKeys('one')
+  @ID
+  @ApiOperation({
+    summary: 'Read whether what a kept sheet was made from has changed',
+    description: 'The sheet itself never changes, and may be kept for good by whoever read it; ask this again.',
+  })
+  @ApiOkResponse({ description: 'What has changed since.', type: InputsChangedDto })
+  @ApiProblems(404)
+  async inputsChanged(@MakerId() maker: string, @Id() id: string): Promise<InputsChangedDto> {
+    return inputsChangedOf(await this.sheets.readWithChanges(maker, id));
   }
 
   @Get(':id/inputs')
@@ -94,7 +111,7 @@ export class TargetSheetsController {
   @ApiOkResponse({ description: 'The snapshot, the versions then and now.', type: SheetInputsDto })
   @ApiProblems(404)
   async inputs(@MakerId() maker: string, @Id() id: string): Promise<SheetInputsDto> {
-    return sheetInputs(await this.sheets.read(maker, id));
+    return sheetInputs(await this.sheets.readWithChanges(maker, id));
   }
 
   @ReportsErasure()

@@ -6,6 +6,7 @@ import { ApiError } from '../http/api-error.ts';
 import { Bodies } from '../bodies/bodies.ts';
 import { Fabrics } from '../fabrics/fabrics.ts';
 import { Garments } from '../garments/garments.ts';
+import { noSuch } from '../http/no-such.ts';
 import { pageOf, rowsOf, type Page, type PageQuery } from '../http/page.ts';
 import { forgetMade, type IdempotentRequest } from '../idempotency/idempotent-request.ts';
 import type { KeptRecords } from '../records/kept-records.ts';
@@ -93,10 +94,14 @@ export class TargetSheets {
   }
 
   /** @throws DomainError `not-found` */
-  read(makerId: string, id: string): Promise<WithChanges<TargetSheetRow>> {
+  read(makerId: string, id: string): Promise<TargetSheetRow> {
+    return this.work.read((manager) => this.need(manager, makerId, id));
+  }
+
+  /** @throws DomainError `not-found` */
+  readWithChanges(makerId: string, id: string): Promise<WithChanges<TargetSheetRow>> {
     return this.work.read(async (manager) => {
-      const row = await this.rows.find(manager, makerId, id);
-      if (row === null) throw noSuchSheet();
+      const row = await this.need(manager, makerId, id);
       const current = await currentVersions(manager, makerId, [row]);
       return { row, changed: inputsChanged(row, current), current };
     });
@@ -119,10 +124,16 @@ export class TargetSheets {
     });
     if (!erased) throw noSuchSheet();
   }
+
+  private async need(manager: EntityManager, makerId: string, id: string): Promise<TargetSheetRow> {
+    const row = await this.rows.find(manager, makerId, id);
+    if (row === null) throw noSuchSheet();
+    return row;
+  }
 }
 
 function noSuchSheet(): DomainError {
-  return new ApiError('not-found', 'There is no target sheet with this id.');
+  return noSuch('target sheet', '/v1/target-sheets');
 }
 
 /** An id in a request that names nothing is a wrong field, not a wrong address. */

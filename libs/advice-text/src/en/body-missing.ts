@@ -1,9 +1,7 @@
 import type { BodyMissingCodes } from '#body';
 import type { Catalogue } from '../catalogue.ts';
 import { say } from '../say.ts';
-import { ageText } from './age-text.ts';
 import { bodyNotes } from './body-notes.ts';
-import { inWords } from './in-words.ts';
 
 /** Why a body has no value for a dimension, and what to do. */
 export const bodyMissing: Catalogue<BodyMissingCodes> = {
@@ -16,11 +14,4 @@ export const bodyMissing: Catalogue<BodyMissingCodes> = {
   'not-in-table': ({ table }) => `${table}, does not give it: measure it.`,
   'not-published': ({ figure }) => `No published table gives it for a ${figure}: measure it.`,
   'no-size-row': ({ note }, reader) => say(bodyNotes, note, reader),
-  'known-by-age': ({ youngest, oldest }) =>
-    `It is known from ${ageText(youngest)} to ${ageText(oldest)} of age: measure it.`,
-  'too-young': ({ youngest }) => `Nobody under ${youngest} was surveyed, so an estimate would be a guess. Measure it.`,
-  'known-value-outside-surveys': ({ name, side }) =>
-    `The ${inWords(name)} is ${side} what the surveys hold (their 1st to 99th percentile), so an estimate would be a guess. Measure it.`,
-  'estimate-outside-surveys': ({ side }) =>
-    `It comes out ${side} what the surveys hold (their 1st to 99th percentile). Measure it.`,
 };

@@ -37,9 +37,11 @@ export const bodyNotes: Catalogue<BodyNoteCodes> = {
     `Not measured: ${names.map(inWords).join(', ')}. Taken instead: ${say(bodySources, from, reader)}.`,
   'measure-doubtful': ({ question }, reader) => say(bodyQuestions, question, reader),
   'body-model-made-from': ({ youngest, oldest }) =>
-    `Estimates come from adult soldiers of ${youngest} to ${oldest}, most of them under 35. Nobody in plus sizes, over 60, pregnant, or a child is among them: the intervals are widened for that, and where a body lies outside their sizes the answer is "measure it". Waist and hip are corrected for age from a survey of civilians up to 80.`,
+    `Estimates come from adult soldiers of ${youngest} to ${oldest}, most of them under 35; stature, weight, waist, hip and upper arm from civilians of 18 to 80 of every size. Nobody pregnant and no child is among them. For a body outside their sizes and ages the model goes on, with wider intervals that rest on assumptions.`,
   'body-model-age': ({ oldest }) =>
-    `Nobody over ${oldest} is among those the estimates come from. Waist and hip are corrected for age; measure whatever else you can.`,
+    `Nobody over ${oldest} is among those most estimates come from: they are wider for that. Waist, hip and upper arm are corrected for age.`,
+  'body-model-size': ({ names }) =>
+    `Nobody of this size or age is among those these estimates come from: ${names.map(inWords).join(', ')}. They are wider for that, and rest on assumptions. A tape makes each of them surer.`,
   'no-size-table': () => 'The size tables are for a woman, a man, a child or a baby: say which is nearest.',
   'size-row': ({ size, table, ...found }) => `${lookedUpText(found)} is size ${sizeText(size)} of ${table}.`,
   'between-sizes': ({ smaller, larger, read, table, ...found }) =>

@@ -47,6 +47,8 @@ export const errors: Catalogue<ErrorCodes> = {
   'division-by-zero': () => 'A value cannot be divided by 0.',
   'root-not-differentiable': ({ value }) => `The root of ${value} has no slope to carry its uncertainty.`,
 
+  'unknown-term': ({ name, known }) =>
+    `Evidence rests on ${name}, of which nothing is known; known: ${known.join(', ')}.`,
   'unknown-dimension': ({ of, name, known }) =>
     of === 'body-model'
       ? `The body model has no ${name}.`

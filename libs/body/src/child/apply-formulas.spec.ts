@@ -14,7 +14,7 @@ describe('applyFormulas', () => {
   it('works a 6-year-old out from chest, scye depth and age', () => {
     const { values } = applyFormulas(
       { 'chest-girth': measured(635, 15), 'scye-depth': measured(127, 10) },
-      childFormulas(6),
+      childFormulas('child', 6),
     );
     expect(values['neck-base-girth']!.value).toBeCloseTo(290.975, 9); // 110 + 0.285 × 635
     expect(values['wrist-girth']!.value).toBeCloseTo(127.2, 9); // 108 + 3.2 × 6
@@ -28,14 +28,14 @@ describe('applyFormulas', () => {
 
   /** Of u² the formula's own part is what is left without the covariance with what it rests on. */
   it.each([1, 5, 8, 12])('is as unsure of its own whatever it rests on: a wrist ± %d', (u) => {
-    const { values, covariance } = applyFormulas({ 'wrist-girth': measured(127, u) }, childFormulas(6));
+    const { values, covariance } = applyFormulas({ 'wrist-girth': measured(127, u) }, childFormulas('child', 6));
     const { names, matrix } = covariance!;
     const shared = matrix[names.indexOf('hand-girth')]![names.indexOf('wrist-girth')]!;
     expect(values['hand-girth']!.u ** 2 - (shared / u) ** 2).toBeCloseTo(5 ** 2, 9);
   });
 
   it('gives the covariance of what hangs together', () => {
-    const { values, covariance } = applyFormulas({ 'chest-girth': measured(635, 15) }, childFormulas(6));
+    const { values, covariance } = applyFormulas({ 'chest-girth': measured(635, 15) }, childFormulas('child', 6));
     const { names, matrix } = covariance!;
     const of = (a: (typeof names)[number], b: (typeof names)[number]) => matrix[names.indexOf(a)]![names.indexOf(b)]!;
     names.forEach((name) => expect(of(name, name)).toBeCloseTo(values[name]!.u ** 2, 9));
@@ -47,7 +47,7 @@ describe('applyFormulas', () => {
 
   it('leaves what was measured alone', () => {
     const known = { 'wrist-girth': measured(150, 5) };
-    const { values } = applyFormulas(known, childFormulas(6));
+    const { values } = applyFormulas(known, childFormulas('child', 6));
     expect(values['wrist-girth']).toBe(known['wrist-girth']);
     expect(values['hand-girth']!.value).toBeCloseTo(180, 9); // 1.2 × the measured 150
   });

@@ -31,6 +31,14 @@ const linear = (
 const FROM_OTHERS: readonly ChildFormula[] = [
   linear('neck-base-girth', 110, 0.285, 'chest-girth', 14.4), // u 15 in all, with a chest measured at home
   linear('hand-girth', 0, 1.2, 'wrist-girth', 5),
+  {
+    name: 'forearm-girth',
+    constant: 0,
+    times: { 'upper-arm-girth': 0.55, 'wrist-girth': 0.55 },
+    own: 10,
+    from: { code: 'forearm-from-arm', params: {} },
+  },
+  linear('front-waist-length', 0, 1, 'back-waist-length', 12), // a child's front is as long as its back
   linear('shoulder-girth', 0, 1.13, 'chest-girth', 25),
   linear('scye-girth', 0, 2, 'scye-depth', 10),
   {
@@ -42,10 +50,14 @@ const FROM_OTHERS: readonly ChildFormula[] = [
   },
 ];
 
-/** What a child's or a baby's age in years tells: the wrist (assumed) and the head (growth references, from memory); nothing outside their ages. */
+/** A baby's waist and hip, which its table lacks; u 25 in all, with a chest measured at home. */
+const OF_A_BABY: readonly ChildFormula[] = [
+  linear('waist-girth', 0, 1, 'chest-girth', 20),
+  linear('hip-girth', 0, 1.04, 'chest-girth', 19.5),
+];
+
+/** What a child's or a baby's age in years tells: the wrist (assumed) and the head (growth references, from memory). */
 function fromAge(ageYears: number): readonly ChildFormula[] {
-  const head = headGirthAt(ageYears);
-  if (head === null) return [];
   return [
     {
       name: 'wrist-girth',
@@ -56,7 +68,7 @@ function fromAge(ageYears: number): readonly ChildFormula[] {
     },
     {
       name: 'head-girth',
-      constant: head,
+      constant: headGirthAt(ageYears),
       times: {},
       own: 15,
       from: { code: 'head-from-age', params: { ageYears } },
@@ -64,7 +76,7 @@ function fromAge(ageYears: number): readonly ChildFormula[] {
   ];
 }
 
-/** The formulas for a child or a baby of an age in years, or of none, in the order to apply them. */
-export function childFormulas(ageYears: number | null): readonly ChildFormula[] {
-  return [...(ageYears === null ? [] : fromAge(ageYears)), ...FROM_OTHERS];
+/** The formulas for a child or a baby of an age in years, in the order to apply them. */
+export function childFormulas(figure: 'child' | 'baby', ageYears: number): readonly ChildFormula[] {
+  return [...(ageYears === null ? [] : fromAge(ageYears)), ...(figure === 'baby' ? OF_A_BABY : []), ...FROM_OTHERS];
 }

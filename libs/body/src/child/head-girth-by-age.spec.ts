@@ -8,8 +8,8 @@ it.each([
   [16, 555],
   [7, 515.5], // half way from 511 at 6 to 520 at 8
   [2.5, 492.5], // half way from 486 at 2 to 499 at 3
-  [0.2, null],
-  [16.1, null],
+  [0.125, 371], // half way from 342 at birth to 400 at 3 months
+  [19, 555], // that of 16 years
 ])('head at %d years is %s mm', (age, mm) => {
   expect(headGirthAt(age)).toBe(mm);
 });

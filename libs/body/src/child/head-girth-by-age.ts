@@ -5,20 +5,18 @@ const points = sizeTable('head-girth-by-age').rows.map((row) => ({
   mm: row.mm['head-girth']!.mid,
 }));
 
-/** The ages at which a child's head is known, years: 3 months to 16 years. */
-export const HEAD_AGES = { youngest: points[0]!.ageYears, oldest: points.at(-1)!.ageYears } as const;
+/** A newborn's head, mm (growth references, from memory). */
+const NEWBORN = 342;
 
 /**
- * Head girth at an age in years, mm, linear between the published ages; null outside them.
+ * Head girth at an age in years, mm, linear between the published ages (3 months to 16 years) and down to birth; above, that of the oldest.
  * Source: growth references, 50th percentile of both sexes (from memory).
  * @example headGirthAt(7) // 515.5, half way between 511 at 6 and 520 at 8
  */
-export function headGirthAt(ageYears: number): number | null {
+export function headGirthAt(ageYears: number): number {
   const next = points.findIndex((point) => point.ageYears >= ageYears);
-  const after = points[next];
-  if (after === undefined) return null;
-  if (after.ageYears === ageYears) return after.mm;
-  const before = points[next - 1];
-  if (before === undefined) return null;
+  if (next === -1) return points.at(-1)!.mm;
+  const after = points[next]!;
+  const before = points[next - 1] ?? { ageYears: 0, mm: NEWBORN };
   return before.mm + ((after.mm - before.mm) * (ageYears - before.ageYears)) / (after.ageYears - before.ageYears);
 }

@@ -1,22 +1,41 @@
-import type { AgeParts } from './coefficients.ts';
+import type { GirthResiduals } from './coefficients.ts';
 
-export const AGED_GIRTHS = ['waist-girth', 'hip-girth'] as const;
+/** Ages the model answers for; a younger or an older adult is answered as one of these, years. */
+const YOUNGEST = 17;
+const OLDEST = 90;
 
-/** What an age does to one girth: the move of its log mean, and the variance it adds. Between the ages of the table, linear; beyond them, the last. */
-export function ageEffect(
-  ages: AgeParts,
-  girth: (typeof AGED_GIRTHS)[number],
-  ageYears: number | null,
-): { readonly shift: number; readonly variance: number } {
-  const { shift, extraSd, unsaidSd } = ages[girth];
-  if (ageYears === null) return { shift: 0, variance: unsaidSd ** 2 };
-  return { shift: between(ages.years, shift, ageYears), variance: between(ages.years, extraSd, ageYears) ** 2 };
+/** Where no age is said, any of these is as likely as any other, years (assumed: the ages that the civilians were surveyed at). */
+const UNSAID = [18, 80] as const;
+
+const ages = (years: number): number => (years - 45) / 20;
+
+/** The mean of Aⁿ where the age is not said: the integral of Aⁿ over those ages, by their length. */
+const momentUnsaid = (n: number): number => {
+  const [low, high] = [ages(UNSAID[0]), ages(UNSAID[1])];
+  return (high ** (n + 1) - low ** (n + 1)) / ((n + 1) * (high - low));
+};
+
+const MEAN = momentUnsaid(1);
+const MEAN_SQUARED = momentUnsaid(2);
+const VARIANCE = MEAN_SQUARED - MEAN ** 2;
+const COVARIANCE = momentUnsaid(3) - MEAN * MEAN_SQUARED;
+const VARIANCE_SQUARED = momentUnsaid(4) - MEAN_SQUARED ** 2;
+
+/** What age does to the residual of each civilian girth: its mean; and where the age is not said, the covariance of two. */
+interface AgeEffect {
+  readonly mean: readonly number[];
+  covariance(one: number, other: number): number;
 }
 
-function between(xs: readonly number[], ys: readonly number[], x: number): number {
-  const next = xs.findIndex((known) => known >= x);
-  if (next === 0) return ys[0]!;
-  if (next === -1) return ys.at(-1)!;
-  const part = (x - xs[next - 1]!) / (xs[next]! - xs[next - 1]!);
-  return ys[next - 1]! + part * (ys[next]! - ys[next - 1]!);
+export function ageEffect({ age, ageSquared }: GirthResiduals, ageYears: number | null): AgeEffect {
+  if (ageYears === null)
+    return {
+      mean: age.map((slope, g) => slope * MEAN + ageSquared[g]! * MEAN_SQUARED),
+      covariance: (one, other) =>
+        age[one]! * age[other]! * VARIANCE +
+        (age[one]! * ageSquared[other]! + ageSquared[one]! * age[other]!) * COVARIANCE +
+        ageSquared[one]! * ageSquared[other]! * VARIANCE_SQUARED,
+    };
+  const a = ages(Math.min(Math.max(ageYears, YOUNGEST), OLDEST));
+  return { mean: age.map((slope, g) => slope * a + ageSquared[g]! * a ** 2), covariance: () => 0 };
 }

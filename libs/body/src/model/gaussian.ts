@@ -20,26 +20,18 @@ interface Explained {
   readonly away: readonly number[];
 }
 
-/** What some of the numbers make the rest most probably be. */
-interface Regressed extends Pick<Explained, 'distance' | 'logDensity'> {
-  /** Which of the numbers are the rest, ascending; `mean` are theirs. */
+/** What some of the numbers say about the rest. */
+export interface Conditioned extends Pick<Explained, 'distance' | 'logDensity'> {
+  /** Which of the numbers are the rest, ascending; `mean` are theirs, `covariance` (m × m) how far they may lie off. */
   readonly rest: readonly number[];
   readonly mean: readonly number[];
+  readonly covariance: readonly number[];
   /** m × k: how far each of the rest moves for each known value. */
   readonly gain: readonly number[];
 }
 
-/** What some of the numbers say about the rest: also how far those may lie off, m × m. */
-export interface Conditioned extends Regressed {
-  readonly covariance: readonly number[];
-}
-
 /** Σ_kk + R, row by row: how the numbers at `known` are spread as they are seen, with error variances `noise`. */
-export function seenSpread(
-  { n, covariance: sigma }: Gaussian,
-  known: readonly number[],
-  noise: ArrayLike<number>,
-): number[] {
+function seenSpread({ n, covariance: sigma }: Gaussian, known: readonly number[], noise: ArrayLike<number>): number[] {
   const k = known.length;
   const seen = zeros(k * k);
   for (let row = 0; row < k; row++) {
@@ -79,24 +71,8 @@ export function explain(
 }
 
 /**
- * The numbers at `rest` most probably, given those at `known`, of which `values` were seen with error variances `noise`: the textbook
- * formula with Σ_kk + R in place of Σ_kk (e.g. Rasmussen & Williams, Gaussian Processes for Machine Learning, 2006, eq. 2.23).
- *
- * @throws DomainError as `explain` does.
- */
-export function regress(
-  prior: Gaussian,
-  known: readonly number[],
-  values: ArrayLike<number>,
-  noise: ArrayLike<number>,
-  rest: readonly number[],
-): Regressed {
-  const { mean, half, factor, distance, logDensity } = regressHalfway(prior, known, values, noise, rest);
-  return { rest, mean, gain: whole(half, factor, known.length), distance, logDensity };
-}
-
-/**
- * Conditions on the numbers at `known`: as `regress`, with the covariance of what is left (eq. 2.24 there).
+ * Conditions on the numbers at `known`, of which `values` were seen with error variances `noise`: the textbook formula with Σ_kk + R in place of Σ_kk
+ * (e.g. Rasmussen & Williams, Gaussian Processes for Machine Learning, 2006, eq. 2.23 and 2.24). `rest` are the numbers asked for, all others where it is not said.
  *
  * @throws DomainError as `explain` does.
  */
@@ -105,43 +81,17 @@ export function condition(
   known: readonly number[],
   values: ArrayLike<number>,
   noise: ArrayLike<number>,
+  rest: readonly number[] = others(prior.n, known),
 ): Conditioned {
-  const { n, covariance: sigma } = prior;
-  const rest: number[] = [];
-  for (let index = 0; index < n; index++) if (!known.includes(index)) rest.push(index);
-  const { mean, half, factor, distance, logDensity } = regressHalfway(prior, known, values, noise, rest);
-  const k = known.length;
-  const m = rest.length;
-  const covariance = zeros(m * m);
-  for (let i = 0; i < m; i++) {
-    for (let j = 0; j <= i; j++) {
-      let left = sigma[rest[i]! * n + rest[j]!]!;
-      for (let row = 0; row < k; row++) left -= half[i * k + row]! * half[j * k + row]!;
-      covariance[i * m + j] = left;
-      covariance[j * m + i] = left;
-    }
-  }
-  return { rest, mean, gain: whole(half, factor, k), distance, logDensity, covariance };
-}
-
-/** All of a regression, but of the gain only the first half of the way: L⁻¹·Σ_ku, row by row of the rest. */
-interface HalfRegressed extends Omit<Regressed, 'gain' | 'rest'>, Pick<Explained, 'factor'> {
-  readonly half: number[];
-}
-
-function regressHalfway(
-  prior: Gaussian,
-  known: readonly number[],
-  values: ArrayLike<number>,
-  noise: ArrayLike<number>,
-  rest: readonly number[],
-): HalfRegressed {
   const { n, mean: mu, covariance: sigma } = prior;
   const k = known.length;
+  const m = rest.length;
   const { factor, away, distance, logDensity } = explain(prior, known, values, noise);
-  const half = zeros(rest.length * k);
-  const mean = zeros(rest.length);
-  for (let i = 0; i < rest.length; i++) {
+  /** L⁻¹·Σ_ku, row by row of the rest; then, in its place, the gain. */
+  const half = zeros(m * k);
+  const mean = zeros(m);
+  const covariance = zeros(m * m);
+  for (let i = 0; i < m; i++) {
     const at = rest[i]! * n;
     const from = i * k;
     for (let row = 0; row < k; row++) half[from + row] = sigma[at + known[row]!]!;
@@ -149,12 +99,18 @@ function regressHalfway(
     let moved = mu[rest[i]!]!;
     for (let row = 0; row < k; row++) moved += half[from + row]! * away[row]!;
     mean[i] = moved;
+    for (let j = 0; j <= i; j++) {
+      let left = sigma[at + rest[j]!]!;
+      for (let row = 0; row < k; row++) left -= half[from + row]! * half[j * k + row]!;
+      covariance[i * m + j] = covariance[j * m + i] = left;
+    }
   }
-  return { mean, half, distance, logDensity, factor };
+  for (let from = 0; from < half.length; from += k) solveUpper(factor, k, half, from);
+  return { rest, mean, gain: half, distance, logDensity, covariance };
 }
 
-/** The whole gain, from its first half in its place. */
-function whole(half: number[], factor: readonly number[], k: number): readonly number[] {
-  for (let from = 0; from < half.length; from += k) solveUpper(factor, k, half, from);
-  return half;
+function others(n: number, known: readonly number[]): number[] {
+  const rest: number[] = [];
+  for (let index = 0; index < n; index++) if (!known.includes(index)) rest.push(index);
+  return rest;
 }

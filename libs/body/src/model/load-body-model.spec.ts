@@ -20,25 +20,23 @@ describe('the committed coefficients', () => {
     for (const { people } of coefficients.sources) expect(Math.min(people.woman, people.man)).toBeGreaterThan(1000);
   });
 
-  it.each(['woman', 'man'] as const)('of a %s stay positive definite after rounding, in every spread', (sex) => {
-    for (const others of [false, true]) {
-      for (const mappingUncertainties of [false, true]) {
-        const { n, covariance } = priorOf(coefficients, sex, { others, mappingUncertainties })(40);
-        expect(factorInPlace([...covariance], n)).toBe(true);
+  it.each(['woman', 'man'] as const)('of a %s stay positive definite after rounding, at any size and age', (sex) => {
+    for (const mappingUncertainties of [false, true]) {
+      const prior = priorOf(coefficients, sex, mappingUncertainties);
+      const all = coefficients.dimensions.map((_, place) => place);
+      for (const age of [null, 17, 45, 90]) {
+        for (const b of [-0.7, 0, 0.3, 1.5]) {
+          const { n, covariance } = prior.at(age, b, all);
+          expect(factorInPlace([...covariance], n)).toBe(true);
+        }
       }
     }
-    const within = priorOf(
-      { ...coefficients, [sex]: { ...coefficients[sex], betweenSurveys: coefficients.dimensions.map(() => 0) } },
-      sex,
-      { others: false, mappingUncertainties: false },
-    )(null);
-    expect(factorInPlace([...within.covariance], within.n)).toBe(true);
   });
 
-  it.each(['woman', 'man'] as const)('of a %s have a range that holds the mean', (sex) => {
-    coefficients[sex].logMean.forEach((mean, i) => {
-      expect(Math.exp(mean)).toBeGreaterThan(coefficients[sex].lowest[i]!);
-      expect(Math.exp(mean)).toBeLessThan(coefficients[sex].highest[i]!);
+  it.each(['woman', 'man'] as const)('of a %s have a range that holds the reference body', (sex) => {
+    coefficients[sex].at.forEach((at, i) => {
+      expect(Math.exp(at)).toBeGreaterThan(coefficients[sex].lowest[i]!);
+      expect(Math.exp(at)).toBeLessThan(coefficients[sex].highest[i]!);
     });
   });
 });

@@ -42,7 +42,7 @@ describe('what to measure next', () => {
 
   it('agrees with conditioning the model on the measure, to first order', async () => {
     const { coefficients } = await loadBodyModel();
-    const estimator = bodyModelEstimator(coefficients, 'surveyed');
+    const estimator = bodyModelEstimator(coefficients);
     const ask = (known: Parameters<typeof estimator.estimate>[0]['known']) =>
       estimator.estimate({ figure: 'woman', ageYears: 30, known });
     const stature = { name: 'stature', value: 1640, u: 10 } as const;

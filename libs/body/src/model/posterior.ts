@@ -1,29 +1,25 @@
 import type { EstimatorInput } from '../estimator.ts';
 import type { BodyModelCoefficients } from './coefficients.ts';
-import { errorCovariance } from './error-covariance.ts';
-import { explain, regress } from './gaussian.ts';
+import { condition } from './gaussian.ts';
 import type { KnownLogs } from './known-logs.ts';
+import { mixtureMoments, sharesOf, weightedSum } from './mixture.ts';
+import { fitSize } from './size-fit.ts';
 import { priorOf, type Prior } from './prior.ts';
 
-type Sex = 'woman' | 'man';
+export type Sex = 'woman' | 'man';
 
 /**
  * For whom the spread is to be honest.
  * `anyone` (the product): the surveys' spread widened, and the uncertainty of the mappings.
  * `anyone-as-surveyed`: without that uncertainty, for comparison with rows that went through the same mappings.
- * `surveyed`: the soldiers themselves.
  */
-export type Spread = 'anyone' | 'anyone-as-surveyed' | 'surveyed';
+export type Spread = 'anyone' | 'anyone-as-surveyed';
 
-/** What is prepared once for all bodies: of each sex, how people are spread, and how the surveys are. */
-type Priors = Readonly<Record<Sex, { readonly truth: Prior; readonly surveyed: Prior }>>;
+type Priors = Readonly<Record<Sex, Prior>>;
 
+/** What is prepared once for all bodies. */
 export function priorsOf(coefficients: BodyModelCoefficients, spread: Spread): Priors {
-  const mappingUncertainties = spread === 'anyone';
-  const of = (sex: Sex) => ({
-    truth: priorOf(coefficients, sex, { others: spread !== 'surveyed', mappingUncertainties }),
-    surveyed: priorOf(coefficients, sex, { others: false, mappingUncertainties }),
-  });
+  const of = (sex: Sex) => priorOf(coefficients, sex, spread === 'anyone');
   return { woman: of('woman'), man: of('man') };
 }
 
@@ -33,9 +29,12 @@ export interface Posterior {
   readonly mean: readonly number[];
   readonly covariance: readonly number[];
   readonly gain: readonly number[];
-  /** How probable each sex is, and the prior means of all dimensions under that mixture. */
+  /** How probable each sex is. */
   readonly weights: Readonly<Record<Sex, number>>;
-  readonly priorMean: readonly number[];
+  /** The median of the body mass index, as ln(BMI/25). */
+  readonly b: number;
+  /** Squared Mahalanobis distance of the known values, that of the sex they suit better. */
+  readonly distance: number;
   /** How many times the variances were widened because the known values contradict one another; 1 where they do not. */
   readonly contradiction: number;
 }
@@ -43,9 +42,6 @@ export interface Posterior {
 /**
  * What the model of the sex said makes of the dimensions at `rest` by the known values; where none is said, both models, weighted by how well each explains them (even before anything is
  * known), with the moments of the mixture.
- *
- * The estimates are the surveys' own regression (moved by age), for it has the least error where it could be tried; their errors are those that regression has
- * among people spread as `truth` says.
  */
 export function posteriorOf(
   priors: Priors,
@@ -68,55 +64,47 @@ interface PosteriorOfSex extends Posterior {
 
 function posteriorOfSex(
   sex: Sex,
-  prior: Priors[Sex],
+  prior: Prior,
   ageYears: number | null,
-  { at, logs, noise }: KnownLogs,
+  known: KnownLogs,
   rest: readonly number[],
 ): PosteriorOfSex {
-  const truth = prior.truth(ageYears);
-  const { distance, logDensity } = explain(truth, at, logs, noise);
-  const { n, covariance: among } = prior.surveyed(ageYears);
-  const { mean, gain } = regress({ n, mean: truth.mean, covariance: among }, at, logs, noise, rest);
-  const covariance = errorCovariance({ rest, gain }, truth, at, noise);
-  const contradiction = contradictionOf(distance, at.length);
-  if (contradiction > 1) for (let cell = 0; cell < covariance.length; cell++) covariance[cell]! *= contradiction;
+  const { at, logs, noise } = known;
+  const { b, distance, logDensity } = fitSize(prior, ageYears, known);
+  const around = prior.at(ageYears, b, [...at, ...rest]);
+  const k = at.length;
+  const places = Array.from(around.mean, (_, place) => place);
+  const given = condition(around, places.slice(0, k), logs, noise, places.slice(k));
+  const contradiction = contradictionOf(distance, k - 1);
+  const covariance = contradiction === 1 ? given.covariance : given.covariance.map((cell) => cell * contradiction);
   const weights = { woman: sex === 'woman' ? 1 : 0, man: sex === 'man' ? 1 : 0 };
-  return { sex, logDensity, rest, mean, covariance, gain, weights, priorMean: truth.mean, contradiction };
+  const { mean, gain } = given;
+  return { sex, logDensity, rest, mean, covariance, gain, weights, b, distance: given.distance, contradiction };
 }
 
-/** The moments of a mixture. */
 function mixed(parts: readonly PosteriorOfSex[]): Posterior {
-  const best = Math.max(...parts.map(({ logDensity }) => logDensity));
-  const densities = parts.map(({ logDensity }) => Math.exp(logDensity - best));
-  const total = densities.reduce((sum, density) => sum + density, 0);
-  const shares = densities.map((density) => density / total);
-  const sum = (of: (part: PosteriorOfSex) => readonly number[]): number[] =>
-    of(parts[0]!).map((_, at) => parts.reduce((all, part, index) => all + shares[index]! * of(part)[at]!, 0));
-  const { rest } = parts[0]!;
-  const m = rest.length;
-  const mean = sum((part) => part.mean);
-  const covariance = sum((part) => part.covariance);
-  parts.forEach((part, index) => {
-    const off = part.mean.map((value, at) => value - mean[at]!);
-    for (let i = 0; i < m; i++)
-      for (let j = 0; j < m; j++) covariance[i * m + j]! += shares[index]! * off[i]! * off[j]!;
-  });
+  const shares = sharesOf(parts);
   const weights = { woman: 0, man: 0 };
   parts.forEach(({ sex }, index) => (weights[sex] = shares[index]!));
   return {
-    rest,
-    mean,
-    covariance,
-    gain: sum((part) => part.gain),
+    ...mixtureMoments(shares, parts),
+    rest: parts[0]!.rest,
+    gain: weightedSum(
+      shares,
+      parts.map(({ gain }) => gain),
+    ),
     weights,
-    priorMean: sum((part) => part.priorMean),
-    contradiction: Math.min(...parts.map((part) => part.contradiction)),
+    b: parts.reduce((sum, { b }, index) => sum + shares[index]! * b, 0),
+    distance: Math.min(...parts.map(({ distance }) => distance)),
+    contradiction: Math.min(...parts.map(({ contradiction }) => contradiction)),
   };
 }
 
 /**
- * Values that contradict one another must not give a narrow answer. Their squared distance should be about k; three standard deviations of it (√(2k)) above,
- * the variances grow in proportion (a Birge ratio: Birge 1932; the threshold assumed).
+ * Values that contradict one another must not give a narrow answer. Their squared distance should be about its degrees of freedom n; three standard deviations of
+ * it (√(2n)) above, the variances grow in proportion (a Birge ratio: Birge 1932; the threshold assumed).
  */
-const contradictionOf = (distance: number, k: number) =>
-  k === 0 ? 1 : Math.max(1, distance / (k + 3 * Math.sqrt(2 * k)));
+export const contradictionOf = (distance: number, n: number) => (n <= 0 ? 1 : Math.max(1, distance / farOff(n)));
+
+/** A squared distance that values seldom have that agree. */
+export const farOff = (n: number): number => n + 3 * Math.sqrt(2 * n);

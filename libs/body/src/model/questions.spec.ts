@@ -79,7 +79,7 @@ describe('questions', () => {
   });
 
   it('ask about two digits', () => {
-    expect(only({ ...BODY, 'waist-girth': 670, stature: 1560, 'hip-girth': 1010, 'wrist-girth': 510 })).toMatchObject({
+    expect(only({ ...BODY, 'wrist-girth': 510 })).toMatchObject({
       name: 'wrist-girth',
       code: 'swapped-digits',
       wouldBe: 150,

@@ -5,6 +5,7 @@ import type { BodyModelCoefficients } from './coefficients.ts';
 import { findingOf, type Finding } from './finding.ts';
 import type { Gaussian } from './gaussian.ts';
 import { knownLogs } from './known-logs.ts';
+import { lineariseAround } from './size-fit.ts';
 import { plausibilityOf } from './plausibility.ts';
 import type { BodyQuestion } from './question-codes.ts';
 import { priorsOf, sexesOf } from './posterior.ts';
@@ -34,7 +35,10 @@ export function bodyQuestioner(coefficients: BodyModelCoefficients): (input: Que
   const priors = priorsOf(coefficients, 'anyone');
   return ({ figure, ageYears, known }) => {
     if (figure === 'child' || figure === 'baby' || known.length === 0) return [];
-    const asked = sexesOf(figure).map((sex) => askedOf(coefficients.dimensions, priors[sex].truth(ageYears), known));
+    const logs = knownLogs(coefficients.dimensions, known);
+    const asked = sexesOf(figure).map((sex) =>
+      askedOf(coefficients.dimensions, lineariseAround(priors[sex], ageYears, logs), known),
+    );
     asked.sort((a, b) => a.questions.length - b.questions.length || a.distance - b.distance);
     return asked[0]!.questions;
   };

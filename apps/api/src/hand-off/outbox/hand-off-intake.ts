@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { In, type EntityManager } from 'typeorm';
 import { DomainError } from '#measure';
+import { noSuch } from '../../http/no-such.ts';
 import { ApiError } from '../../http/api-error.ts';
 import { Conflict } from '../../storage/conflict.ts';
 import { UnitOfWork } from '../../storage/unit-of-work.ts';
@@ -22,7 +23,7 @@ interface HandOffRequest extends RequestIdentity {
   readonly plannerId: string;
 }
 
-const NO_SHEET = new ApiError('not-found', 'There is no target sheet with this id.');
+const NO_SHEET = noSuch('target sheet', '/v1/target-sheets');
 const NO_PLANNER = new ApiError('planner-unknown', 'There is no planner with this id.', '/plannerId');
 
 /** How many requests share one unit of work at most; a unit should not hold others up for long. */

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
+import { noSuch } from '../../http/no-such.ts';
 import { ApiError } from '../../http/api-error.ts';
 import { pageOf, rowsOf, type Page, type PageQuery } from '../../http/page.ts';
 import { clock } from '../../clock/steady-clock.ts';
@@ -35,7 +36,7 @@ export class HandOffs {
       const planner = await this.planners.need(manager, makerId, plannerId);
       const sheet = await this.sheets.find(manager, makerId, targetSheetId);
       if (sheet !== null) return packSheet(sheet, planner.document, origin);
-      throw new ApiError('not-found', 'There is no target sheet with this id.');
+      throw noSuch('target sheet', '/v1/target-sheets');
     });
   }
 
@@ -71,6 +72,6 @@ export class HandOffs {
   private async need(manager: EntityManager, makerId: string, id: string): Promise<HandOffRow> {
     const handOff = await this.outbox.find(manager, makerId, id);
     if (handOff !== null) return handOff;
-    throw new ApiError('not-found', 'There is no hand-off with this id.');
+    throw noSuch('hand-off', '/v1/hand-offs');
   }
 }

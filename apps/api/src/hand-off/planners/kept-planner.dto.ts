@@ -1,17 +1,34 @@
 import { ApiProperty, IntersectionType } from '@nestjs/swagger';
+import { PLANNER_RECORD, TAKES_RECORD } from '#hand-off';
 import { IdField } from '../../http/fields.ts';
 import { keptDocument } from '../../records/answer.ts';
 import { Kept } from '../../records/kept.dto.ts';
+import { keptRecordDto } from '../../records/kept-record-dto.ts';
 import { AnswerDto } from '../outbox/hand-off.dto.ts';
 import type { Package } from '../outbox/package.ts';
-import { PlannerDto } from './planner.dto.ts';
 import { PLANNER_STATES, type PlannerRow, type PlannerState } from './planner.entity.ts';
 import type { WithSecret } from './planners.ts';
 
 const TIME = { type: 'string', format: 'date-time', nullable: true } as const;
 
+class KeptTakes extends keptRecordDto(TAKES_RECORD, {}) {}
+
+/** What a planner takes is always kept, with its defaults; its address is null where it has none. */
+class KeptPlannerDocument extends keptRecordDto(
+  { title: PLANNER_RECORD.title, takes: { kind: 'record', fields: TAKES_RECORD } },
+  { takes: KeptTakes },
+) {
+  @ApiProperty({
+    type: 'string',
+    nullable: true,
+    description: PLANNER_RECORD.address.description,
+    example: PLANNER_RECORD.address.example,
+  })
+  address!: string | null;
+}
+
 /** A registered planner. */
-export class KeptPlanner extends IntersectionType(Kept, PlannerDto) {
+export class KeptPlanner extends IntersectionType(Kept, KeptPlannerDocument) {
   @ApiProperty({
     type: 'string',
     enum: [...PLANNER_STATES],

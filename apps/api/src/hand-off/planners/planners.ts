@@ -33,8 +33,9 @@ export class Planners {
     private readonly secrets: PlannerSecrets,
     private readonly outbox: Outbox,
   ) {
-    const rows = new RecordRepository<PlannerDocument>(PLANNER as unknown as EntitySchema<RecordRow>);
-    this.kept = new KeptRecords('planner', rows, work);
+    const entity = PLANNER as unknown as EntitySchema<RecordRow>;
+    const rows = new RecordRepository(entity, (document) => document as PlannerDocument);
+    this.kept = new KeptRecords('planner', '/v1/planners', rows, work);
   }
 
   register(makerId: string, document: PlannerDocument, request: IdempotentRequest): Promise<WithSecret> {

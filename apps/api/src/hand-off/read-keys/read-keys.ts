@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { EntityManager } from 'typeorm';
+import { noSuch } from '../../http/no-such.ts';
 import { ApiError } from '../../http/api-error.ts';
 import { pageOf, rowsOf, type Page, type PageQuery } from '../../http/page.ts';
 import { newId } from '../../storage/new-id.ts';
@@ -118,6 +119,6 @@ export class ReadKeys {
   private async need(manager: EntityManager, makerId: string, id: string): Promise<ReadKeyRow> {
     const row = await manager.findOneBy(READ_KEY, { makerId, id });
     if (row !== null) return row;
-    throw new ApiError('not-found', 'There is no read key with this id.');
+    throw noSuch('read key', '/v1/read-keys');
   }
 }

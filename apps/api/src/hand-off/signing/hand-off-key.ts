@@ -2,6 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { linkSync, mkdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { StartError } from '../../settings/start-error.ts';
+import { flush, flushNames } from '../../storage/flush.ts';
 import { KEY_BYTES } from './secret-box.ts';
 
 const OTHERS = 0o077;
@@ -35,17 +36,28 @@ export function keyFromFile(file: string): Buffer {
   }
 }
 
-/** Written aside and linked into its place, so that nobody reads half of it and nobody overwrites it. */
+/** Written aside, to the disk, and linked into its place, so that nobody reads half of it and nobody overwrites it. */
 function makeOnce(file: string): void {
   if (statSync(file, { throwIfNoEntry: false })) return;
   const aside = `${file}.${randomBytes(6).toString('hex')}`;
-  mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
+  makeFolder(dirname(file));
   writeFileSync(aside, `${randomBytes(KEY_BYTES).toString('base64')}\n`, { mode: 0o600, flag: 'wx' });
+  flush(aside);
   try {
     linkSync(aside, file);
+    flushNames(dirname(file));
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
   } finally {
     rmSync(aside);
+  }
+}
+
+/** Where it cannot be made, writing into it says why in the same words on every version of Node. */
+function makeFolder(folder: string): void {
+  try {
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+  } catch {
+    // See above.
   }
 }
