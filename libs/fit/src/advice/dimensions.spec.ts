@@ -31,7 +31,15 @@ describe('a dimension', () => {
     );
   });
 
-  it('is not rounded to nothing: a band of 5 has a low of 1, not of −5', () => {
+  it('is not rounded below nothing: an overlap of 4 has no low of −6', () => {
+    const { low, value, high } = dimension(
+      adviceOn({ design: { silhouette: 'cardigan', overlapMm: 4 } }),
+      'band-overlap',
+    );
+    expect([low, value, high]).toEqual([0, 4, 14]);
+  });
+
+  it('is not rounded to nothing where it is a depth: 1 of a band of 5 is left', () => {
     expect(dimension(adviceOn({ design: { bandMm: 5 } }), 'band-depth')).toMatchObject({ low: 1, value: 5, high: 15 });
   });
 });
@@ -80,6 +88,26 @@ describe('what follows a dimension', () => {
       'sleeve/sleeve-top-width': 2,
       'back/body-to-underarm': -1,
     });
+  });
+
+  it('is named with its piece, each once, in the order of the sheet', () => {
+    const advice = adviceOn({ design: { construction: 'set-in' } });
+    const places = everyDimension(advice).map(([path]) => path);
+    for (const [path, { follows = [] }] of everyDimension(advice)) {
+      const at = follows.map(({ piece, name }) => places.indexOf(piece === 'assembled' ? name : `${piece}/${name}`));
+      expect(at, path).toEqual([...new Set(at)].toSorted((a, b) => a - b));
+      expect(at, path).not.toContain(-1);
+    }
+  });
+
+  /** A cap, a deepened armhole and a widened neck stay as they are on the sheet. */
+  it('is never what was solved', () => {
+    const advice = adviceOn({ design: { construction: 'set-in' } });
+    const followers = (path: string) => dimension(advice, path).follows!.map(({ name }) => name);
+    for (const path of ['chest-width', 'armhole-depth', 'sleeve-top-width'])
+      expect(followers(path), path).not.toContain('cap-height');
+    expect(followers('neck-width')).not.toContain('front-neck-depth');
+    expect(followers('chest-width')).not.toContain('armhole-depth');
   });
 
   it('does follow: a back made d wider moves what its width says it moves', () => {
