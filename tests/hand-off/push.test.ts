@@ -99,14 +99,14 @@ describe.each(DATABASES)('a push on %s', (kind) => {
     const document = verified(received, secret);
     const validate = new Ajv2020().compile(theirSchema);
     expect(validate(document), JSON.stringify(validate.errors)).toBe(true);
-    // Worked example 1 of the model: p 510.9 mm = 20.11 in → 20; shoulder to hem 607.6 = 23.92 → 24; armhole 247.2 twice
-    // 494.4 = 19.47 → 19½; sleeve 487.5 = 19.19, half of the width's −0.11 back: 19.25 → 19¼.
+    // Worked example 1 of the model: p 510.9 mm = 20.11 in → 20; shoulder to hem 607.6 = 23.92 → 24; armhole 229.2 twice
+    // 458.4 = 18.05 → 18; sleeve 487.5 = 19.19, half of the width's −0.11 back: 19.25 → 19¼.
     expect(document).toEqual({
       job: { label: 'Grey pullover', units: 'in' },
       parts: [
         { wide: 20, tall: 24 },
         { wide: 20, tall: 24 },
-        { wide: 19.5, tall: 19.25 },
+        { wide: 18, tall: 19.25 },
       ],
     });
     expect(handOff).toMatchObject({ tries: 1, nextTryAt: null, body: received.body });
