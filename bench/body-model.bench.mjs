@@ -8,17 +8,26 @@ import { condition, loadBodyModel } from '#body';
 const ROUNDS = 9;
 const REPEATS = 4000;
 
-const { coefficients } = await loadBodyModel();
+/** A woman of whom nothing is known: the model's own prior, as logarithms. */
+const { fromEvidence } = await loadBodyModel();
+const {
+  names,
+  values: mm,
+  matrix,
+} = fromEvidence({
+  figure: 'woman',
+  ageYears: 40,
+  known: [],
+  hidden: [],
+  observations: [],
+});
 const n = 23;
+const medians = names.map((name) => mm[name].value);
 const sigma = Matrix.zeros(n, n);
-for (let row = 0, cell = 0; row < n; row++) {
-  for (let column = 0; column <= row; column++, cell++) {
-    const value = coefficients.woman.withinSurvey[cell];
-    sigma.set(row, column, value);
-    sigma.set(column, row, value);
-  }
-}
-const mean = coefficients.woman.logMean.slice(0, n);
+for (let row = 0; row < n; row++)
+  for (let column = 0; column < n; column++)
+    sigma.set(row, column, matrix[row][column] / (medians[row] * medians[column]));
+const mean = medians.slice(0, n).map(Math.log);
 const prior = { n, mean, covariance: sigma.to1DArray() };
 const known = Array.from({ length: 12 }, (_, i) => 2 * i - (i > 5 ? 1 : 0));
 const rest = Array.from({ length: n }, (_, i) => i).filter((i) => !known.includes(i));

@@ -71,6 +71,13 @@ describe.each(DATABASES)('bodies on %s', (kind) => {
     expect(statuses.filter((status) => status === 412)).toHaveLength(7);
   });
 
+  it('lets all changes of any version through that are made at the same moment, one after the other', async () => {
+    const { body: kept } = await create();
+    const put = () => api.http.put(`/v1/bodies/${kept.id}`).set('If-Match', '*').send(body).expect(200);
+    const versions = (await Promise.all(Array.from({ length: 12 }, put))).map(({ body: { version } }) => version);
+    expect(versions.sort((a, b) => a - b)).toEqual(Array.from({ length: 12 }, (_, index) => index + 2));
+  });
+
   it('spares the transfer of what is known', async () => {
     const { body: kept } = await create();
     await api.http.get(`/v1/bodies/${kept.id}`).set('If-None-Match', '"1"').expect(304);

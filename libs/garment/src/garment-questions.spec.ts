@@ -97,6 +97,43 @@ describe('a slip against the body', () => {
   });
 });
 
+describe('what a question says', () => {
+  const paramsOf = (values: Partial<Record<GarmentDimension, number>>, chest: number | null) =>
+    garmentQuestions(profile(values), chest).map(({ params }) => params);
+
+  it('is whether the measure is smaller than expected, and with what it was compared', () => {
+    expect(paramsOf({ 'chest-width': 200 }, 940)).toEqual([
+      { name: 'chest-width', smaller: true, comparedWith: 'body' },
+    ]);
+    // A cuff is expected at 0.19 of the chest width: 510 wide, 97.
+    expect(paramsOf({ ...SWEATER, 'cuff-width': 190 }, null)).toEqual([
+      { name: 'cuff-width', smaller: false, comparedWith: 'garment' },
+    ]);
+    expect(paramsOf({ ...SWEATER, 'cuff-width': 37 }, null)).toEqual([
+      { name: 'cuff-width', smaller: true, comparedWith: 'garment' },
+    ]);
+  });
+
+  it('is nothing of fewer measures than three, and something of three, in whatever order they were taken', () => {
+    const three = { 'cuff-width': 200, 'chest-width': 510, 'hem-width': 490 } as const;
+    expect(asked(three)).toEqual([['cuff-width', 'girth-for-width', 100]]);
+    expect(asked({ 'cuff-width': 200, 'chest-width': 510 })).toEqual([]);
+    // Of these the chest width alone is the odd one; unsorted, the middle one would be the odd one's.
+    expect(asked({ 'chest-width': 1020, 'hem-width': 490, 'cuff-width': 95 })).toEqual([
+      ['chest-width', 'girth-for-width', 510],
+    ]);
+  });
+
+  it('counts a sleeve from the centre back as one', () => {
+    const sleeve = (mm: number, from: 'seam' | 'centre-back') =>
+      garmentQuestions(profile({ 'sleeve-length': mm }, from), 925).map(({ code }) => code);
+    // 0.5 to 2 of 500 from the centre back; 0.15 to 1.5 from the seam.
+    expect([sleeve(1000, 'centre-back'), sleeve(250, 'centre-back'), sleeve(100, 'seam')]).toEqual([[], [], []]);
+    expect([sleeve(240, 'centre-back'), sleeve(1001, 'centre-back')]).toEqual([['inches-for-cm'], ['cm-for-inches']]);
+    expect(sleeve(1000, 'seam')).toEqual(['cm-for-inches']);
+  });
+});
+
 describe('one slip among the measures of a garment', () => {
   const slips: readonly [GarmentDimension, GarmentSlip, number][] = [
     ['chest-width', 'girth-for-width', 2],

@@ -33,6 +33,7 @@ describe('resolveGarment', () => {
     const sleeve: GarmentMeasure = { name: 'sleeve-length', value: 700, how: 'home', from: 'centre-back' };
     expect(resolveGarment(having(sleeve)).sleeveFrom).toBe('centre-back');
     expect(resolveGarment(having({ name: 'sleeve-length', value: 450, how: 'home' })).sleeveFrom).toBe('seam');
+    expect(resolveGarment(having(CHEST, sleeve)).sleeveFrom).toBe('centre-back');
   });
 
   it('keeps every value as it was given, whatever it is within the limits', () => {

@@ -38,6 +38,11 @@ const valueOf = (of: Quantity, ...x: readonly number[]): number => operationOf(o
 const partialsOf = (of: Quantity, ...x: readonly number[]): readonly number[] =>
   operationOf(of).partials(x, operationOf(of).value(x));
 
+it('an unknown is an input, each one its own', () => {
+  expect(unknown()).toEqual({ kind: 'input' });
+  expect(unknown()).not.toBe(A);
+});
+
 describe('a sum', () => {
   it('records each quantity with how many times it is taken', () => {
     expect(plus(A, B)).toEqual({
@@ -98,6 +103,7 @@ describe('the value of an operation', () => {
     ['a square root of less than nothing', sqrt(A), [-1]],
     ['a leg longer than its hypotenuse', leg(A, B), [4, 5]],
     ['a leg of a hypotenuse of less than nothing', leg(A, B), [-5, 4]],
+    ['a leg of a hypotenuse of nothing', leg(A, B), [0, 0]],
   ])('is not known of %s', (_, quantity, x) => {
     expect(valueOf(quantity, ...x)).toBeNaN();
   });

@@ -30,7 +30,7 @@ export function etagOf(version: number): string {
  * @throws DomainError `if-match-unreadable`, `changed-since`
  */
 export function expectVersion(ifMatch: string, version: number): void {
-  if (ifMatch.trim() === '*') return;
+  if (isAnyVersion(ifMatch)) return;
   const tags = ifMatch.split(',').map((tag) => tag.trim());
   if (!tags.every((tag) => /^(W\/)?"[^"]*"$/.test(tag))) {
     throw new ApiError('if-match-unreadable', 'If-Match takes the ETag of what you read, in its quotes: "3".');
@@ -41,6 +41,9 @@ export function expectVersion(ifMatch: string, version: number): void {
     `It has been changed since you read it. Read it again; it is now at ${etagOf(version)}.`,
   );
 }
+
+/** Whether a change is meant for whichever version there is. */
+export const isAnyVersion = (ifMatch: string): boolean => ifMatch.trim() === '*';
 
 /** @throws DomainError `if-match-missing` */
 export function requireIfMatch(ifMatch: string | undefined): string {

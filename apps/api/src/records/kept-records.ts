@@ -1,6 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { ApiError } from '../http/api-error.ts';
-import { expectVersion, requireIfMatch } from '../http/if-match.ts';
+import { expectVersion, isAnyVersion, requireIfMatch } from '../http/if-match.ts';
 import { noSuch } from '../http/no-such.ts';
 import { pageOf, rowsOf, type Page, type PageQuery } from '../http/page.ts';
 import { clock, nowButNotBefore } from '../clock/steady-clock.ts';
@@ -47,12 +47,27 @@ export class KeptRecords<D extends object> {
   /** @throws DomainError `not-found`, `if-match-missing`, `changed-since` */
   async replace(makerId: string, id: string, document: D, ifMatch: string | undefined): Promise<RecordRow<D>> {
     const expected = requireIfMatch(ifMatch);
+    for (;;) {
+      const next = await this.replaceUnlessChanged(makerId, id, document, expected);
+      if (next !== null) return next;
+      // Another was faster, so one of them went on.
+      if (!isAnyVersion(expected))
+        throw new ApiError('changed-since', 'It was changed at the same moment. Read it again.');
+    }
+  }
+
+  /** Null where it was changed at the same moment. */
+  private replaceUnlessChanged(
+    makerId: string,
+    id: string,
+    document: D,
+    expected: string,
+  ): Promise<RecordRow<D> | null> {
     return this.work.erase(async (manager) => {
       const old = await this.need(manager, makerId, id);
       expectVersion(expected, old.version);
       const next = { ...old, version: old.version + 1, updatedAt: nowButNotBefore(old.updatedAt), document };
-      if (await this.rows.replace(manager, next)) return next;
-      throw new ApiError('changed-since', 'It was changed at the same moment. Read it again.');
+      return (await this.rows.replace(manager, next)) ? next : null;
     });
   }
 

@@ -62,6 +62,14 @@ describe('a body with evidence', () => {
     expect(profile.missing.stature).toEqual({ code: 'not-published', params: { figure: 'child' } });
   });
 
+  it('of a child of whom nothing else is known starts from the size that its sweater leads to', () => {
+    const { profile } = of(body('child', null), chestOf(710));
+    expect(profile.values['chest-girth']!.value).toBeCloseTo(635, 0);
+    expect(profile.values['chest-girth']!.u).toBeGreaterThan(15);
+    expect(profile.values['across-back']!.value).toBeCloseTo(10.25 * 25.4, 0);
+    expect(profile.values['head-girth']!.value).toBeGreaterThan(500);
+  });
+
   it('asks where the sweater contradicts the tape', () => {
     const { contradictions } = of(body('child', 6, { name: 'chest-girth', value: 635, how: 'home' }), chestOf(900));
     expect(contradictions).toMatchObject([{ between: 'tape', observation: { id: 'chest-width' } }]);

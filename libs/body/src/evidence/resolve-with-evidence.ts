@@ -3,6 +3,7 @@ import { bodyProblems } from '../body-problems.ts';
 import type { Body } from '../body.ts';
 import type { BodyProfile, ProfileValue } from '../body-profile.ts';
 import type { BodyModel } from '../model/load-body-model.ts';
+import { childProfile } from '../child/child-profile.ts';
 import { measuredValues, missingFrom } from '../profile-values.ts';
 import { resolveBody } from '../resolve-body.ts';
 import type { BodySource } from '../source-codes.ts';
@@ -30,8 +31,8 @@ export interface ResolvedWithEvidence {
 }
 
 /**
- * A body ready for the arithmetic of fit, from all that is known of it. An adult's prior is the body model's; a child's or a baby's its size's row, which needs its
- * chest, its age, or another measure of it.
+ * A body ready for the arithmetic of fit, from all that is known of it. An adult's prior is the body model's; a child's or a baby's its size's row, by whatever is
+ * known of it, else by the chest of its sweater.
  * @throws DomainError as `resolveBody` does; `unknown-term` where an observation rests on a dimension that a child has no value of.
  */
 export function resolveWithEvidence(body: Body, evidence: Evidence, model: BodyModel): ResolvedWithEvidence {
@@ -45,14 +46,34 @@ export function resolveWithEvidence(body: Body, evidence: Evidence, model: BodyM
     params: { known: body.measures.map(({ name }) => name), sources, version: model.coefficients.version },
   };
   if (figure === 'child' || figure === 'baby') {
-    const { joint, ...rest } = childFromEvidence(body, logGaussianOf(without), evidence);
-    return { profile: profileOf(without, joint, from, measuredValues(body), []), joint, ...rest };
+    const isKnown = Object.keys(without.values).length > 0;
+    const start = isKnown ? without : childBySweater(figure, evidence);
+    const { joint, ...rest } = childFromEvidence(body, logGaussianOf(start), evidence);
+    return { profile: profileOf(start, joint, from, measuredValues(body), []), joint, ...rest };
   }
   const measured = measuredValues(body);
   const known = body.measures.map(({ name }) => ({ name, value: measured[name]!.value, u: measured[name]!.u }));
   const found = model.fromEvidence({ figure, ageYears: body.ageYears, known, ...evidence });
   const { outsideSurveys, comparisons, contradictions, ...joint } = found;
   return { profile: profileOf(without, joint, from, measured, outsideSurveys), joint, comparisons, contradictions };
+}
+
+/** A child of whom nothing else is known has about the size that the chest of its sweater leads to: within a tenth (assumed). */
+function childBySweater(figure: 'child' | 'baby', { hidden, observations }: Evidence): BodyProfile {
+  const chests = observations.flatMap((one) => {
+    const { 'chest-girth': times, ...others } = one.dimensions;
+    if (times === undefined || Object.keys(others).length > 0) return [];
+    const eases = hidden.map(({ name, mean }) => {
+      const term = one.hidden[name];
+      return typeof term === 'number' ? term * mean : 0;
+    });
+    return [(one.observed - one.constant - eases.reduce((sum, ease) => sum + ease, 0)) / times];
+  });
+  const chest = chests[0];
+  if (chest === undefined || !(chest > 0)) return childProfile(figure, null, {});
+  return childProfile(figure, null, {
+    'chest-girth': { value: chest, u: chest / 10, how: 'estimated', from: { code: 'assumed', params: {} } },
+  });
 }
 
 function childFromEvidence({ measures }: Body, prior: LogGaussian, { hidden, observations }: Evidence) {
