@@ -6,7 +6,7 @@ import type { BodyDimension } from '#body';
 import type { Advice, CheckName, FitRequest } from '#fit';
 
 /** The numbers of a sheet by `piece/name`. */
-export type SheetNumbers = ReadonlyMap<string, number>;
+type SheetNumbers = ReadonlyMap<string, number>;
 
 export function numbersOf({ assembled, pieces }: Advice): Map<string, number> {
   const places = [{ piece: 'assembled', dimensions: assembled }, ...pieces];
@@ -28,7 +28,7 @@ const edgeOf = (v: boolean, w: number, front: number, back: number): number =>
 const PLACES = { none: 0, shoulder: 2, shoulders: 4, back: 2, front: 2 };
 
 /** What a check needs, and what the garment has. */
-export type Compared = readonly [need: number, have: number];
+type Compared = readonly [need: number, have: number];
 
 /** By how much each check holds. */
 export const sparesOf = (request: FitRequest, advice: Advice, n: SheetNumbers): Partial<Record<CheckName, number>> =>

@@ -1,7 +1,8 @@
 import { atLeast, hypot, leg, min, minus, plus, root, rootWithin, times, type Quantity } from '#measure';
 import type { Choices } from '../design/choices.ts';
 import { acrossGarment } from '../model/across.ts';
-import { armBands, leastSeam, madeDepth } from '../model/armhole.ts';
+import { leastSeam, madeDepth } from '../model/armhole.ts';
+import { armBands } from '../model/neck-band.ts';
 import { INPUTS } from '../model/inputs.ts';
 import { across, along, byItself } from '../model/planned.ts';
 import { fromAcrossBack } from '../model/ref-sleeve.ts';

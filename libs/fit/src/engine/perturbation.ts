@@ -3,7 +3,7 @@ import type { Values } from './laid-out.ts';
 import type { Tape } from './tape.ts';
 
 /** A place that moves, and how fast. */
-export interface Move {
+interface Move {
   readonly place: number;
   readonly rate: number;
 }

@@ -1,6 +1,7 @@
 import type { BodyProfile } from '#body';
 import type { FitRequest } from '../inputs/fit-request.ts';
-import { evaluateChoices, type Evaluated, type Numbers } from './evaluate-choices.ts';
+import { evaluateChoices, type Numbers } from './evaluate-choices.ts';
+import type { Evaluated } from './evaluated.ts';
 import type { InputUncertainty } from '../engine/index.ts';
 import type { Wearer } from '../inputs/hip-reached.ts';
 import { inputsOf, type Inputs } from '../inputs/inputs.ts';

@@ -1,16 +1,10 @@
 import type { Choices } from '../design/choices.ts';
 import { Evaluation, type InputUncertainty } from '../engine/index.ts';
 import { hipIsReached, type Wearer } from '../inputs/hip-reached.ts';
+import type { Evaluated } from './evaluated.ts';
 import { resolveOpening } from './resolve-opening.ts';
 import type { InputValues } from '../model/inputs.ts';
-import { tracedModel, type TracedModel } from '../tracing/traced-model.ts';
-
-/** A garment evaluated: its choices, the model that they lead to, and every number of it. */
-export interface Evaluated {
-  readonly choices: Choices;
-  readonly model: TracedModel;
-  readonly evaluation: Evaluation;
-}
+import { tracedModel } from '../tracing/traced-model.ts';
 
 /** What a model is evaluated for. */
 export interface Numbers {

@@ -1,5 +1,5 @@
 import { CONSTRUCTIONS } from '../constructions/index.ts';
-import type { Evaluated } from './evaluate-choices.ts';
+import type { Evaluated } from './evaluated.ts';
 import { bodyIsMade } from '../design/made-pieces.ts';
 import type { SleeveCure } from '../messages/no-advice-codes.ts';
 

@@ -2,7 +2,7 @@ import type { Choices, OpeningChoice } from '../design/choices.ts';
 import type { OpeningPlace } from '../design/design.ts';
 import { INPUTS } from '../model/inputs.ts';
 import { keepsBack, keepsFront, keepsWidth } from '../model/neck.ts';
-import type { Evaluated } from './evaluate-choices.ts';
+import type { Evaluated } from './evaluated.ts';
 
 /** Lengths within this of one another are equal: what is left is rounding, mm. */
 const SAME = 1e-6;

@@ -4,7 +4,7 @@ import { type Evaluation, type Leeway, roundingRange } from '../engine/index.ts'
 import { easeLeeway } from './advised-ease.ts';
 import { marginOf } from '../checks/judge.ts';
 import type { Computed } from './compute.ts';
-import type { Evaluated } from './evaluate-choices.ts';
+import type { Evaluated } from './evaluated.ts';
 import { byItself, type Planned, type Rounded } from '../model/planned.ts';
 
 /** A number of the sheet, mm: how sure it is, how far it may be rounded, and what moves with it. */

@@ -3,6 +3,7 @@ import type { Choices } from '../design/choices.ts';
 import type { Girths } from './girths.ts';
 import { INPUTS } from './inputs.ts';
 import type { Lengths } from './lengths.ts';
+import { armBands } from './neck-band.ts';
 import type { Neck, NeckShape } from './neck.ts';
 import { closeStretch } from './stretch.ts';
 
@@ -50,9 +51,6 @@ export interface Armhole {
   readonly raglan?: { readonly run: Quantity; readonly sleeveRun: Quantity; readonly halfTop: Quantity };
 }
 
-/** A vest's armholes have bands of their own: 1, else 0. */
-export const armBands = ({ silhouette }: Choices): 0 | 1 => (silhouette === 'vest' ? 1 : 0);
-
 /** What the body's piece of an armhole that was made leaves, finished. */
 export const madeDepth = (choices: Choices, { neck }: BeforeArmhole): Quantity =>
   minus(INPUTS.madeArmhole, times(armBands(choices), neck.band));
@@ -71,7 +69,7 @@ export const leastSeam = (choices: Choices): Quantity => {
  * A of a drop shoulder or a squared drop: made, half a made sleeve's top, or deeper than a set-in's, at least half the upper sleeve, and deep
  * enough for the arm. `inset` is what of its edge lies along the underarm.
  */
-export function droppedDepth(choices: Choices, before: BeforeArmhole, inset: Quantity | null): Quantity {
+function droppedDepth(choices: Choices, before: BeforeArmhole, inset: Quantity | null): Quantity {
   const { made } = choices;
   if (made.armhole) return madeDepth(choices, before);
   if (made.sleeveTop) return times(0.5, INPUTS.madeSleeveTop);

@@ -1,6 +1,7 @@
 import { minus, plus, times, type Quantity } from '#measure';
 import type { Choices } from '../design/choices.ts';
-import { armBands, type Armhole, type BeforeArmhole } from './armhole.ts';
+import { type Armhole, type BeforeArmhole } from './armhole.ts';
+import { armBands } from './neck-band.ts';
 import { INPUTS } from './inputs.ts';
 import { ribDepth } from './neck-band.ts';
 import type { Neck } from './neck.ts';

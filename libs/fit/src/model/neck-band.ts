@@ -1,6 +1,5 @@
 import { atLeast, atMost, max, min, minus, plus, positive, times, type Quantity } from '#measure';
 import type { Choices } from '../design/choices.ts';
-import { armBands } from './armhole.ts';
 import { INPUTS } from './inputs.ts';
 
 const { acrossBack, neckBase, neckFromShoulders, thickness: t } = INPUTS;
@@ -16,6 +15,9 @@ export const carriersOf = (between: Quantity | null): Quantity =>
 
 /** The width of a crew by its rule, `NB/π + 25κ`: no neck is made narrower for its shoulders. mm */
 export const crewWidth = (room: Quantity): Quantity => plus(times(1 / Math.PI, neckBase), room);
+
+/** A vest's armholes have bands of their own: 1, else 0. */
+export const armBands = ({ silhouette }: Choices): 0 | 1 => (silhouette === 'vest' ? 1 : 0);
 
 /** How many bands lie beside a neck: its own two, and a vest's two at the armholes. */
 export const bandsBeside = (choices: Choices): 2 | 4 => (armBands(choices) ? 4 : 2);

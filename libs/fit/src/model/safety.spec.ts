@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { constant, unknown } from '#measure';
+import { unknown } from '#measure';
 import { rulesWith } from '../design/rules.ts';
-import { Tape } from '../engine/tape.ts';
+import { Layout } from '../engine/index.ts';
 import { withSafety } from './safety.ts';
 
 const NEED = unknown();
@@ -10,7 +10,15 @@ const RULES = rulesWith({});
 
 function safely(need: number, u: number): number {
   const made = withSafety(NEED, U, RULES);
-  const tape = new Tape([NEED, U], [made]);
+  const { tape } = new Layout({
+    inputs: [NEED, U],
+    named: [made],
+    rounded: [],
+    outputs: [],
+    solved: [],
+    sheet: [],
+    constraints: [],
+  });
   return tape.evaluate([need, u])[tape.place(made)]!;
 }
 
@@ -35,8 +43,6 @@ describe('what is made for a head or a hand', () => {
   });
 
   it('is not known where the need is not', () => {
-    const made = withSafety(constant(NaN), U, RULES);
-    const tape = new Tape([U], [made]);
-    expect(tape.evaluate([1])[tape.place(made)]).toBeNaN();
+    expect(safely(NaN, 1)).toBeNaN();
   });
 });

@@ -2,7 +2,8 @@ import type { Change, Field, TracedCheck } from '../checks/check.ts';
 import { isSure, marginOf } from '../checks/judge.ts';
 import type { Choices } from '../design/choices.ts';
 import type { Computed } from '../evaluation/compute.ts';
-import { evaluateChoices, type Evaluated, evaluated, hasInset, hipGoverns } from '../evaluation/evaluate-choices.ts';
+import { evaluateChoices, evaluated, hasInset, hipGoverns } from '../evaluation/evaluate-choices.ts';
+import type { Evaluated } from '../evaluation/evaluated.ts';
 import { AT, INPUTS, type InputName, type InputValues } from '../model/inputs.ts';
 
 /** The input that each field is. */

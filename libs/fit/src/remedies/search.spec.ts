@@ -14,7 +14,7 @@ import {
   womanWith,
   type Differs,
 } from '../../../../tests/support/fit-samples.ts';
-import { BESIDES } from '../../../../tests/support/newly-failing.ts';
+import { BESIDES } from '../../../../tests/support/besides.ts';
 import type { Check, CheckName } from '../messages/advice.ts';
 import { advise } from '../advice/advise.ts';
 import type { Design } from '../design/design.ts';

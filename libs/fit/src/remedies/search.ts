@@ -130,7 +130,6 @@ export class Search implements RemedySearch {
     const outcome = evaluateChange(change, this.#check, this.#computed);
     if (outcome === null || !(outcome.margin > Math.max(before, 0))) return [];
     const { margin, spoilt, tightened } = outcome;
-    const { rules } = this.choices;
     if (before >= 0 && !isSure(margin, this.#check, this.#measured, this.v, this.choices)) return [];
     if (tightened > 0 && (before >= 0 || this.#check.rule.comfort(this.choices))) return [];
     return [{ message, change, spoilt: spoilt + tightened }];
