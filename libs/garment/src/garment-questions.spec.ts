@@ -118,9 +118,9 @@ describe('what a question says', () => {
     const three = { 'cuff-width': 200, 'chest-width': 510, 'hem-width': 490 } as const;
     expect(asked(three)).toEqual([['cuff-width', 'girth-for-width', 100]]);
     expect(asked({ 'cuff-width': 200, 'chest-width': 510 })).toEqual([]);
-    // Of these the chest width alone is the odd one; unsorted, the middle one would be the odd one's.
-    expect(asked({ 'chest-width': 1020, 'hem-width': 490, 'cuff-width': 95 })).toEqual([
-      ['chest-width', 'girth-for-width', 510],
+    // The one that is odd stands in the middle, unless they are sorted.
+    expect(asked({ 'chest-width': 510, 'hem-width': 980, 'cuff-width': 95 })).toEqual([
+      ['hem-width', 'girth-for-width', 490],
     ]);
   });
 
