@@ -125,7 +125,9 @@ describe('the thickness', () => {
 
   it('asks beyond two and a half times either way, not at it', () => {
     const notes = (thicknessMm: number) =>
-      codes(crochet({ thicknessMm, weightCategory: 6, ribStretch: 1, growth: STILL }));
+      codes(
+        crochet({ thicknessMm, weightCategory: 6, ribStretch: 1, stretch: { across: 0.2, along: 0 }, growth: STILL }),
+      );
     expect([notes(22.5), notes(3.6)]).toEqual([[], []]); // 9 mm is expected
     expect([notes(22.6), notes(3.5)]).toEqual([['thickness-doubtful'], ['thickness-doubtful']]);
   });
