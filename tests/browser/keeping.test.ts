@@ -5,6 +5,12 @@ import { soon } from './support/soon.ts';
 import { eachVisit, type Served } from './support/open-page.ts';
 import { choose, field, storageStatus, stored, strip, toSheet, turnTo, write } from './support/write.ts';
 
+/** Takes the connection away, once all that the page asked for has come: what was on its way would be lost with a complaint. */
+async function goOffline(page: Page): Promise<void> {
+  await page.waitForLoadState('networkidle');
+  await page.context().setOffline(true);
+}
+
 inBrowser('entered data is stored', () => {
   let served: Served;
   let page: Page;
@@ -39,7 +45,7 @@ inBrowser('entered data is stored', () => {
   it('can be edited offline, says so, and is sent by itself later', async () => {
     await write(page, 'body', { Chest: '94' });
     await stored(page, 'body');
-    await page.context().setOffline(true);
+    await goOffline(page);
     await write(page, 'body', { Hip: '99' });
     await soon(() => where('body')).toMatch(/The store cannot be reached/);
     expect(await strip(page).innerText()).toMatch(/\d cm/);
@@ -82,7 +88,7 @@ inBrowser('entered data is stored', () => {
     await page.reload();
     await soon(() => field(page, 'body', 'Chest').inputValue()).toBe('95');
 
-    await phone.context().setOffline(true);
+    await goOffline(phone);
     await field(phone, 'body', 'Chest').fill('96');
     await field(page, 'body', 'Chest').fill('97');
     await stored(page, 'body');
@@ -100,7 +106,7 @@ inBrowser('entered data is stored', () => {
     await stored(page, 'body');
     const [{ id }] = await bodies();
     const measures = [{ name: 'chest-girth', text: '90', unit: 'cm' }];
-    await page.context().setOffline(true);
+    await goOffline(page);
     await served.app.http.put(`/v1/bodies/${id}`).set('If-Match', '"1"').send({ measures }).expect(200);
     await field(page, 'body', 'Chest').fill('96');
     await page.context().setOffline(false);
