@@ -64,7 +64,6 @@ const CURES: Readonly<Record<Exclude<Cure, 'measure-edges'>, Phrase>> = {
   'shorter-length': choose('a shorter length'),
   'own-length-shorter-than-garment': choose('a length of your own, shorter than the garment that fits'),
   'measure-back-waist': 'measure back waist length, which tells whether the body comes down to the hip',
-  'measure-stretch': 'pull the swatch across and measure its stretch',
   'measure-that': 'measure that',
   'measure-that-to-be-sure': 'measure that to be sure',
   'measure-that-before-short-rows': 'measure that before you decide on short rows',

@@ -72,6 +72,8 @@ describe('notes', () => {
     expect(note('neck-opens', { design: small })).toMatch(/^The neck opens at one shoulder for [\d.]+ cm: /);
     const vest = { ...small, silhouette: 'vest', construction: 'raglan' } as const;
     expect(note('neck-opens', { design: vest })).toMatch(/^The neck opens at the back for /);
+    const raglan = { ...small, construction: 'raglan' } as const;
+    expect(note('neck-opens', { design: raglan })).toMatch(/^The neck opens along one raglan seam for /);
     const asked = { ...vest, opening: { at: 'shoulder', lengthMm: null } } as const;
     expect(note('opening-at-back', { design: asked })).toMatch(/^A raglan vest has no seam beside its neck/);
   });

@@ -5,7 +5,7 @@ import { say } from '../say.ts';
 import { ease } from './ease.ts';
 import { inWords } from './in-words.ts';
 import { noAdvice } from './no-advice.ts';
-import { closings, openPlaces } from './openings.ts';
+import { closings, openPlace } from './openings.ts';
 
 /** What is said of a sheet as a whole. */
 export const notes: Catalogue<NoteCodes> = {
@@ -44,10 +44,10 @@ export const notes: Catalogue<NoteCodes> = {
       : ', so that the head passes.';
     return `The neck is ${neckGrown(params)} than its rule${why}`;
   },
-  'neck-opens': ({ at, lengthMm, closing }, { tape }) =>
-    `The neck opens ${openPlaces[at]} for ${lengthWords(lengthMm, tape)}${at === 'shoulders' ? ' each' : ''}: ${closings[closing]}.`,
-  'opening-ends': ({ at, askedMm, lengthMm }, { tape }) =>
-    `There is no room ${openPlaces[at]} for an opening of ${lengthWords(askedMm, tape)}: it ends after ${lengthWords(lengthMm, tape)}.`,
+  'neck-opens': ({ lengthMm, closing, ...opens }, { tape }) =>
+    `The neck opens ${openPlace(opens)} for ${lengthWords(lengthMm, tape)}${opens.at === 'shoulders' ? ' each' : ''}: ${closings[closing]}.`,
+  'opening-ends': ({ askedMm, lengthMm, ...opens }, { tape }) =>
+    `There is no room ${openPlace(opens)} for an opening of ${lengthWords(askedMm, tape)}: it ends after ${lengthWords(lengthMm, tape)}.`,
   'opening-needless': () => 'A cardigan is open in front already, so its neck gets no other opening.',
   'opening-at-back': () => 'A raglan vest has no seam beside its neck that could open, so the opening is at the back.',
   'band-ends': ({ askedMm, depthMm }, { tape }) =>

@@ -1,6 +1,6 @@
 import type { RemedyCodes } from '#fit';
 import type { Catalogue, Reader } from '../catalogue.ts';
-import { openPlaces } from './openings.ts';
+import { openPlace } from './openings.ts';
 import { lengthWords } from '../length-words.ts';
 
 const by =
@@ -22,5 +22,5 @@ export const remedies: Catalogue<RemedyCodes> = {
   'more-ease': by('Choose', 'more ease'),
   'wider-round': by('Make it', 'wider round than now'),
   'straight-hem': () => 'Let the hem fall straight',
-  'open-neck': ({ at }) => `Let the neck open ${openPlaces[at]}`,
+  'open-neck': (opens) => `Let the neck open ${openPlace(opens)}`,
 };

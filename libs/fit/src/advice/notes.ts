@@ -1,7 +1,7 @@
 import { weightOf } from '#fabric';
 import type { AdviceNote, Check, Piece } from '../messages/advice.ts';
 import { easeDisagreement } from '../evaluation/advised-ease.ts';
-import { closingOf } from '../checks/cures.ts';
+import { armholeOf, closingOf } from '../checks/cures.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { Computed } from '../evaluation/compute.ts';
 import { easeBands, easeLies } from '../inputs/ease.ts';
@@ -120,10 +120,11 @@ function openingNotes({ request, choices, wearer, model, evaluation }: Computed)
   const lengthMm = evaluation.value(opening.length);
   if (Number.isNaN(lengthMm)) return [];
   const atBack = asked !== null && asked.at !== at;
+  const beside = armholeOf(choices);
   return [
-    { code: 'neck-opens', params: { at, lengthMm, closing: closingOf(wearer, at) } },
+    { code: 'neck-opens', params: { at, beside, lengthMm, closing: closingOf(wearer, at) } },
     ...(how === 'whole'
-      ? [{ code: 'opening-ends', params: { at, askedMm: asked!.lengthMm!, lengthMm } } as const]
+      ? [{ code: 'opening-ends', params: { at, beside, askedMm: asked!.lengthMm!, lengthMm } } as const]
       : []),
     ...(atBack ? [{ code: 'opening-at-back', params: NONE } as const] : []),
   ];

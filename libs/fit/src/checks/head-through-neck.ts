@@ -1,7 +1,8 @@
 import { INPUTS } from '../model/inputs.ts';
+import { opensAtSeam } from '../constructions/opens-at-seam.ts';
 import { bodyIsMade, frontIsMade } from '../design/made-pieces.ts';
 import { type CheckRule, type FoundRemedy, isPulledOn, never, type RemedySearch } from './check.ts';
-import { those } from './cures.ts';
+import { armholeOf, those } from './cures.ts';
 
 /** So much deeper a front neck is offered at most, mm; a boat that is any deeper is none (assumed). */
 const MOST_DEEPER = 200;
@@ -43,8 +44,10 @@ export const headThroughNeck: CheckRule = {
 
 /** The first place where an opening lets the head pass. */
 function openings(search: RemedySearch): FoundRemedy[] {
-  for (const at of ['shoulder', 'shoulders', 'back'] as const) {
-    const found = search.choice({ opening: at }, { code: 'open-neck', params: { at } });
+  const seams = opensAtSeam(search.choices) ? (['shoulder', 'shoulders'] as const) : [];
+  const beside = armholeOf(search.choices);
+  for (const at of [...seams, 'back'] as const) {
+    const found = search.choice({ opening: at }, { code: 'open-neck', params: { at, beside } });
     if (found.length > 0) return found;
   }
   return [];

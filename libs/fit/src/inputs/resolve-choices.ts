@@ -1,7 +1,8 @@
 import type { GarmentProfile, Layer } from '#garment';
 import type { Choices, Made, Reach } from '../design/choices.ts';
-import { CONSTRUCTIONS } from '../constructions/index.ts';
+import { opensAtSeam } from '../constructions/opens-at-seam.ts';
 import type { OpeningPlace } from '../design/design.ts';
+import { openingAsked } from '../design/opening-asked.ts';
 import { fitError } from '../design/fit-errors.ts';
 import type { FitRequest } from './fit-request.ts';
 import { askedToHip, type Wearer } from './hip-reached.ts';
@@ -48,19 +49,7 @@ function placeAsked({ silhouette, construction, opening }: FitRequest['design'])
   if (silhouette === 'cardigan') return 'none';
   const at = opening?.at ?? null;
   const atSeam = at === 'shoulder' || at === 'shoulders';
-  return atSeam && silhouette === 'vest' && !CONSTRUCTIONS[construction].hasArmhole ? 'back' : at;
-}
-
-/** The opening as asked for; whether the neck needs one is known with its numbers. */
-function openingAsked(design: FitRequest['design']): Pick<Choices, 'opening' | 'neckScale'> {
-  const asked = placeAsked(design);
-  const { opening } = design;
-  const ownLength = opening?.lengthMm != null && asked !== 'none' && asked !== null;
-  const how = ownLength ? 'own' : 'asked';
-  return {
-    opening: { asked, ownLength, at: asked ?? 'none', how },
-    neckScale: asked !== null && asked !== 'none' && !ownLength ? 'as-is' : 'for-head',
-  };
+  return atSeam && !opensAtSeam({ silhouette, construction }) ? 'back' : at;
 }
 
 /**
@@ -88,7 +77,7 @@ export function requestedChoices(request: FitRequest, made: Made, values: InputV
     made,
     craft: fabric.craft,
     stiff: isStiff(request),
-    ...openingAsked(design),
+    ...openingAsked(placeAsked(design), design.opening?.lengthMm != null),
     underarmShare: underarmShare(request, kept.napeToCuff),
     own: { band: design.bandMm !== null, rib: design.ribMm !== null, cuff: design.cuffWidthMm !== null },
     bandless: design.bandMm === 0,

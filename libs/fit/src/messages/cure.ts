@@ -52,7 +52,6 @@ export type Cure =
   | 'shorter-length'
   | 'own-length-shorter-than-garment'
   | 'measure-back-waist'
-  | 'measure-stretch'
   | 'measure-that'
   | 'measure-that-to-be-sure'
   | 'measure-that-before-short-rows'

@@ -8,6 +8,12 @@ import type { NoAdviceCodes } from './no-advice-codes.ts';
 /** A place where a neck does open. */
 type OpenPlace = Exclude<OpeningPlace, 'none'>;
 
+/** Where a neck opens, and what lies beside it, whose seam may be the one. */
+type Opens = {
+  readonly at: OpenPlace;
+  readonly beside: 'armhole' | 'raglan';
+};
+
 /** What is said of a sheet as a whole. */
 export interface NoteCodes {
   /** `allDrawn`: every piece has a shape that could be weighed. */
@@ -40,9 +46,9 @@ export interface NoteCodes {
     readonly keptByShoulders: boolean;
   };
   /** How a neck opens: where, how far each place, and how it closes. */
-  readonly 'neck-opens': { readonly at: OpenPlace; readonly lengthMm: number; readonly closing: Closing };
+  readonly 'neck-opens': Opens & { readonly lengthMm: number; readonly closing: Closing };
   /** An opening of the maker's own that is longer than its place. */
-  readonly 'opening-ends': { readonly at: OpenPlace; readonly askedMm: number; readonly lengthMm: number };
+  readonly 'opening-ends': Opens & { readonly askedMm: number; readonly lengthMm: number };
   /** A cardigan is open already. */
   readonly 'opening-needless': NoParams;
   /** A vest without shoulders has no seam beside its neck, and opens at the back. */

@@ -18,7 +18,8 @@ export interface RemedyCodes {
   /** Than it has now, where its ease is that of the garment that fits. */
   readonly 'wider-round': By;
   readonly 'straight-hem': NoParams;
-  readonly 'open-neck': { readonly at: Exclude<OpeningPlace, 'none'> };
+  /** `beside`: what lies beside the neck, whose seam may open. */
+  readonly 'open-neck': { readonly at: Exclude<OpeningPlace, 'none'>; readonly beside: 'armhole' | 'raglan' };
 }
 
 export type RemedyMessage = MessageOf<RemedyCodes>;

@@ -1,6 +1,7 @@
 import type { Change, Field, TracedCheck } from '../checks/check.ts';
 import { isSure, marginOf } from '../checks/judge.ts';
 import type { Choices } from '../design/choices.ts';
+import { openingAsked } from '../design/opening-asked.ts';
 import type { Computed } from '../evaluation/compute.ts';
 import { evaluateChoices, evaluated, hasInset, hipGoverns } from '../evaluation/evaluate-choices.ts';
 import type { Evaluated } from '../evaluation/evaluated.ts';
@@ -65,21 +66,13 @@ function changedChoices(change: Change, choices: Choices): Choices {
   const { hem, length, opening, neckWidthMm, frontNeckDepthMm, backNeckDepthMm } = change;
   const { width, front, back } = choices.ownNeck;
   const { band, rib, cuff } = choices.own;
-  const at = opening ?? choices.opening.asked;
+  const { asked, ownLength } = choices.opening;
   return {
     ...choices,
     hem: hem ?? choices.hem,
     length: length ?? choices.length,
     // How the neck opens is found again for what it becomes.
-    opening: {
-      ...choices.opening,
-      asked: at,
-      ownLength: opening === undefined && choices.opening.ownLength,
-      at: at ?? 'none',
-      how: opening === undefined && choices.opening.ownLength ? 'own' : 'asked',
-    },
-    neckScale:
-      opening === undefined && (at === null || at === 'none' || choices.opening.ownLength) ? 'for-head' : 'as-is',
+    ...openingAsked(opening ?? asked, opening === undefined && ownLength),
     own: {
       band: band || change.bandMm !== undefined,
       rib: rib || change.ribMm !== undefined,

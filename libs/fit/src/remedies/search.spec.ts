@@ -178,7 +178,11 @@ describe('the change', () => {
       ['frontNeckDepthMm'],
       ['neckWidthMm'],
     ]);
-    expect(found[0]).toEqual({ code: 'open-neck', params: { at: 'shoulder' }, change: { opening: 'shoulder' } });
+    expect(found[0]).toEqual({
+      code: 'open-neck',
+      params: { at: 'shoulder', beside: 'armhole' },
+      change: { opening: 'shoulder' },
+    });
   });
 
   it('for a head through a neck that is knitted already: none that would knit it again', () => {
