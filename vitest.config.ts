@@ -9,6 +9,7 @@ export default defineConfig({
   test: {
     include: ['{apps/api,libs}/**/*.spec.ts', 'tests/**/*.test.ts'],
     globalSetup: 'tests/support/postgres.ts',
+    setupFiles: 'tests/support/property-seed.ts',
     testTimeout: 180_000,
     hookTimeout: 120_000,
   },

@@ -1,8 +1,8 @@
 /** Evaluations at most: after them b moves by less than 0.001 (size-fit.spec.ts). */
 const EVALUATIONS = 4;
 
-/** Values that contradict one another can place b anywhere; it is sought among bodies of 10 to 125 kg/m² (assumed: there are no others). */
-const LEAST = Math.log(10 / 25);
+/** Values that contradict one another can place b anywhere; it is sought among bodies of 9 to 125 kg/m² (assumed: there are no others). */
+const LEAST = Math.log(9 / 25);
 const MOST = Math.log(125 / 25);
 const within = (b: number): number => Math.min(Math.max(b, LEAST), MOST);
 
