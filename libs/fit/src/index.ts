@@ -9,6 +9,7 @@ export { MADE_MEASURES } from './inputs/made.ts';
 export {
   CHOSEN_LENGTH_RECORD,
   DESIGN_RECORD,
+  EASE_AS_RECORD,
   EASE_BAND_RECORD,
   EASE_GIRTH_RECORD,
   GIRTH_DIFFERENCE_RECORD,
@@ -22,5 +23,14 @@ export type { FitErrors, MadeUnfit } from './design/fit-errors.ts';
 export { madeFromRecord } from './inputs/made-from-record.ts';
 export { MADE_PIECE_RECORD, type MadePieceRecord, type StoredMadePiece } from './inputs/made-record.ts';
 export { sweaterEvidence, type SweaterEvidence } from './evidence/sweater-evidence.ts';
-export { SWEATER_NUMBERS, type SweaterNumbers } from './evidence/numbers.ts';
-export type { Sweater, SweaterRegion, WearerSoFar } from './evidence/sweater.ts';
+export type { Sweater, WearerSoFar } from './evidence/sweater.ts';
+export { favouritesOf, type Favourites } from './evidence/favourites.ts';
+export {
+  resolveWearer,
+  type GarmentEase,
+  type ResolvedWearer,
+  type WearerBody,
+  type WornGarment,
+} from './evidence/resolve-wearer.ts';
+export { evidenceNotes } from './evidence/evidence-notes.ts';
+export { decideDesign } from './inputs/decide-design.ts';

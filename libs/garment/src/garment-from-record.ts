@@ -10,12 +10,16 @@ type MeasureRecord = GarmentRecord['measures'][number];
 export function garmentFromRecord(record: GarmentRecord): Garment {
   const { size, u } = readMeasured(record.thickness, 'length');
   return {
+    title: record.title ?? '',
     construction: record.construction,
     measures: record.measures.map(measureFromRecord),
     thicknessMm: size,
     thicknessU: u ?? DEFAULT_THICKNESS_U,
     layer: layerFromRecord(record.layer),
     wornStretched: record.wornStretched ?? false,
+    fits: record.fits ?? null,
+    neckline: record.neckline ?? null,
+    sleeve: record.sleeve ?? 'long',
     wears: wearsFromRecord(record.wears),
   };
 }
@@ -27,9 +31,16 @@ export function layerFromRecord(layer: LayerRecord | null | undefined): Layer | 
 }
 
 function measureFromRecord(record: MeasureRecord): GarmentMeasure {
-  const { name, how, from } = record;
+  const { name, how, from, confirmed } = record;
   const { size, u } = readMeasured(record, 'length');
-  return { name, value: size, how: how ?? HOW_DEFAULT, ...(u !== undefined && { u }), ...(from != null && { from }) };
+  return {
+    name,
+    value: size,
+    how: how ?? HOW_DEFAULT,
+    ...(u !== undefined && { u }),
+    ...(from != null && { from }),
+    ...(confirmed && { confirmed }),
+  };
 }
 
 /** Only the regions that were answered for. */

@@ -7,8 +7,10 @@ import {
   type StoredRecord,
 } from '#measure';
 import { GARMENT_DIMENSIONS } from './garment-dimension.ts';
-import { CONSTRUCTIONS, WEARS } from './garment.ts';
+import { EASE_CATEGORIES } from './ease-category.ts';
+import { CONSTRUCTIONS, SLEEVES, WEARS } from './garment.ts';
 import { LAYER_RECORD } from './layer-record.ts';
+import { NECKLINES } from './neckline.ts';
 
 /** From which place a sleeve is measured. */
 export const SLEEVE_FROM = ['seam', 'centre-back'] as const;
@@ -26,6 +28,12 @@ export const GARMENT_MEASURE_RECORD = {
     onlyWhere: { field: 'name', is: 'sleeve-length' },
     description: 'Of `sleeve-length` alone: where it was measured from.',
   },
+  confirmed: {
+    kind: 'yes-no',
+    optional: true,
+    default: false,
+    description: 'Whether it was measured again and is right: then nothing is asked about it, and it counts in full.',
+  },
 } as const satisfies RecordSchema;
 
 const HOW_IT_WEARS = { kind: 'choice', of: WEARS, optional: true } as const;
@@ -34,9 +42,13 @@ const HOW_IT_WEARS = { kind: 'choice', of: WEARS, optional: true } as const;
 export const WEARS_RECORD = {
   chest: HOW_IT_WEARS,
   hip: HOW_IT_WEARS,
+  'across-back': HOW_IT_WEARS,
+  armhole: HOW_IT_WEARS,
   'upper-arm': HOW_IT_WEARS,
-  length: HOW_IT_WEARS,
   sleeve: HOW_IT_WEARS,
+  cuff: HOW_IT_WEARS,
+  neck: HOW_IT_WEARS,
+  length: HOW_IT_WEARS,
 } as const satisfies RecordSchema;
 
 /** A garment that fits, laid flat, closed, smoothed and not stretched. */
@@ -61,6 +73,9 @@ export const GARMENT_RECORD = {
     default: false,
     description: 'Whether it is stretched when worn.',
   },
+  fits: { kind: 'choice', of: EASE_CATEGORIES, optional: true, description: 'How closely it fits.' },
+  neckline: { kind: 'choice', of: NECKLINES, optional: true },
+  sleeve: { kind: 'choice', of: SLEEVES, optional: true, default: 'long', description: 'How long its sleeves are.' },
   wears: {
     kind: 'record',
     fields: WEARS_RECORD,

@@ -1,5 +1,5 @@
 export { DEFAULT_THICKNESS_U, defaultGarmentU } from './default-garment-u.ts';
-export { EASE_CHANGE_BY_WEARS } from './ease-change.ts';
+export { EASE_CATEGORIES, type EaseCategory } from './ease-category.ts';
 export { easeInTableTerms, roomOf } from './ease.ts';
 export { GARMENT_DIMENSIONS, type GarmentDimension } from './garment-dimension.ts';
 export type { GarmentErrors, OutsideLimits } from './garment-errors.ts';
@@ -15,6 +15,7 @@ export {
   CONSTRUCTIONS,
   LAYER_SLEEVES,
   REGIONS,
+  SLEEVES,
   WEARS,
   type Construction,
   type Garment,
@@ -23,8 +24,10 @@ export {
   type GarmentValue,
   type Layer,
   type Region,
+  type SleeveLength,
   type Wears,
 } from './garment.ts';
+export { NECKLINES, type Neckline } from './neckline.ts';
 export { resolveGarment } from './resolve-garment.ts';
 export { garmentFromRecord, layerFromRecord } from './garment-from-record.ts';
 export {

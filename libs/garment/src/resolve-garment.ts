@@ -14,7 +14,8 @@ export function resolveGarment(garment: Garment): GarmentProfile {
   if (problem !== undefined) throw problem;
   const { measures, ...kept } = garment;
   const values: Partial<Record<GarmentDimension, GarmentValue>> = {};
-  for (const { name, value, how, u } of measures) values[name] = { value, u: u ?? defaultGarmentU(name, how), how };
+  for (const { name, value, how, u, confirmed } of measures)
+    values[name] = { value, u: u ?? defaultGarmentU(name, how), how, ...(confirmed && { confirmed }) };
   const sleeve = measures.find(({ name }) => name === 'sleeve-length');
   return { ...kept, values, sleeveFrom: sleeve?.from ?? 'seam' };
 }

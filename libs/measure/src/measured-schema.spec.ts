@@ -5,7 +5,7 @@ import { readingOf, unitsOf, type MeasuredSchema } from './measured-schema.ts';
 const LENGTHS = { quantity: 'length', limits: { min: 1, max: 5000, words: 'from 1 mm to 5 m' } } as const;
 const MASSES = { quantity: 'mass', limits: { min: 500, max: 500_000, words: 'from 0.5 to 500 kg' } } as const;
 const BODY: MeasuredSchema = { ...LENGTHS, instead: { field: 'name', is: 'weight', ...MASSES } };
-const EASE: MeasuredSchema = { ...LENGTHS, orGiven: 'category' };
+const EASE: MeasuredSchema = { ...LENGTHS, orGiven: ['category'] };
 
 describe('readingOf', () => {
   it('is that of the schema, or the other one where a field has its value', () => {

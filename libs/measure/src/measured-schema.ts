@@ -17,14 +17,14 @@ interface Reading {
 export interface MeasuredSchema extends Reading {
   /** Another reading of records in which `field` has this value. */
   readonly instead?: Reading & { readonly field: string; readonly is: string };
-  /** A field that may be given in place of a size. */
-  readonly orGiven?: string;
+  /** Fields of which one may be given in place of a size. */
+  readonly orGiven?: readonly string[];
 }
 
 /** How this record is read; null where it gives no size. */
 export function readingOf(record: Measured, { quantity, limits, instead, orGiven }: MeasuredSchema): Reading | null {
   const fields = record as Readonly<Record<string, unknown>>;
-  if (orGiven !== undefined && fields[orGiven] != null && record.value == null && record.text == null) return null;
+  if (orGiven?.some((field) => fields[field] != null) && record.value == null && record.text == null) return null;
   return instead !== undefined && fields[instead.field] === instead.is ? instead : { quantity, limits };
 }
 

@@ -31,12 +31,10 @@ export type FieldSchema = Common &
         readonly distinct?: readonly string[];
       }
     | {
-        /** One of two records, by whether the field `by` is given. */
+        /** One of several records: the first whose field, by which it is named here, is given; else `missing`. */
         readonly kind: 'either';
-        readonly by: string;
-        readonly given: RecordSchema;
+        readonly given: Readonly<Record<string, RecordSchema>>;
         readonly missing: RecordSchema;
-        readonly standard: object;
       }
   );
 
@@ -69,7 +67,7 @@ export type FieldValue<F> = F extends { kind: 'choice'; of: readonly (infer C)[]
                 : F extends { kind: 'list'; items: infer S }
                   ? RecordOf<S>[]
                   : F extends { kind: 'either'; given: infer G; missing: infer M }
-                    ? AllOptional<RecordOf<G> & RecordOf<M>>
+                    ? AllOptional<Intersection<EachRecordOf<G[keyof G]>> & RecordOf<M>>
                     : never;
 
 type UnitOf<M> = M extends MeasuredSchema
@@ -77,6 +75,9 @@ type UnitOf<M> = M extends MeasuredSchema
       M['quantity'] | (M['instead'] extends { quantity: infer Q extends MeasuredSchema['quantity'] } ? Q : never)
     >
   : never;
+type EachRecordOf<S> = S extends unknown ? RecordOf<S> : never;
+type EachStoredRecord<S> = S extends unknown ? StoredRecord<S> : never;
+type Intersection<U> = (U extends unknown ? (one: U) => void : never) extends (all: infer I) => void ? I : never;
 type AllOptional<T> = { readonly [K in keyof T]?: T[K] | null };
 type OptionalKey<S> = { [K in keyof S]: S[K] extends { optional: true } ? K : never }[keyof S];
 
@@ -93,13 +94,13 @@ type StoredValue<F> = F extends { kind: 'record'; fields: infer S; sparse: true 
     : F extends { kind: 'list'; items: infer S }
       ? StoredRecord<S>[]
       : F extends { kind: 'either'; given: infer G; missing: infer M }
-        ? StoredRecord<G> | StoredRecord<M>
+        ? EachStoredRecord<G[keyof G]> | StoredRecord<M>
         : FieldValue<F>;
 
 /** Whether a field that was left out, or that does not belong to a record, is stored as null. */
 type NullOf<F> = F extends { onlyWhere: object }
   ? null
-  : F extends { default: unknown } | { kind: 'text' | 'texts' | 'names' | 'either' } | { sparse: true }
+  : F extends { default: unknown } | { kind: 'text' | 'texts' | 'names' } | { sparse: true }
     ? never
     : F extends { optional: true }
       ? null

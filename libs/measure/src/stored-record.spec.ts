@@ -35,7 +35,7 @@ const SCARF = {
     kind: 'either',
     by: 'place',
     given: { place: { kind: 'number', min: 0, max: 1 } },
-    missing: chosenFields({ quantity: 'difference', limits: LIMITS, orGiven: 'place' }),
+    missing: chosenFields({ quantity: 'difference', limits: LIMITS, orGiven: ['place'] }),
     standard: { place: 0.5 },
     optional: true,
   },

@@ -32,7 +32,7 @@ function storedValue(field: FieldSchema, value: unknown, record: Fields): unknow
     case 'list':
       return ((value ?? []) as readonly Fields[]).map((item) => stored(field.items, item));
     case 'either':
-      return value == null ? field.standard : storedEither(field, value as Fields);
+      return value == null ? null : storedEither(field, value as Fields);
     case 'number':
     case 'whole':
     case 'yes-no':
@@ -44,10 +44,13 @@ function storedValue(field: FieldSchema, value: unknown, record: Fields): unknow
   }
 }
 
-const storedEither = (
-  { by, given, missing }: { readonly by: string; readonly given: RecordSchema; readonly missing: RecordSchema },
+function storedEither(
+  { given, missing }: { readonly given: Readonly<Record<string, RecordSchema>>; readonly missing: RecordSchema },
   value: Fields,
-): Fields => stored(value[by] == null ? missing : given, value);
+): Fields {
+  const by = Object.keys(given).find((field) => value[field] != null);
+  return stored(by === undefined ? missing : given[by]!, value);
+}
 
 const withoutNulls = (fields: Fields): Fields =>
   Object.fromEntries(Object.entries(fields).filter(([, value]) => value != null));

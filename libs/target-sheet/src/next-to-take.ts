@@ -1,8 +1,7 @@
 import { BODY_DIMENSIONS, defaultU, nextMeasure, type BodyDimension, type BodyProfile } from '#body';
-import { resolveFabric } from '#fabric';
-import { advise, rulesWith, sensitivities, type Advice, type DimensionName, type FitRequest } from '#fit';
-import { resolveGarment } from '#garment';
+import { advise, sensitivities, type Advice, type DimensionName, type FitRequest, type ResolvedWearer } from '#fit';
 import { DomainError, isMeasured } from '#measure';
+import { decidedRequest } from './fit-request.ts';
 import type { SheetInput } from './sheet-input.ts';
 
 /** The measure to take next. `before` and `after`: uncertainty of the sheet's main measures taken together, mm; null where there is no number without it. */
@@ -28,12 +27,13 @@ const TARGETS: readonly DimensionName[] = [
  * The one measure of the body that would help most: the chest while it was not measured, then one without which the sheet has gaps, else the one
  * that makes it surest. Null where none is worth the tape, and where a garment decides.
  *
- * @param profile the body of `input`, resolved; null where nothing is known of it
+ * @param wearer of `input`, resolved
  */
-export function nextToTake(input: SheetInput, profile: BodyProfile | null): NextToTake | null {
+export function nextToTake(input: SheetInput, wearer: ResolvedWearer): NextToTake | null {
   if (input.design.basis === 'garment') return null;
-  if (profile === null || !wasTaken(profile, 'chest-girth')) return gap('chest-girth');
-  const worked = workedOut(input, profile);
+  const profile = wearer.body;
+  if (!wasTaken(profile, 'chest-girth')) return gap('chest-girth');
+  const worked = workedOut(input, wearer);
   if (worked === null) return null;
   const { request, advice } = worked;
   const lacking = mostNeeded(advice);
@@ -54,18 +54,11 @@ function wasTaken({ values }: BodyProfile, name: BodyDimension): boolean {
 
 /** The request with its advice; null where none can be given yet. */
 function workedOut(
-  { garment, fabric, design, made, rules }: SheetInput,
-  body: BodyProfile,
+  input: SheetInput,
+  wearer: ResolvedWearer,
 ): { readonly request: FitRequest; readonly advice: Advice } | null {
   try {
-    const request = {
-      body,
-      garment: garment && resolveGarment(garment),
-      fabric: resolveFabric(fabric),
-      design,
-      made,
-      rules: rulesWith(rules),
-    };
+    const { request } = decidedRequest(input, wearer);
     return { request, advice: advise(request) };
   } catch (error) {
     if (error instanceof DomainError) return null;

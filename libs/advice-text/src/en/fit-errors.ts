@@ -27,7 +27,12 @@ export const fitErrors: Catalogue<FitErrors> = {
   'made-unfit': ({ name, why }) => `A finished "${name}" does not go with ${UNFIT[why]}.`,
   'made-twice': ({ name, earlierMm }) =>
     `"${name}" fixes what an earlier entry already gave as ${earlierMm} mm; keep one of them.`,
-  'garment-missing': ({ basis }) => `The basis "${basis}" needs a garment that fits.`,
-  'garment-chest-width-missing': () => 'The basis "garment" needs the chest width of the garment that fits.',
-  'body-missing': ({ basis }) => `The basis "${basis}" needs a body.`,
+  'garment-missing': ({ for: what }) =>
+    what === 'ease'
+      ? 'The ease of a garment needs a garment that fits.'
+      : `The basis "${what}" needs a garment that fits.`,
+  'garment-length-missing': () =>
+    'A length as the garment has it needs its shoulder to hem: measure that, or choose another length.',
+  'favourites-too-few': () =>
+    'The ease of the garments that she likes needs at least two with a chest width, whose chest wears right.',
 };

@@ -20,22 +20,19 @@ export const notes: Catalogue<NoteCodes> = {
       wider === 'hip' ? 'the hip is wider than the chest' : 'the garment that fits is wider there than at its chest';
     return `The hem is straight, and ${what}: that sets the width of the whole body.${outOfBandText(outOfBand, reader)}`;
   },
-  'garment-and-ease': ({ moreMm, uMm, explained }, reader) => {
-    const question = explained
-      ? ''
-      : ' That is more than measuring explains: is the ease what you meant, and was the garment measured flat?';
-    const u = lengthWords(uMm, reader.tape);
-    return `The garment that fits has ${easeBeside(moreMm, reader)} chosen (± ${u}).${question}`;
-  },
+  'garment-beside-tape': ({ garment, measure, moreMm, uMm }, reader) =>
+    `By the ${inWords(measure)} of ${garmentWords(garment)} the body would be ${bodyBeside(moreMm, uMm, reader)} there than your own measures say. Does it fit as you said, and was it measured flat? Until you have checked, your own measures count.`,
+  'garments-apart': ({ garments: [one, other], measure, moreMm, uMm }, reader) =>
+    `By the ${inWords(measure)} of ${garmentWords(other)} the body would be ${bodyBeside(moreMm, uMm, reader)} there than by that of ${garmentWords(one)}. Does each fit as you said? Until you have checked, both count for less.`,
+  'ease-of-favourites': ({ count, meanMm, sdMm }, reader) =>
+    `Ease as in the ${count} garments that you like to wear: ${lengthWords(meanMm, reader.tape)}, give or take ${lengthWords(sdMm, reader.tape)}.`,
   'worn-stretched': ({ share }) => {
     const percent = Math.round(share * 100);
     const by = percent < 1 ? 'a little' : `by ${percent} %`;
     return `The garment that fits is worn stretched: the new fabric must stretch ${by} all the time.`;
   },
-  'garment-measure-waits': ({ given, lacking, kept }) => {
-    const what = kept === 'length' ? 'its length' : 'its way from nape to cuff';
-    return `The ${inWords(given)} of the garment that fits is not used without its ${inWords(lacking)}: measure that too, and ${what} is kept.`;
-  },
+  'garment-measure-waits': ({ given, lacking }) =>
+    `The ${inWords(given)} of the garment that fits is not used without its ${inWords(lacking)}: measure that too, and its way from nape to cuff is kept.`,
   'squared-as-drop': ({ hardlyWider }) =>
     `The body is ${hardlyWider ? 'hardly' : 'no'} wider than the back: a squared drop would have no inset, so this is a drop shoulder.`,
   'neck-widened': (params) => {
@@ -66,12 +63,12 @@ function outOfBandText(out: NoteCodes['hip-governs']['outOfBand'], reader: Reade
   return ` At the chest that is ${say(ease, lies, reader)}, not ${inWords(chosen)}${tapered}.`;
 }
 
-/** "3 cm less ease than", "as much ease as". */
-function easeBeside(moreMm: number, { tape }: Reader): string {
-  const words = lengthWords(moreMm, tape);
-  if (words === lengthWords(0, tape)) return 'as much ease as';
-  return `${words} ${moreMm < 0 ? 'less' : 'more'} ease than`;
-}
+/** A garment by what its maker calls it, or by its number among those given. */
+const garmentWords = (name: string): string => (/^\d+$/.test(name) ? `garment ${name}` : `“${name}”`);
+
+/** "3 cm smaller (± 1 cm)" */
+const bodyBeside = (moreMm: number, uMm: number, { tape }: Reader): string =>
+  `${lengthWords(moreMm, tape)} ${moreMm < 0 ? 'smaller' : 'larger'} (± ${lengthWords(uMm, tape)})`;
 
 /** By how much a neck was made larger: as a whole, or which parts of it. */
 function neckGrown({ widthPercent, frontPercent, backPercent }: NoteCodes['neck-widened']): string {

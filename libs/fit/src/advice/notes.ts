@@ -1,6 +1,5 @@
 import { weightOf } from '#fabric';
 import type { AdviceNote, Check, Piece } from '../messages/advice.ts';
-import { easeDisagreement } from '../evaluation/advised-ease.ts';
 import { armholeOf, closingOf } from '../checks/cures.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { Computed } from '../evaluation/compute.ts';
@@ -45,7 +44,7 @@ function weightNotes(pieces: readonly Piece[], { fabric, rules }: FitRequest): A
 function outOfBand(computed: Computed): NoteCodes['hip-governs']['outOfBand'] {
   const { request, choices, wearer, model, evaluation } = computed;
   const { ease } = request.design;
-  if (!('category' in ease) || choices.easeFromGarment || choices.kept.chest) return null;
+  if (!('category' in ease) || choices.kept.chest) return null;
   const chosen = ease.category;
   const lies = easeLies(evaluation.value(model.garment.girths.easeInTable), easeBands(wearer.sized), chosen);
   if (lies.code === 'within' && lies.params.category === chosen) return null;
@@ -62,12 +61,6 @@ function girthNotes(computed: Computed): AdviceNote[] {
     const wider = kept.hem ? 'hem-of-garment' : 'hip';
     notes.push({ code: 'hip-governs', params: { wider, outOfBand: outOfBand(computed) } });
   }
-  const disagreement = easeDisagreement(computed);
-  if (disagreement) {
-    const { difference, u } = disagreement;
-    const explained = !(Math.abs(difference) > 2 * u);
-    notes.push({ code: 'garment-and-ease', params: { moreMm: difference, uMm: u, explained } });
-  }
   const stretch = model.checks.find(({ rule }) => rule.check === 'negative-ease')!.traced!;
   const share = v(stretch.need);
   if (request.garment?.wornStretched && request.design.basis !== 'body' && share > 0)
@@ -82,8 +75,6 @@ function waitingNotes({ request: { garment, design }, choices: { kept } }: Compu
   const notes: AdviceNote[] = [];
   const add = (params: NoteCodes['garment-measure-waits']): void =>
     void notes.push({ code: 'garment-measure-waits', params });
-  if (has['shoulder-to-hem'] && !kept.length && design.length !== 'custom')
-    add({ given: 'shoulder-to-hem', lacking: 'back-neck-depth', kept: 'length' });
   if (has['sleeve-length'] && !kept.napeToCuff && design.silhouette !== 'vest')
     add({
       given: 'sleeve-length',

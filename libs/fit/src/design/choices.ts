@@ -1,4 +1,4 @@
-import type { Construction } from '#garment';
+import type { Construction, Region } from '#garment';
 import type { Craft } from '#fabric';
 import type { Hem, LengthChoice, Neckline, OpeningPlace, Silhouette } from './design.ts';
 import { type RuleName, RULES, type Rules } from './rules.ts';
@@ -12,6 +12,8 @@ export interface KeptFromGarment {
   readonly acrossBack: boolean;
   readonly armhole: boolean;
   readonly length: boolean;
+  /** Its back neck was measured: its length is known from the back neck down. */
+  readonly fromBackNeck: boolean;
   readonly napeToCuff: boolean;
   readonly neckWidth: boolean;
   readonly frontNeck: boolean;
@@ -34,6 +36,9 @@ export interface Made {
   readonly frontToUnderarm: boolean;
   readonly neckWidth: boolean;
 }
+
+/** Regions of a garment that fits whose ease goes into the new one. */
+export type ShiftedRegion = Exclude<Region, 'sleeve' | 'neck' | 'length'>;
 
 /** How far the sleeves of a layer reach: 1 where they cover the place, else 0. */
 export interface Reach {
@@ -59,6 +64,8 @@ export interface Choices {
   readonly construction: Construction;
   readonly neckline: Neckline;
   readonly hem: Hem;
+  /** The maker said nothing of the hem: it may taper. */
+  readonly hemIsFree: boolean;
   readonly length: LengthChoice;
   /** What a named length counts from: a man's hip (measured, or so far below his waist), else the waist. */
   readonly lengthFrom: 'waist' | 'hip' | 'hip-below-waist';
@@ -66,7 +73,10 @@ export interface Choices {
   readonly hipReached: boolean;
   /** Whether the fit is so close that the fabric's stretch counts at arm, armhole and hip. */
   readonly closeFitting: boolean;
+  /** E is that of the garment that fits, with a change. */
   readonly easeFromGarment: boolean;
+  /** By which regions the garment that fits has less ease (−1) or more (1) than as a whole. */
+  readonly regionShift: Readonly<Record<ShiftedRegion, -1 | 0 | 1>>;
   readonly kept: KeptFromGarment;
   readonly made: Made;
   readonly craft: Craft;

@@ -1,23 +1,19 @@
 import { layerFromRecord } from '#garment';
 import { readMeasured, type Measured } from '#measure';
-import type { Design, EaseChoice } from './design.ts';
+import type { DesignWish, EaseWish } from './design.ts';
 import type { DesignRecord } from './design-record.ts';
 
-/** Classic ease, in its middle, where none was chosen. */
-const EASE_DEFAULT: EaseChoice = { category: 'classic', place: 0.5 };
-
-/** The design in mm. @throws DomainError where a length cannot be read */
-export function designFromRecord(record: DesignRecord): Design {
+/** What was wished, in mm. @throws DomainError where a length cannot be read */
+export function designFromRecord(record: DesignRecord): DesignWish {
   return {
     silhouette: record.silhouette,
     construction: record.construction,
     neckline: record.neckline,
-    length: record.length,
-    basis: record.basis ?? 'body',
-    hem: record.hem ?? 'straight',
+    length: record.length ?? null,
+    basis: record.basis ?? null,
+    hem: record.hem ?? null,
     customLengthMm: lengthFrom(record.customLength),
     ease: easeFrom(record.ease),
-    easeChangeMm: differenceFrom(record.easeChange) ?? 0,
     layer: layerFromRecord(record.layer),
     opening: record.opening ? { at: record.opening.at, lengthMm: lengthFrom(record.opening.length) } : null,
     bandMm: lengthFrom(record.band),
@@ -32,8 +28,10 @@ export function designFromRecord(record: DesignRecord): Design {
   };
 }
 
-function easeFrom(ease: DesignRecord['ease']): EaseChoice {
-  if (ease == null) return EASE_DEFAULT;
+function easeFrom(ease: DesignRecord['ease']): EaseWish | null {
+  if (ease == null) return null;
+  if (ease.as === 'favourites') return { as: 'favourites' };
+  if (ease.as === 'garment') return { as: 'garment', changeMm: differenceFrom(ease.change) ?? 0 };
   if (ease.category != null) return { category: ease.category, place: ease.place ?? 0.5 };
   return { mm: differenceFrom(ease) ?? 0 };
 }

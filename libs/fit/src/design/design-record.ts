@@ -1,6 +1,6 @@
 import { CONSTRUCTIONS, LAYER_RECORD } from '#garment';
 import { chosenFields, type RecordOf, type RecordSchema, type StoredRecord } from '#measure';
-import { BASES, EASE_CATEGORIES, HEMS, LENGTHS, NECKLINES, OPENING_PLACES, SILHOUETTES } from './design.ts';
+import { BASES, EASE_CATEGORIES, EASES_AS, HEMS, LENGTHS, NECKLINES, OPENING_PLACES, SILHOUETTES } from './design.ts';
 
 /** A chosen length on a garment, finished: a band, a rib, a neck. */
 export const CHOSEN_LENGTH_RECORD = chosenFields({
@@ -26,8 +26,19 @@ export const EASE_BAND_RECORD = {
   },
 } as const satisfies RecordSchema;
 
+/** Ease as garments have it: the one that is the basis, with a change, or on average those that she likes to wear. */
+export const EASE_AS_RECORD = {
+  as: { kind: 'choice', of: EASES_AS },
+  change: {
+    kind: 'record',
+    fields: GIRTH_DIFFERENCE_RECORD,
+    optional: true,
+    description: 'Of `garment`: how much more; default 0.',
+  },
+} as const satisfies RecordSchema;
+
 /** Ease as a difference in girth. */
-export const EASE_GIRTH_RECORD = chosenFields({ ...DIFFERENCE, orGiven: 'category' }) satisfies RecordSchema;
+export const EASE_GIRTH_RECORD = chosenFields({ ...DIFFERENCE, orGiven: ['as', 'category'] }) satisfies RecordSchema;
 
 const length = <const D extends string>(description: D) =>
   ({ kind: 'record', fields: CHOSEN_LENGTH_RECORD, optional: true, description }) as const;
@@ -47,30 +58,31 @@ export const OPENING_RECORD = {
 export const DESIGN_RECORD = {
   silhouette: { kind: 'choice', of: SILHOUETTES },
   construction: { kind: 'choice', of: CONSTRUCTIONS },
-  length: { kind: 'choice', of: LENGTHS },
+  length: {
+    kind: 'choice',
+    of: LENGTHS,
+    optional: true,
+    description: 'Default: that of the garment that is the basis, where it was measured, else regular.',
+  },
   neckline: { kind: 'choice', of: NECKLINES },
   basis: {
     kind: 'choice',
     of: BASES,
     optional: true,
-    default: 'body',
-    description: 'Where the targets come from.',
+    description: 'Where the targets come from; default: `both` where a garment with a chest width fits, else `body`.',
   },
-  hem: { kind: 'choice', of: HEMS, optional: true, default: 'straight' },
+  hem: {
+    kind: 'choice',
+    of: HEMS,
+    optional: true,
+    description: 'Default: straight; tapered where the hip asks for more than the chest of the garment that is kept.',
+  },
   ease: {
     kind: 'either',
-    by: 'category',
-    given: EASE_BAND_RECORD,
+    given: { as: EASE_AS_RECORD, category: EASE_BAND_RECORD },
     missing: EASE_GIRTH_RECORD,
-    standard: { category: 'classic', place: 0.5 },
     optional: true,
-    description: 'Default: classic, in its middle.',
-  },
-  easeChange: {
-    kind: 'record',
-    fields: GIRTH_DIFFERENCE_RECORD,
-    optional: true,
-    description: 'To the garment that fits; default 0, "like this one".',
+    description: 'Default: that of the garment that is the basis, else classic in its middle.',
   },
   layer: {
     kind: 'record',

@@ -1,10 +1,10 @@
-import type { Construction, Layer } from '#garment';
+import { EASE_CATEGORIES, NECKLINES, type Construction, type EaseCategory, type Layer, type Neckline } from '#garment';
+
+export { EASE_CATEGORIES, NECKLINES, type EaseCategory, type Neckline };
 
 export const SILHOUETTES = ['pullover', 'cardigan', 'vest'] as const;
 export type Silhouette = (typeof SILHOUETTES)[number];
-export const NECKLINES = ['crew', 'v', 'boat', 'scoop'] as const;
-export type Neckline = (typeof NECKLINES)[number];
-export const LENGTHS = ['cropped', 'regular', 'long', 'custom'] as const;
+export const LENGTHS = ['cropped', 'regular', 'long', 'custom', 'as-garment'] as const;
 export type LengthChoice = (typeof LENGTHS)[number];
 export const BASES = ['body', 'garment', 'both'] as const;
 export type Basis = (typeof BASES)[number];
@@ -17,13 +17,19 @@ export type OpeningPlace = (typeof OPENING_PLACES)[number];
 export const OPENING_EDGES = { shoulder: 2, shoulders: 4, back: 2, front: 2 } as const satisfies Readonly<
   Record<Exclude<OpeningPlace, 'none'>, number>
 >;
-export const EASE_CATEGORIES = ['very-close', 'close', 'classic', 'loose', 'oversized'] as const;
-export type EaseCategory = (typeof EASE_CATEGORIES)[number];
 
-/** A band and a place in it (0 its closer end, 1 its looser), or a plain number of millimetres at the chest. */
-export type EaseChoice = { readonly category: EaseCategory; readonly place: number } | { readonly mm: number };
+/** Whose ease can be taken. */
+export const EASES_AS = ['garment', 'favourites'] as const;
 
-/** What the maker chose. Lengths in mm; null takes the documented default. */
+/** A band and a place in it (0 its closer end, 1 its looser), a plain number of millimetres at the chest, or that of the garment that fits with a change. */
+export type EaseChoice =
+  | { readonly category: EaseCategory; readonly place: number }
+  | { readonly mm: number }
+  | { readonly as: 'garment'; readonly changeMm: number };
+/** Also: what the garments that she likes to wear have. */
+export type EaseWish = EaseChoice | { readonly as: 'favourites' };
+
+/** A design with everything decided that depends on which garments are known. Lengths in mm; null takes the documented default. */
 export interface Design {
   readonly silhouette: Silhouette;
   readonly construction: Construction;
@@ -32,10 +38,9 @@ export interface Design {
   /** Centre-back length when `length` is custom: finished back neck edge to hem. */
   readonly customLengthMm: number | null;
   readonly basis: Basis;
-  readonly hem: Hem;
+  /** Null: straight, but tapered where the hip asks for more than the chest of the garment that fits. */
+  readonly hem: Hem | null;
   readonly ease: EaseChoice;
-  /** ΔE on the garment that fits: 0 is "like this one". */
-  readonly easeChangeMm: number;
   readonly layer: Layer | null;
   /** Where the neck opens, and how far; null opens it where the head does not pass otherwise, and a length of null as far as needed. */
   readonly opening: { readonly at: OpeningPlace; readonly lengthMm: number | null } | null;
@@ -54,4 +59,11 @@ export interface Design {
   readonly backNeckDepthMm: number | null;
   /** Added at each joined edge of a piece; 0 for none. */
   readonly seamAllowanceMm: number;
+}
+
+/** What the maker wishes. What she leaves out (null) is decided by the garments that fit her. */
+export interface DesignWish extends Omit<Design, 'basis' | 'length' | 'ease'> {
+  readonly basis: Basis | null;
+  readonly length: LengthChoice | null;
+  readonly ease: EaseWish | null;
 }

@@ -28,9 +28,10 @@ export interface FitErrors {
   'made-unknown': { readonly name: string; readonly known: readonly string[] };
   'made-unfit': { readonly name: string; readonly why: MadeUnfit };
   'made-twice': { readonly name: string; readonly earlierMm: number };
-  'garment-missing': { readonly basis: Basis };
-  'garment-chest-width-missing': NoParams;
-  'body-missing': { readonly basis: Basis };
+  /** What needs a garment that fits. */
+  'garment-missing': { readonly for: Exclude<Basis, 'body'> | 'ease' };
+  'garment-length-missing': NoParams;
+  'favourites-too-few': NoParams;
 }
 
 export const fitError = errorsOf<FitErrors>();

@@ -3,7 +3,6 @@ import type { AdvisedDesign } from '../messages/advice.ts';
 import type { Computed } from './compute.ts';
 import { bandOf, type EaseBand, easeBands, easeLies } from '../inputs/ease.ts';
 import type { Leeway } from '../engine/index.ts';
-import type { FitRequest } from '../inputs/fit-request.ts';
 
 const known = (x: number): number | null => (Number.isNaN(x) ? null : x);
 
@@ -13,23 +12,10 @@ function easeUncertainty({ request, model, evaluation }: Computed): number {
   return Math.hypot(evaluation.judgedUncertainty(easeInTable), request.rules.making * evaluation.value(bodyFlat));
 }
 
-/** Of a garment's own ease: its width and thickness, the wearer's chest, what is worn beneath it. */
-function referenceEaseUncertainty({ garment, body }: FitRequest): number {
-  if (!garment) return 0;
-  const layer = 2 * Math.PI * (garment.layer?.u ?? 0);
-  return Math.hypot(referenceUncertainty(garment), body?.values['chest-girth']?.u ?? 0, layer);
-}
-
-function referenceUncertainty(garment: NonNullable<FitRequest['garment']>): number {
-  const width = garment.values['chest-width']?.u ?? 0;
-  return Math.hypot(2 * width, 4 * garment.thicknessU);
-}
-
 /** The band that was chosen, or the one a plain number (or a garment's own ease) lies in. */
-function bandOfChoice({ request, choices, model, evaluation }: Computed, bands: readonly EaseBand[]): EaseBand | null {
+function bandOfChoice({ request, model, evaluation }: Computed, bands: readonly EaseBand[]): EaseBand | null {
   const choice = request.design.ease;
-  if (!choices.easeFromGarment && 'category' in choice)
-    return bands.find(({ category }) => category === choice.category)!;
+  if ('category' in choice) return bands.find(({ category }) => category === choice.category)!;
   return bandOf(evaluation.value(model.garment.girths.ease), bands);
 }
 
@@ -47,13 +33,13 @@ export function easeLeeway(computed: Computed): Leeway {
 
 /** What the ease came to, in the terms of the sheet. */
 export function advisedEase(computed: Computed): AdvisedDesign['ease'] {
-  const { request, choices, wearer, model, evaluation } = computed;
+  const { request, wearer, model, evaluation } = computed;
   const v = evaluation.value;
   const { girths } = model.garment;
   const choice = request.design.ease;
   const bands = easeBands(wearer.sized);
   const ease = v(girths.easeInTable);
-  const named = !choices.easeFromGarment && 'category' in choice;
+  const named = 'category' in choice;
   const band = named ? bandOfChoice(computed, bands) : null;
   return {
     category: named ? choice.category : null,
@@ -72,20 +58,4 @@ function chanceWithin({ category, from, to }: EaseBand, ease: number, u: number)
   const closer = u === 0 ? Number(ease < from) : normalCdf((from - ease) / u);
   if (category === 'oversized') return 1 - closer;
   return (u === 0 ? Number(ease <= to) : normalCdf((to - ease) / u)) - closer;
-}
-
-/**
- * How far the garment that fits and the chosen ease disagree (basis `both`): mm, and its standard uncertainty.
- * Null unless both are there.
- */
-export function easeDisagreement({
-  request,
-  choices,
-  model,
-  evaluation,
-}: Computed): { readonly difference: number; readonly u: number } | null {
-  const { easeOfGarment, ease } = model.garment.girths;
-  const difference = evaluation.value(easeOfGarment) - evaluation.value(ease);
-  if (request.design.basis !== 'both' || !choices.kept.chest || Number.isNaN(difference)) return null;
-  return { difference, u: referenceEaseUncertainty(request) };
 }

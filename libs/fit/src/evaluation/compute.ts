@@ -1,4 +1,3 @@
-import type { BodyProfile } from '#body';
 import type { FitRequest } from '../inputs/fit-request.ts';
 import { evaluateChoices, type Numbers } from './evaluate-choices.ts';
 import type { Evaluated } from './evaluated.ts';
@@ -27,7 +26,7 @@ export function compute(request: FitRequest): Computed {
 /** A squared drop that turns out to have no inset is computed again as a drop shoulder, with a drop shoulder's rules. */
 function computeAtSize(request: FitRequest, kappa: number): Computed {
   const { inputs, choices, wearer } = inputsAtSize(request, kappa);
-  const numbers = { values: inputs.values, uncertainty: uncertaintyOf(inputs, request.body), wearer };
+  const numbers = { values: inputs.values, uncertainty: uncertaintyOf(inputs, request), wearer };
   const evaluated = evaluateChoices(choices, numbers);
   const { construction } = evaluated.choices;
   if (construction !== request.design.construction)
@@ -47,13 +46,18 @@ export function inputsAtSize(request: FitRequest, kappa: number) {
 }
 
 /** The inputs' uncertainties by their places, with the covariance of those that were estimated together. */
-function uncertaintyOf({ known }: Inputs, body: BodyProfile | null): InputUncertainty {
-  const covariance = body?.covariance ?? null;
+function uncertaintyOf({ known }: Inputs, { body, garment }: FitRequest): InputUncertainty {
+  const { names = [], matrix = [] } = body?.covariance ?? {};
+  const easeRow = names.map((name) => garment?.ease.covariances[name] ?? 0);
   return {
     u: known.map((input) => input?.u ?? 0),
-    row: known.map((input) =>
-      input && covariance && input.u !== 0 && input.body !== null ? covariance.names.indexOf(input.body) : -1,
-    ),
-    covariance: covariance?.matrix ?? [],
+    row: known.map((input) => {
+      if (!input || input.u === 0) return -1;
+      if (input.name === 'garmentEase') return names.length;
+      return input.body === null ? -1 : names.indexOf(input.body);
+    }),
+    covariance: garment
+      ? [...matrix.map((row, i) => [...row, easeRow[i]!]), [...easeRow, garment.ease.u ** 2]]
+      : matrix,
   };
 }

@@ -28,7 +28,7 @@ export function hasInset({ model, evaluation }: Evaluated, { sized }: Wearer): b
 
 /**
  * Evaluates a garment, and again where the numbers change a choice: whether the body comes down to the hip, whether it fits
- * closely, whether a squared drop has an inset at all (else it is a drop shoulder), and how its neck opens.
+ * closely, whether it tapers, whether a squared drop has an inset at all (else it is a drop shoulder), and how its neck opens.
  */
 export function evaluateChoices(requested: Choices, numbers: Numbers): Evaluated {
   const { values, wearer } = numbers;
@@ -38,10 +38,17 @@ export function evaluateChoices(requested: Choices, numbers: Numbers): Evaluated
   const closeFitting = first.evaluation.value(garment.girths.ease) < wearer.sized['close-ease'];
   const stays = hipReached === requested.hipReached && closeFitting === requested.closeFitting;
   const second = stays ? first : evaluated({ ...requested, hipReached, closeFitting }, numbers);
-  const third = hasInset(second, wearer)
-    ? second
-    : evaluated({ ...second.choices, construction: 'drop-shoulder' }, numbers);
-  return resolveOpening(third, (choices) => evaluated(choices, numbers));
+  const third = tapersByItself(second) ? evaluated({ ...second.choices, hem: 'tapered' }, numbers) : second;
+  const fourth = hasInset(third, wearer)
+    ? third
+    : evaluated({ ...third.choices, construction: 'drop-shoulder' }, numbers);
+  return resolveOpening(fourth, (choices) => evaluated(choices, numbers));
+}
+
+/** Whether a hem of which nothing was said tapers: the hip asks for more than the chest that is kept, which stays the garment's. */
+function tapersByItself(garment: Evaluated): boolean {
+  const { hemIsFree, kept, made } = garment.choices;
+  return hemIsFree && kept.chest && !made.back && !made.front && hipGoverns(garment);
 }
 
 /** Whether a straight hem is as wide as the hip, and with it the whole body, because the hip asks for more than the chest. */

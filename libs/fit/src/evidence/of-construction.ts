@@ -1,5 +1,5 @@
 import type { Construction, GarmentDimension } from '#garment';
-import type { SweaterNumbers } from './numbers.ts';
+import type { Rules } from '../design/rules.ts';
 import type { Sweater } from './sweater.ts';
 
 /** How far the sleeve's seam lies from the centre of the back: a length, and so many of the across back and of the ease. mm */
@@ -16,7 +16,7 @@ interface OfConstruction {
   /** Its armhole is read from the first of these that was measured, and is so much deeper than a set-in's; null where its depth tells nothing. */
   readonly armhole: {
     readonly from: readonly GarmentDimension[];
-    readonly deeper: (numbers: SweaterNumbers) => number;
+    readonly deeper: (sized: Rules) => number;
   } | null;
   /** Its sleeve top is as wide as the upper arm asks. */
   readonly upperArm: boolean;
@@ -43,13 +43,13 @@ const part = (share: number, of: number | null): number | null => (of === null ?
 export const OF_CONSTRUCTION: Readonly<Record<Construction, OfConstruction>> = {
   'drop-shoulder': {
     crossBack: false,
-    armhole: { from: ['armhole-depth', 'sleeve-top-width'], deeper: ({ deeper }) => deeper.drop },
+    armhole: { from: ['armhole-depth', 'sleeve-top-width'], deeper: (sized) => sized['drop-shoulder-deeper'] },
     upperArm: false,
     seam: (sweater) => at(part(1 / 2, panel(sweater))),
   },
   'squared-drop': {
     crossBack: false,
-    armhole: { from: ['armhole-depth', 'sleeve-top-width'], deeper: ({ deeper }) => deeper.squared },
+    armhole: { from: ['armhole-depth', 'sleeve-top-width'], deeper: (sized) => sized['squared-drop-deeper'] },
     upperArm: false,
     seam: (sweater) => {
       // Unmeasured, its inset is a quarter of panel less across back on each side: between the armholes lies half of both.

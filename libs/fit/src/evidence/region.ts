@@ -1,8 +1,6 @@
 import type { BentTerm } from '#body';
-import type { Sweater, SweaterRegion } from './sweater.ts';
-
-/** A region that wears close or roomy has so much less or more ease than the sweater, mm (assumed). */
-const MORE_OR_LESS = 40;
+import type { GarmentProfile, Region } from '#garment';
+import type { Rules } from '../design/rules.ts';
 
 /** Of a region that nothing is said of, the spread is so much wider (assumed). */
 const UNSAID = 1.5;
@@ -14,16 +12,21 @@ interface RegionEase {
   readonly spread: number;
 }
 
+/** Whether a region has less or more ease than the sweater, as it is said to wear. */
+export function regionShift({ wears }: Pick<GarmentProfile, 'wears'>, region: Region): -1 | 0 | 1 {
+  const how = wears[region];
+  return how === 'close' ? -1 : how === 'roomy' ? 1 : 0;
+}
+
 /** The term f of the sweater's ease E, where the region wears as said: f(E ∓ 40). */
 export function regionEase(
-  { wears }: Sweater,
-  region: SweaterRegion,
+  sweater: Pick<GarmentProfile, 'wears'>,
+  region: Region,
   term: number | BentTerm,
-  half: number,
+  sized: Rules,
 ): RegionEase {
-  const said = wears[region];
-  const shift = said === 'close' ? -MORE_OR_LESS * half : said === 'roomy' ? MORE_OR_LESS * half : 0;
-  const spread = said === undefined ? UNSAID : 1;
+  const shift = regionShift(sweater, region) * sized['region-ease'];
+  const spread = sweater.wears[region] === undefined ? UNSAID : 1;
   if (typeof term === 'number') return { term, added: term * shift, spread };
   // f(E + shift) bends where E + shift = at.
   return { term: { ...term, at: term.at - shift }, added: term.below * shift, spread };

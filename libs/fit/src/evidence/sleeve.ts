@@ -1,4 +1,5 @@
 import type { Observation } from '#body';
+import type { Rules } from '../design/rules.ts';
 import { OF_CONSTRUCTION } from './of-construction.ts';
 import { regionEase } from './region.ts';
 import type { Sweater } from './sweater.ts';
@@ -10,14 +11,14 @@ const TAU = 20;
  * What a long sleeve tells: with the way from the centre back to its seam it is nape to cuff. Null where that way is not known. Its u is the sleeve's own: that of
  * the width, which it shares with the chest, is small beside τ.
  */
-export function sleeveObservation(sweater: Sweater): ((ease: string) => Observation) | null {
+export function sleeveObservation(sweater: Sweater, sized: Rules): ((ease: string) => Observation) | null {
   const sleeve = sweater.values['sleeve-length'];
   const seam =
     sweater.sleeveFrom === 'centre-back'
       ? { length: 0, acrossBack: 0, ease: 0 }
       : OF_CONSTRUCTION[sweater.construction].seam(sweater);
-  if (sleeve === undefined || seam === null || !sweater.longSleeve) return null;
-  const { spread } = regionEase(sweater, 'sleeve', 0, 1);
+  if (sleeve === undefined || seam === null || sweater.sleeve !== 'long') return null;
+  const { spread } = regionEase(sweater, 'sleeve', 0, sized);
   return (ease) => ({
     id: 'sleeve-length',
     source: sweater.name,
@@ -30,5 +31,6 @@ export function sleeveObservation(sweater: Sweater): ((ease: string) => Observat
     observed: seam.length + sleeve.value,
     tau: spread * TAU,
     u: sleeve.u,
+    ...(sleeve.confirmed && { confirmed: true }),
   });
 }

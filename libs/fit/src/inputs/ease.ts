@@ -23,15 +23,18 @@ export function easeBands(sized: Rules): readonly EaseBand[] {
   return BAND_RULES.map(({ category, from, to }) => ({ category, from: sized[from], to: sized[to] }));
 }
 
+/** An ease that does not follow a garment's. */
+type ChosenEase = Exclude<EaseChoice, { as: 'garment' }>;
+
 /** The chosen ease E, mm. */
-export function chosenEase(choice: EaseChoice, bands: readonly EaseBand[]): number {
+export function chosenEase(choice: ChosenEase, bands: readonly EaseBand[]): number {
   if ('mm' in choice) return choice.mm;
   const band = bands.find((each) => each.category === choice.category)!;
   return band.from + choice.place * (band.to - band.from);
 }
 
 /** Where the number of the chosen ease is from. */
-export function easeSource(choice: EaseChoice): Source {
+export function easeSource(choice: ChosenEase): Source {
   if ('mm' in choice) return { code: 'chosen', params: NONE };
   return { code: 'rule', params: { rule: `ease-${choice.category}-from` } };
 }

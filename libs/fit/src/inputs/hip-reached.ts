@@ -30,7 +30,10 @@ type Asked = Pick<Choices, 'length' | 'kept' | 'rules'>;
 /** Whether the length that is asked for comes down to the hip; a man's named one does from regular on. */
 export function askedToHip({ length, kept, rules }: Asked, values: InputValues, { figure, sized }: Wearer): boolean {
   if (length === 'custom') return reaches(values[AT.customLength]!, values, rules, sized);
-  if (kept.length) return reaches(values[AT.refShoulderToHem]! - values[AT.refBackNeck]!, values, rules, sized);
+  if (kept.length) {
+    const backNeck = kept.fromBackNeck ? values[AT.refBackNeck]! : rules['crew-back-share'] * values[AT.neckBase]!;
+    return reaches(values[AT.refShoulderToHem]! - backNeck, values, rules, sized);
+  }
   return figure === 'man' ? length !== 'cropped' : values[AT.lengthOffset]! >= sized['hip-reached'];
 }
 

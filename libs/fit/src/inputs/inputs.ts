@@ -1,8 +1,10 @@
 import type { BodyDimension, BodyProfile } from '#body';
-import type { GarmentDimension, GarmentProfile } from '#garment';
+import type { GarmentDimension } from '#garment';
 
 import { chosenEase, easeBands, easeSource } from './ease.ts';
+import type { WornGarment } from '../evidence/resolve-wearer.ts';
 import type { FitRequest } from './fit-request.ts';
+import { armholeFrom } from './kept-from-garment.ts';
 import { NONE } from '../messages/none.ts';
 import type { Source } from '../messages/source-codes.ts';
 import type { InputCodes, InputTerm } from '../messages/term-codes.ts';
@@ -57,7 +59,6 @@ const GARMENT_INPUTS: readonly (readonly [InputName, GarmentDimension])[] = [
   ['refFrontNeck', 'front-neck-depth'],
   ['refNeckWidth', 'neck-width'],
   ['refCrossBack', 'cross-back-width'],
-  ['refArmhole', 'armhole-depth'],
   ['refSleeveTop', 'sleeve-top-width'],
   ['refSleeve', 'sleeve-length'],
   ['refCuff', 'cuff-width'],
@@ -86,6 +87,11 @@ const plain = (code: PlainCode): InputTerm => ({ code, params: NONE }) as InputT
 const CHOSEN: Source = { code: 'chosen', params: NONE };
 const GIVEN: Source = { code: 'given', params: NONE };
 const MADE: Source = { code: 'made-piece', params: NONE };
+const ESTIMATED: Source = { code: 'model', params: NONE };
+const ASSUMED: Source = { code: 'assumed', params: NONE };
+
+/** Standard uncertainty of a garment's back neck depth that was not measured, mm (assumed). */
+const BACK_NECK_U = 8;
 const ofRule = (rule: RuleName): Source => ({ code: 'rule', params: { rule } });
 
 function addBody(filling: Filling, body: BodyProfile): void {
@@ -128,13 +134,17 @@ function addStiff(filling: Filling, request: FitRequest, sized: Rules): void {
   }
 }
 
-function addGarment(filling: Filling, garment: GarmentProfile): void {
-  for (const [name, dimension] of GARMENT_INPUTS) {
+function addGarment(filling: Filling, garment: WornGarment): void {
+  const add = (name: InputName, dimension: GarmentDimension): void => {
     const known = garment.values[dimension];
-    if (!known) continue;
+    if (!known) return;
     const from: Source = { code: 'measured', params: { how: known.how } };
     filling.add(name, known.value, { code: 'garment-measure', params: { dimension } }, from, known.u);
-  }
+  };
+  for (const [name, dimension] of GARMENT_INPUTS) add(name, dimension);
+  const armhole = armholeFrom(garment);
+  if (armhole !== null) add('refArmhole', armhole);
+  filling.add('refBackNeckOff', 0, plain('garment-back-neck'), ASSUMED, BACK_NECK_U);
   filling.add('refThickness', garment.thicknessMm, plain('garment-fabric'), GIVEN, garment.thicknessU);
   const layer = garment.layer;
   filling.add('refLayer', layer?.thicknessMm ?? 0, plain('garment-layer'), GIVEN, layer?.u ?? 0);
@@ -147,6 +157,7 @@ function addRuled(filling: Filling, request: FitRequest, sized: Rules): void {
     filling.add(input, sized[rule], term, ofRule(rule));
   add('ordinaryThickness', 'ordinary-thickness', plain('ordinary-fabric'));
   add('hipEaseMost', 'hip-ease-most', plain('hip-ease'));
+  add('regionEase', 'region-ease', plain('region-ease'));
   add('wristRoom', 'wrist-room', plain('wrist-room'));
   add('armholeRoom', 'armhole-room', plain('armhole-room'));
   if (request.body?.figure === 'man') add('hipBelowWaist', 'hip-below-waist-man', plain('hip-below-waist'));
@@ -174,7 +185,7 @@ function addRuled(filling: Filling, request: FitRequest, sized: Rules): void {
   add('ribDepth', 'rib-depth', plain('rib-depth'));
   filling.set('neckWidening', sized['neck-widened-more']);
   add('crewRoom', 'crew-neck-room', { code: 'neck-room', params: { scoop: false } });
-  if (design.length !== 'custom') {
+  if (design.length !== 'custom' && design.length !== 'as-garment') {
     const whose = request.body?.figure === 'man' ? 'man' : kappaFigure(request.body) ? 'child' : 'woman';
     add('lengthOffset', `length-${whose}-${design.length}`, {
       code: 'named-length',
@@ -212,14 +223,13 @@ function addChosen(filling: Filling, request: FitRequest, sized: Rules): void {
   filling.add('thickness', fabric.thicknessMm, plain('fabric'), fabric.source, fabric.thicknessU);
   filling.add('layer', layer?.thicknessMm ?? 0, plain('layer'), GIVEN, layer?.u ?? 0);
 
-  const category = 'category' in design.ease ? design.ease.category : null;
-  filling.add(
-    'chosenEase',
-    chosenEase(design.ease, easeBands(sized)),
-    { code: 'ease', params: { category } },
-    easeSource(design.ease),
-  );
-  filling.add('easeChange', design.easeChangeMm, plain('ease-change'), CHOSEN);
+  const { ease } = design;
+  if ('as' in ease) filling.add('easeChange', ease.changeMm, plain('ease-change'), CHOSEN);
+  else {
+    const category = 'category' in ease ? ease.category : null;
+    const chosen = chosenEase(ease, easeBands(sized));
+    filling.add('chosenEase', chosen, { code: 'ease', params: { category } }, easeSource(ease));
+  }
   const orRule = (input: InputName, own: number | null, rule: RuleName, term: InputTerm): void =>
     filling.add(input, own ?? sized[rule], term, own === null ? ofRule(rule) : CHOSEN);
   orRule('frontBand', design.frontBandMm, 'front-band-width', plain('front-band'));
@@ -250,7 +260,11 @@ export function inputsOf(
     addSafety(filling, request.body);
   }
   addStiff(filling, request, sized);
-  if (request.garment && request.design.basis !== 'body') addGarment(filling, request.garment);
+  if (request.garment) {
+    const { ease, title } = request.garment;
+    filling.add('garmentEase', ease.value, { code: 'garment-ease', params: { title } }, ESTIMATED, ease.u);
+    if (request.design.basis !== 'body') addGarment(filling, request.garment);
+  }
   addRuled(filling, request, sized);
   addChosen(filling, request, sized);
   for (const [name, made] of madeInputs) filling.add(name, made.value, made.term, MADE);

@@ -1,4 +1,4 @@
-import type { GarmentProfile } from '#garment';
+import type { GarmentDimension, GarmentProfile } from '#garment';
 import type { KeptFromGarment } from '../design/choices.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { Design } from '../design/design.ts';
@@ -11,6 +11,7 @@ const NOTHING: KeptFromGarment = {
   acrossBack: false,
   armhole: false,
   length: false,
+  fromBackNeck: false,
   napeToCuff: false,
   neckWidth: false,
   frontNeck: false,
@@ -24,17 +25,26 @@ export function keptFromGarment(garment: GarmentProfile | null, design: Design):
   const ref = CONSTRUCTIONS[garment.construction];
   const girthTops = ref.sleeveTopIs === 'girth' && CONSTRUCTIONS[design.construction].sleeveTopIs === 'girth';
   const fromBack = garment.sleeveFrom === 'centre-back' || ref.refSleeveNeeds.some((name) => has[name]);
+  const longSleeve = garment.sleeve === 'long';
+  const sameNeck = garment.neckline === null || garment.neckline === design.neckline;
   return {
     chest: Boolean(has['chest-width']),
     hem: Boolean(has['hem-width']),
     upperArm: Boolean(has['sleeve-top-width']) && girthTops,
-    wrist: Boolean(has['cuff-width']),
+    wrist: Boolean(has['cuff-width']) && longSleeve,
     acrossBack: Boolean(has['cross-back-width']) && ref.hasAcrossBack,
-    armhole: Boolean(has['armhole-depth']),
-    length: Boolean(has['shoulder-to-hem'] && has['back-neck-depth']) && design.length !== 'custom',
-    napeToCuff: Boolean(has['sleeve-length']) && fromBack,
-    neckWidth: Boolean(has['neck-width']),
-    frontNeck: Boolean(has['front-neck-depth']),
-    backNeck: Boolean(has['back-neck-depth']),
+    armhole: armholeFrom(garment) !== null,
+    length: design.length === 'as-garment',
+    fromBackNeck: Boolean(has['back-neck-depth']),
+    napeToCuff: Boolean(has['sleeve-length']) && fromBack && longSleeve,
+    neckWidth: Boolean(has['neck-width']) && sameNeck,
+    frontNeck: Boolean(has['front-neck-depth']) && sameNeck,
+    backNeck: Boolean(has['back-neck-depth']) && sameNeck,
   };
+}
+
+/** The measure of a garment that its armhole's depth is read from: a sleeve that is sewn to a straight edge is as wide as that is deep. */
+export function armholeFrom({ construction, values }: GarmentProfile): GarmentDimension | null {
+  if (values['armhole-depth']) return 'armhole-depth';
+  return CONSTRUCTIONS[construction].sleeveTopIs === 'seam' && values['sleeve-top-width'] ? 'sleeve-top-width' : null;
 }

@@ -1,9 +1,9 @@
 import type { GarmentProfile, Layer } from '#garment';
-import type { Choices, Made, Reach } from '../design/choices.ts';
+import type { Choices, Made, Reach, ShiftedRegion } from '../design/choices.ts';
 import { opensAtSeam } from '../constructions/opens-at-seam.ts';
 import type { OpeningPlace } from '../design/design.ts';
 import { openingAsked } from '../design/opening-asked.ts';
-import { fitError } from '../design/fit-errors.ts';
+import { regionShift } from '../evidence/region.ts';
 import type { FitRequest } from './fit-request.ts';
 import { askedToHip, type Wearer } from './hip-reached.ts';
 import { isStiff } from './inputs.ts';
@@ -14,14 +14,12 @@ import { AT, type InputValues } from '../model/inputs.ts';
 const baseGarment = ({ design, garment }: FitRequest): GarmentProfile | null =>
   design.basis === 'body' ? null : garment;
 
-/** Refuses a request that lacks what its basis needs. */
-function checkBasis({ design, garment, body }: FitRequest): void {
-  const { basis } = design;
-  if (basis !== 'body' && !garment) throw fitError('garment-missing', { basis }, '/garment');
-  if (basis === 'garment' && !garment?.values['chest-width'])
-    throw fitError('garment-chest-width-missing', {}, '/garment');
-  if (basis !== 'garment' && !body) throw fitError('body-missing', { basis }, '/body');
-}
+const SHIFTED: readonly ShiftedRegion[] = ['chest', 'hip', 'across-back', 'armhole', 'upper-arm', 'cuff'];
+
+const regionShiftsOf = (garment: GarmentProfile | null): Choices['regionShift'] =>
+  Object.fromEntries(
+    SHIFTED.map((region) => [region, garment === null ? 0 : regionShift(garment, region)]),
+  ) as Choices['regionShift'];
 
 const reachOf = (layer: Layer | null): Reach => ({
   arm: layer && layer.sleeves !== 'none' ? 1 : 0,
@@ -55,24 +53,25 @@ function placeAsked({ silhouette, construction, opening }: FitRequest['design'])
 /**
  * The choices that a request makes. Whether the body comes down to the hip and whether it fits closely are taken from what is asked
  * for, until the numbers are known.
- * @throws DomainError `garment-missing`, `garment-chest-width-missing`, `body-missing`
  */
 export function requestedChoices(request: FitRequest, made: Made, values: InputValues, wearer: Wearer): Choices {
-  checkBasis(request);
   const { design, fabric, rules } = request;
   const garment = baseGarment(request);
   const kept = keptFromGarment(garment, design);
-  const easeFromGarment = design.basis === 'garment';
+  const easeFromGarment = 'as' in design.ease;
+  const ease = easeFromGarment ? values[AT.garmentEase]! + values[AT.easeChange]! : values[AT.chosenEase]!;
   return {
     silhouette: design.silhouette,
     construction: design.construction,
     neckline: design.neckline,
-    hem: design.hem,
+    hem: design.hem ?? 'straight',
+    hemIsFree: design.hem === null,
     length: design.length,
     lengthFrom: lengthFrom(request),
     hipReached: askedToHip({ length: design.length, kept, rules }, values, wearer),
-    closeFitting: !easeFromGarment && values[AT.chosenEase]! < wearer.sized['close-ease'],
+    closeFitting: ease < wearer.sized['close-ease'],
     easeFromGarment,
+    regionShift: regionShiftsOf(garment),
     kept,
     made,
     craft: fabric.craft,

@@ -28,14 +28,28 @@ export interface NoteCodes {
       readonly taperedKeepsBoth: boolean;
     } | null;
   };
-  /** How much more ease than chosen the garment that fits has; `explained`: by the uncertainty of measuring. */
-  readonly 'garment-and-ease': { readonly moreMm: number; readonly uMm: number; readonly explained: boolean };
+  /** A measure of a garment that the tape contradicts, and how much more it is than expected; the garment by its name or its number. */
+  readonly 'garment-beside-tape': {
+    readonly garment: string;
+    readonly measure: GarmentDimension;
+    readonly moreMm: number;
+    readonly uMm: number;
+  };
+  /** How much more the second of two garments has, what is expected of both taken off. */
+  readonly 'garments-apart': {
+    readonly garments: readonly [string, string];
+    readonly measure: GarmentDimension;
+    readonly moreMm: number;
+    readonly uMm: number;
+  };
+  /** The ease that so many garments that she likes have. */
+  readonly 'ease-of-favourites': { readonly count: number; readonly meanMm: number; readonly sdMm: number };
   /** How far the fabric is stretched all the time, a share. */
   readonly 'worn-stretched': { readonly share: number };
   readonly 'garment-measure-waits': {
     readonly given: GarmentDimension;
     readonly lacking: GarmentDimension;
-    readonly kept: 'length' | 'nape-to-cuff';
+    readonly kept: 'nape-to-cuff';
   };
   readonly 'squared-as-drop': { readonly hardlyWider: boolean };
   /** How much larger each part of a neck became than its rule, percent. */

@@ -11,12 +11,18 @@ export interface InputCodes {
   readonly 'garment-measure': { readonly dimension: GarmentDimension };
   readonly 'garment-fabric': NoParams;
   readonly 'garment-layer': NoParams;
+  /** The ease that the garment that fits has on its wearer. */
+  readonly 'garment-ease': { readonly title: string };
+  /** What its back neck, which was not measured, is deeper than its wearer's. */
+  readonly 'garment-back-neck': NoParams;
   readonly fabric: NoParams;
   readonly 'ordinary-fabric': NoParams;
   readonly layer: NoParams;
   readonly ease: { readonly category: EaseCategory | null };
   readonly 'ease-change': NoParams;
   readonly 'hip-ease': NoParams;
+  /** What a region has less that wears close. */
+  readonly 'region-ease': NoParams;
   readonly 'wrist-room': NoParams;
   readonly 'armhole-room': NoParams;
   /** How much deeper than a set-in armhole a construction's is; the design's, or that of the garment that fits. */

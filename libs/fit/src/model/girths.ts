@@ -1,9 +1,10 @@
 import { atLeast, bySign, min, minus, plus, times, type Quantity } from '#measure';
 import type { Choices } from '../design/choices.ts';
 import { INPUTS } from './inputs.ts';
+import { moreEase } from './more-ease.ts';
 import { withSafety } from './safety.ts';
 
-const { chest, hip, upperArm, wrist, hand, refThickness, refLayer, easeChange } = INPUTS;
+const { chest, hip, upperArm, wrist, hand, refThickness, refLayer } = INPUTS;
 const { stiffChest, stiffHip, stiffUpperArm } = INPUTS;
 const { thickness: t, ordinaryThickness: t0, layer: s } = INPUTS;
 
@@ -11,7 +12,6 @@ const { thickness: t, ordinaryThickness: t0, layer: s } = INPUTS;
 export interface Girths {
   /** E: chosen, or that of the garment that fits with its change. */
   readonly ease: Quantity;
-  readonly easeOfGarment: Quantity;
   readonly chestFlat: Quantity;
   readonly hipFlat: Quantity;
   readonly armFlat: Quantity;
@@ -50,14 +50,14 @@ interface Region {
 const flat = (x: Quantity, e: Quantity, { layer, stiff }: Region): Quantity =>
   plus(x, e, times(2 * Math.PI * layer, s), times(4, minus(t, t0)), ...stiff);
 
-/** A girth kept from the garment that fits: `F = F_ref + 4(t − t_ref) + 2π(s − s_ref) + c·ΔE + σ`. */
-const keptFlat = (width: Quantity, c: number, { layer, stiff }: Region, refLayerReach: number): Quantity =>
+/** A girth kept from the garment that fits: `F = F_ref + 4(t − t_ref) + 2π(s − s_ref) + c(E − E_g) + σ`. */
+const keptFlat = (width: Quantity, moreEase: Quantity, { layer, stiff }: Region, refLayerReach: number): Quantity =>
   plus(
     times(2, width),
     times(4, minus(t, refThickness)),
     times(2 * Math.PI * layer, s),
     times(-2 * Math.PI * refLayerReach, refLayer),
-    times(c, easeChange),
+    moreEase,
     ...stiff,
   );
 
@@ -66,6 +66,9 @@ export const midOf = (F: Quantity): Quantity => minus(F, times(4 - Math.PI, t));
 
 /** The flat girth of a mid girth: `F = M + (4 − π)t`. */
 const flatOf = (M: Quantity): Quantity => plus(M, times(4 - Math.PI, t));
+
+/** What a kept hem goes round at least: `hip + 2πs + 4t`. */
+const roundHip = plus(hip, times(2 * Math.PI, s), times(4, t));
 
 /** What a cuff's piece is at least, so that it passes the hand with a margin: inside `r(1.12 hand)/(1 + usable rib)`. */
 const leastCuff = ({ rules, usable }: Choices): Quantity => {
@@ -80,8 +83,7 @@ const easeOf = (F: Quantity, thickness: Quantity, layer: Quantity): Quantity =>
 
 export function girths(choices: Choices): Girths {
   const { rules, kept, made, layer, refLayer: refReach } = choices;
-  const easeOfGarment = easeOf(times(2, INPUTS.refChestWidth), refThickness, refLayer);
-  const ease = choices.easeFromGarment ? plus(easeOfGarment, easeChange) : INPUTS.chosenEase;
+  const ease = choices.easeFromGarment ? plus(INPUTS.garmentEase, INPUTS.easeChange) : INPUTS.chosenEase;
 
   const hipEase = min(ease, INPUTS.hipEaseMost);
   const armEase = bySign(ease, rules['upper-arm-negative-ease'], rules['upper-arm-ease']);
@@ -92,13 +94,17 @@ export function girths(choices: Choices): Girths {
   });
   const [atChest, atHip] = [region(1, stiffChest), region(1, stiffHip)];
   const [atArm, atWrist] = [region(layer.arm, stiffUpperArm), region(layer.wrist)];
-  const chestFlat = kept.chest ? keptFlat(INPUTS.refChestWidth, 1, atChest, 1) : flat(chest, ease, atChest);
-  const hipFlat = kept.hem ? keptFlat(INPUTS.refHemWidth, 1, atHip, 1) : flat(hip, hipEase, atHip);
+  const chestFlat = kept.chest
+    ? keptFlat(INPUTS.refChestWidth, moreEase(choices, 'chest'), atChest, 1)
+    : flat(chest, ease, atChest);
+  const hipFlat = kept.hem
+    ? atLeast(keptFlat(INPUTS.refHemWidth, moreEase(choices, 'hip'), atHip, 1), roundHip)
+    : flat(hip, hipEase, atHip);
   const armFlat = kept.upperArm
-    ? keptFlat(INPUTS.refSleeveTop, rules['upper-arm-ease'], atArm, refReach.arm)
+    ? keptFlat(INPUTS.refSleeveTop, moreEase(choices, 'upper-arm', rules['upper-arm-ease']), atArm, refReach.arm)
     : flat(upperArm, armEase, atArm);
   const wristFlat = kept.wrist
-    ? keptFlat(INPUTS.refCuff, rules['wrist-ease'], atWrist, refReach.wrist)
+    ? keptFlat(INPUTS.refCuff, moreEase(choices, 'cuff', rules['wrist-ease']), atWrist, refReach.wrist)
     : flat(wrist, wristEase, atWrist);
   const cuffLeast = leastCuff(choices);
 
@@ -118,7 +124,6 @@ export function girths(choices: Choices): Girths {
   const easeInTable = minus(easeOf(flatInSheet, t, s), ...atChest.stiff);
   return {
     ease,
-    easeOfGarment,
     chestFlat,
     hipFlat,
     armFlat,

@@ -31,6 +31,10 @@ const MEASURED = [
   'refCuff',
   'refThickness',
   'refLayer',
+  // E_g, the ease that it has on its wearer.
+  'garmentEase',
+  // What its back neck differs from that of its wearer, where it was not measured.
+  'refBackNeckOff',
   // What a fabric that hardly gives takes off the room of each girth.
   'stiffChest',
   'stiffHip',
@@ -44,6 +48,8 @@ const MEASURED = [
 const RULED = [
   'ordinaryThickness',
   'hipEaseMost',
+  // How much less ease a region has that wears close.
+  'regionEase',
   'wristRoom',
   'armholeRoom',
   'hipBelowWaist',

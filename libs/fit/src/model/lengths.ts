@@ -2,8 +2,9 @@ import { minus, plus, times, type Quantity } from '#measure';
 import type { Choices } from '../design/choices.ts';
 import type { Girths } from './girths.ts';
 import { INPUTS } from './inputs.ts';
+import { moreEase } from './more-ease.ts';
 
-const { thickness: t, ordinaryThickness: t0, refThickness, layer: s, refLayer, easeChange } = INPUTS;
+const { thickness: t, ordinaryThickness: t0, refThickness, layer: s, refLayer } = INPUTS;
 
 /** mm */
 export interface Lengths {
@@ -28,7 +29,8 @@ export function lengths(choices: Choices, { ease }: Girths, refNapeToCuff: Quant
  * `A₀ = scye depth + room + c·E + (π/2)(t − t₀) + πs`; the last two keep the armhole's inner perimeter. A garment's armhole
  * gives it less its own construction's constant.
  */
-function armholeBase({ kept, rules, layer, refLayer: refReach }: Choices, ease: Quantity): Quantity {
+function armholeBase(choices: Choices, ease: Quantity): Quantity {
+  const { kept, rules, layer, refLayer: refReach } = choices;
   const c = rules['armhole-ease'];
   const quarter = Math.PI / 2;
   if (!kept.armhole)
@@ -41,15 +43,16 @@ function armholeBase({ kept, rules, layer, refLayer: refReach }: Choices, ease: 
     );
   return plus(
     minus(INPUTS.refArmhole, INPUTS.refDeeper),
-    times(c, easeChange),
+    moreEase(choices, 'armhole', c),
     times(quarter, minus(t, refThickness)),
     minus(times(Math.PI * layer.arm, s), times(Math.PI * refReach.arm, refLayer)),
   );
 }
 
-function askedLength({ length, kept, lengthFrom }: Choices): Quantity {
+function askedLength(choices: Choices): Quantity {
+  const { length, kept, lengthFrom } = choices;
   if (length === 'custom') return plus(INPUTS.customLength);
-  if (kept.length) return minus(INPUTS.refShoulderToHem, INPUTS.refBackNeck);
+  if (kept.length) return minus(INPUTS.refShoulderToHem, refBackNeck(choices));
   switch (lengthFrom) {
     case 'hip':
       return plus(INPUTS.backHip, INPUTS.lengthOffset);
@@ -59,3 +62,9 @@ function askedLength({ length, kept, lengthFrom }: Choices): Quantity {
       return plus(INPUTS.backWaist, INPUTS.lengthOffset);
   }
 }
+
+/** Back neck depth of the garment that fits; where it was not measured, about that of a crew on its wearer. */
+export const refBackNeck = ({ kept, rules }: Pick<Choices, 'kept' | 'rules'>): Quantity =>
+  kept.fromBackNeck
+    ? INPUTS.refBackNeck
+    : plus(times(rules['crew-back-share'], INPUTS.neckBase), INPUTS.refBackNeckOff);

@@ -70,6 +70,7 @@ function changedChoices(change: Change, choices: Choices): Choices {
   return {
     ...choices,
     hem: hem ?? choices.hem,
+    hemIsFree: choices.hemIsFree && hem === undefined,
     length: length ?? choices.length,
     // How the neck opens is found again for what it becomes.
     ...openingAsked(opening ?? asked, opening === undefined && ownLength),

@@ -1,0 +1,123 @@
+import {
+  resolveBody,
+  resolveWithEvidence,
+  type Body,
+  type BodyDimension,
+  type BodyModel,
+  type BodyProfile,
+  type Comparison,
+  type Contradiction,
+} from '#body';
+import type { GarmentProfile } from '#garment';
+import { BODY_MEASURES } from '../inputs/inputs.ts';
+import { kappaOf, rulesAtSize } from '../design/scale.ts';
+import type { Rules } from '../design/rules.ts';
+import { easePrior } from './ease-prior.ts';
+import type { Sweater, WearerSoFar } from './sweater.ts';
+import { sweaterEvidence } from './sweater-evidence.ts';
+
+/** E_g, the ease of a garment that fits in the terms of the table, with its covariances with the body. mm, mm² */
+export interface GarmentEase {
+  readonly value: number;
+  readonly u: number;
+  readonly covariances: Readonly<Partial<Record<BodyDimension, number>>>;
+}
+
+/** A garment that fits, and the ease that it has on its wearer. */
+export interface WornGarment extends GarmentProfile {
+  readonly ease: GarmentEase;
+}
+
+/** A wearer by all that is known of her. */
+export interface ResolvedWearer {
+  readonly body: BodyProfile;
+  /** In the order in which they were given. */
+  readonly garments: readonly WornGarment[];
+  /** Each measure of a garment beside what the rest leads to expect. */
+  readonly comparisons: readonly Comparison[];
+  /** What has to be asked. */
+  readonly contradictions: readonly Contradiction[];
+}
+
+/** `estimate` false: what was not measured stays unknown. */
+export type WearerBody = Body & { readonly estimate: boolean };
+
+const NOBODY: WearerBody = { figure: 'unsaid', ageYears: null, measures: [], estimate: true };
+
+/**
+ * One body from all that is known: tape, size, age, and the garments that fit. Without a model an adult's garments tell nothing but their ease, beside a chest that was
+ * measured.
+ * @throws DomainError as `resolveBody` does
+ */
+export function resolveWearer(
+  given: WearerBody | null,
+  garments: readonly GarmentProfile[],
+  rules: Rules,
+  model: BodyModel | null,
+): ResolvedWearer {
+  const body = given ?? NOBODY;
+  const { estimate } = body;
+  const alone = resolveBody(body, { estimate, wanted: BODY_MEASURES, ...(model && { estimator: model }) });
+  if (garments.length === 0) return { body: alone, garments: [], comparisons: [], contradictions: [] };
+  const wearer = soFar(alone, garments, rules);
+  const sweaters = garments.map((garment, place): Sweater => ({ ...garment, name: nameOf(garment, place, garments) }));
+  if (model === null) {
+    const worn = sweaters.map((sweater) => ({ ...sweater, ease: easeByChest(sweater, alone, wearer.sized) }));
+    return { body: alone, garments: worn, comparisons: [], contradictions: [] };
+  }
+  const evidence = sweaters.map((sweater) => sweaterEvidence(sweater, wearer));
+  const { profile, joint, ...compared } = resolveWithEvidence(
+    body,
+    {
+      hidden: evidence.map(({ ease }) => ease),
+      observations: evidence.flatMap(({ observations }) => observations),
+    },
+    model,
+  );
+  const easeOf = (name: string): GarmentEase => {
+    const row = joint.matrix[joint.names.indexOf(name)]!;
+    const covariances = Object.fromEntries(joint.names.map((other, place) => [other, row[place]!]));
+    return { ...joint.values[name]!, covariances };
+  };
+  const worn = sweaters.map((sweater) => ({ ...sweater, ease: easeOf(sweater.name) }));
+  return { body: estimate ? profile : measuredAlone(profile, alone), garments: worn, ...compared };
+}
+
+/** What it is called, or its number among them. */
+function nameOf({ title }: GarmentProfile, place: number, all: readonly GarmentProfile[]): string {
+  const unique = title !== '' && all.filter((other) => other.title === title).length === 1;
+  return unique ? title : String(place + 1);
+}
+
+/** The wearer without her sweaters; a child of whom nothing else is known is as large as its first sweater lets expect. */
+function soFar(body: BodyProfile, garments: readonly GarmentProfile[], rules: Rules): WearerSoFar {
+  const known = kappaOf(body, rules);
+  const width = garments.map(({ values }) => values['chest-width']?.value).find((value) => value !== undefined);
+  const bySweater = width === undefined ? 1 : (2 * width - rules['sweater-ease']) / rules['adult-chest'];
+  const kappa = Number.isNaN(known) ? Math.min(1, Math.max(bySweater, 0.3)) : known;
+  return {
+    sized: rulesAtSize(rules, kappa),
+    backWaist: body.values['back-waist-length']?.value ?? null,
+    neckBase: body.values['neck-base-girth']?.value ?? null,
+  };
+}
+
+/** The ease that a chest which is known leaves, else what sweaters that fit have. */
+function easeByChest(sweater: Sweater, { values }: BodyProfile, sized: Rules): GarmentEase {
+  const { mean, sd } = easePrior(sweater, sized);
+  const [width, chest] = [sweater.values['chest-width'], values['chest-girth']];
+  if (width === undefined || chest === undefined) return { value: mean, u: sd, covariances: {} };
+  const layer = 2 * Math.PI * (sweater.layer?.thicknessMm ?? 0);
+  const thicker = 4 * (sweater.thicknessMm - sized['ordinary-thickness']);
+  return {
+    value: 2 * width.value - chest.value - layer - thicker,
+    u: Math.hypot(2 * width.u, chest.u),
+    covariances: { 'chest-girth': -(chest.u ** 2) },
+  };
+}
+
+/** A body whose other measures are not to be estimated. */
+function measuredAlone(profile: BodyProfile, { values, missing }: BodyProfile): BodyProfile {
+  const measured = Object.keys(values) as BodyDimension[];
+  return { ...profile, values: Object.fromEntries(measured.map((name) => [name, profile.values[name]!])), missing };
+}

@@ -1,0 +1,2 @@
+export const NECKLINES = ['crew', 'v', 'boat', 'scoop'] as const;
+export type Neckline = (typeof NECKLINES)[number];

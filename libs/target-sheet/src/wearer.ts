@@ -1,0 +1,15 @@
+import type { BodyModel } from '#body';
+import { resolveWearer, rulesWith, type ResolvedWearer } from '#fit';
+import { resolveGarment } from '#garment';
+import { atPointer } from './at-pointer.ts';
+import type { SheetInput } from './sheet-input.ts';
+
+/**
+ * The wearer of an input, by her body and the garments that fit her. Without a model an adult's other measures come from the published tables.
+ * @throws DomainError of the body, a garment or the rules, with a JSON Pointer into the input
+ */
+export function wearerOf({ body, garments, rules }: SheetInput, model: BodyModel | null): ResolvedWearer {
+  const profiles = garments.map((garment, place) => atPointer(`/garments/${place}`, () => resolveGarment(garment)));
+  const sized = atPointer('/rules', () => rulesWith(rules));
+  return atPointer('/body', () => resolveWearer(body, profiles, sized, model));
+}
