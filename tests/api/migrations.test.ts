@@ -36,6 +36,7 @@ const ROWS: Readonly<Record<string, readonly string[]>> = {
      VALUES ('write-1', '${THE_MAKER}', 'key-1', '', '${TIME}', 'body-1', '')`,
   ],
   SheetsWithOpenings1764000400000: [],
+  SeveralGarments1764000500000: [],
 };
 
 /** A kept sheet of before necks opened, in short. */
