@@ -33,6 +33,6 @@ export {
   type WearerBody,
   type WornGarment,
 } from './evidence/resolve-wearer.ts';
-export { easeOfGarments } from './evidence/ease-of-garments.ts';
+export { easeOfGarments } from './inputs/ease-of-garments.ts';
 export { evidenceNotes } from './evidence/evidence-notes.ts';
 export { decideDesign } from './inputs/decide-design.ts';

@@ -1,8 +1,8 @@
 import { kappaOf, rulesAtSize } from '../design/scale.ts';
 import type { Rules } from '../design/rules.ts';
-import { easeBands, easeLies } from '../inputs/ease.ts';
+import { easeBands, easeLies } from './ease.ts';
 import type { EasePlace } from '../messages/ease-codes.ts';
-import type { ResolvedWearer } from './resolve-wearer.ts';
+import type { ResolvedWearer } from '../evidence/resolve-wearer.ts';
 
 /** The ease that a garment that fits has on its wearer, in the terms of the table, and where it lies among the bands. mm */
 interface EaseOfGarment {
