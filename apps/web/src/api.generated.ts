@@ -904,11 +904,7 @@ export interface components {
             /** @description Every wrong field. */
             errors?: components["schemas"]["FieldErrorDto"][];
         };
-        EaseDto: {
-            /** @enum {string|null} */
-            category?: "very-close" | "close" | "classic" | "loose" | "oversized" | null;
-            /** @description 0 the closer end of the category, 1 its looser. Default: 0.5. */
-            place?: number | null;
+        GirthDifferenceDto: {
             /** @description A number in `unit`. */
             value?: number | null;
             /**
@@ -922,7 +918,15 @@ export interface components {
              */
             text?: string | null;
         };
-        GirthDifferenceDto: {
+        EaseDto: {
+            /** @enum {string|null} */
+            as?: "garment" | "favourites" | null;
+            /** @description Of `garment`: how much more; default 0. */
+            change?: components["schemas"]["GirthDifferenceDto"] | null;
+            /** @enum {string|null} */
+            category?: "very-close" | "close" | "classic" | "loose" | "oversized" | null;
+            /** @description 0 the closer end of the category, 1 its looser. Default: 0.5. */
+            place?: number | null;
             /** @description A number in `unit`. */
             value?: number | null;
             /**
@@ -985,24 +989,25 @@ export interface components {
             silhouette: "pullover" | "cardigan" | "vest";
             /** @enum {string} */
             construction: "drop-shoulder" | "squared-drop" | "set-in" | "raglan";
-            /** @enum {string} */
-            length: "cropped" | "regular" | "long" | "custom";
+            /**
+             * @description Default: that of the garment that is the basis, where it was measured, else regular.
+             * @enum {string|null}
+             */
+            length?: "cropped" | "regular" | "long" | "custom" | "as-garment" | null;
             /** @enum {string} */
             neckline: "crew" | "v" | "boat" | "scoop";
             /**
-             * @description Where the targets come from. Default: body.
+             * @description Where the targets come from; default: `both` where a garment with a chest width fits, else `body`.
              * @enum {string|null}
              */
             basis?: "body" | "garment" | "both" | null;
             /**
-             * @description Default: straight.
+             * @description Default: straight; tapered where the hip asks for more than the chest of the garment that is kept.
              * @enum {string|null}
              */
             hem?: "straight" | "tapered" | null;
-            /** @description Default: classic, in its middle. */
+            /** @description Default: that of the garment that is the basis, else classic in its middle. */
             ease?: components["schemas"]["EaseDto"] | null;
-            /** @description To the garment that fits; default 0, "like this one". */
-            easeChange?: components["schemas"]["GirthDifferenceDto"] | null;
             /** @description What will be worn beneath, beyond a shirt. */
             layer?: components["schemas"]["LayerDto"] | null;
             /** @description Centre-back length of a custom length: finished back neck edge to hem. */
@@ -1057,6 +1062,12 @@ export interface components {
             "ease-oversized-from"?: number | null;
             /** @description Looser end of the oversized ease band. In mm. Default: 250. */
             "ease-oversized-to"?: number | null;
+            /** @description Ease of a sweater that fits, where it is not said how closely. In mm. Default: 75. */
+            "sweater-ease"?: number | null;
+            /** @description How far that ease varies from sweater to sweater, as a standard deviation. In mm. Default: 60. */
+            "sweater-ease-spread"?: number | null;
+            /** @description How much less ease a region has that wears close, and more where it wears roomy. In mm. Default: 40. */
+            "region-ease"?: number | null;
             /** @description Ease at the hip: the chosen ease, at most this. In mm. Default: 25. */
             "hip-ease-most"?: number | null;
             /** @description Share of the chosen ease at the upper arm. Default: 0.5. */
@@ -1232,6 +1243,126 @@ export interface components {
             /** @description A child’s constants shrink in proportion to the chest below this. In mm. Default: 920. */
             "adult-chest"?: number | null;
         };
+        GarmentMeasureDto: {
+            /**
+             * @example chest-width
+             * @enum {string}
+             */
+            name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
+            /** @description A number in `unit`. */
+            value?: number | null;
+            /**
+             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
+             * @enum {string|null}
+             */
+            unit?: "mm" | "cm" | "[in_i]" | "in" | null;
+            /**
+             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
+             * @example 17 1/2 in
+             */
+            text?: string | null;
+            /** @description Standard uncertainty, in the same unit, where it is known. */
+            u?: number | null;
+            /**
+             * @description By whom or whence: sets its uncertainty where none is given. Default: home.
+             * @enum {string|null}
+             */
+            how?: "trained" | "home" | "estimated" | "table" | null;
+            /**
+             * @description A day, or a time with its offset (RFC 3339).
+             * @example 2026-01-31
+             */
+            takenAt?: string | null;
+            /**
+             * @description Of `sleeve-length` alone: where it was measured from. Default: seam.
+             * @enum {string|null}
+             */
+            from?: "seam" | "centre-back" | null;
+            /** @description Whether it was measured again and is right: then nothing is asked about it, and it counts in full. Default: false. */
+            confirmed?: boolean | null;
+        };
+        WearsDto: {
+            /** @enum {string|null} */
+            chest?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            hip?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            "across-back"?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            armhole?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            "upper-arm"?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            sleeve?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            cuff?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            neck?: "close" | "right" | "roomy" | null;
+            /** @enum {string|null} */
+            length?: "close" | "right" | "roomy" | null;
+        };
+        GarmentDto: {
+            /**
+             * @description What the maker calls it.
+             * @example The blue one
+             */
+            title?: string | null;
+            /** @enum {string} */
+            construction: "drop-shoulder" | "squared-drop" | "set-in" | "raglan";
+            measures: components["schemas"]["GarmentMeasureDto"][];
+            /** @description Of one layer of its fabric: four layers under a small book, divided by four. */
+            thickness: components["schemas"]["ThicknessDto"];
+            /** @description What she wears beneath it when it fits. */
+            layer?: components["schemas"]["LayerDto"] | null;
+            /** @description Whether it is stretched when worn. Default: false. */
+            wornStretched?: boolean | null;
+            /**
+             * @description How closely it fits.
+             * @enum {string|null}
+             */
+            fits?: "very-close" | "close" | "classic" | "loose" | "oversized" | null;
+            /** @enum {string|null} */
+            neckline?: "crew" | "v" | "boat" | "scoop" | null;
+            /**
+             * @description How long its sleeves are. Default: long.
+             * @enum {string|null}
+             */
+            sleeve?: "long" | "three-quarter" | "elbow" | "short" | "cap" | null;
+            /** @description How it wears, where she can say so. */
+            wears?: components["schemas"]["WearsDto"] | null;
+        };
+        SheetGarmentDto: {
+            /**
+             * @description What the maker calls it.
+             * @example The blue one
+             */
+            title?: string | null;
+            /** @enum {string} */
+            construction: "drop-shoulder" | "squared-drop" | "set-in" | "raglan";
+            measures: components["schemas"]["GarmentMeasureDto"][];
+            /** @description Of one layer of its fabric: four layers under a small book, divided by four. */
+            thickness: components["schemas"]["ThicknessDto"];
+            /** @description What she wears beneath it when it fits. */
+            layer?: components["schemas"]["LayerDto"] | null;
+            /** @description Whether it is stretched when worn. Default: false. */
+            wornStretched?: boolean | null;
+            /**
+             * @description How closely it fits.
+             * @enum {string|null}
+             */
+            fits?: "very-close" | "close" | "classic" | "loose" | "oversized" | null;
+            /** @enum {string|null} */
+            neckline?: "crew" | "v" | "boat" | "scoop" | null;
+            /**
+             * @description How long its sleeves are. Default: long.
+             * @enum {string|null}
+             */
+            sleeve?: "long" | "three-quarter" | "elbow" | "short" | "cap" | null;
+            /** @description How it wears, where she can say so. */
+            wears?: components["schemas"]["WearsDto"] | null;
+            /** @description Whether the design is based on this one; of one at most. Default: the first with a chest width, else the first. Default: false. */
+            basis?: boolean | null;
+        };
         BodyMeasureDto: {
             /**
              * @description ISO 8559-1’s term where it has one.
@@ -1280,72 +1411,6 @@ export interface components {
             /** @description Whether what was not measured may be estimated. Default: true. */
             estimate?: boolean | null;
             measures: components["schemas"]["BodyMeasureDto"][];
-        };
-        GarmentMeasureDto: {
-            /**
-             * @example chest-width
-             * @enum {string}
-             */
-            name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
-            /** @description A number in `unit`. */
-            value?: number | null;
-            /**
-             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
-             * @enum {string|null}
-             */
-            unit?: "mm" | "cm" | "[in_i]" | "in" | null;
-            /**
-             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
-             * @example 17 1/2 in
-             */
-            text?: string | null;
-            /** @description Standard uncertainty, in the same unit, where it is known. */
-            u?: number | null;
-            /**
-             * @description By whom or whence: sets its uncertainty where none is given. Default: home.
-             * @enum {string|null}
-             */
-            how?: "trained" | "home" | "estimated" | "table" | null;
-            /**
-             * @description A day, or a time with its offset (RFC 3339).
-             * @example 2026-01-31
-             */
-            takenAt?: string | null;
-            /**
-             * @description Of `sleeve-length` alone: where it was measured from. Default: seam.
-             * @enum {string|null}
-             */
-            from?: "seam" | "centre-back" | null;
-        };
-        WearsDto: {
-            /** @enum {string|null} */
-            chest?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            hip?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            "upper-arm"?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            length?: "close" | "right" | "roomy" | null;
-            /** @enum {string|null} */
-            sleeve?: "close" | "right" | "roomy" | null;
-        };
-        GarmentDto: {
-            /**
-             * @description What the maker calls it.
-             * @example The blue one
-             */
-            title?: string | null;
-            /** @enum {string} */
-            construction: "drop-shoulder" | "squared-drop" | "set-in" | "raglan";
-            measures: components["schemas"]["GarmentMeasureDto"][];
-            /** @description Of one layer of its fabric: four layers under a small book, divided by four. */
-            thickness: components["schemas"]["ThicknessDto"];
-            /** @description What she wears beneath it when it fits. */
-            layer?: components["schemas"]["LayerDto"] | null;
-            /** @description Whether it is stretched when worn. Default: false. */
-            wornStretched?: boolean | null;
-            /** @description How it wears, where she can say so. */
-            wears?: components["schemas"]["WearsDto"] | null;
         };
         StretchDto: {
             /**
@@ -1431,8 +1496,11 @@ export interface components {
              * @enum {string|null}
              */
             unit?: "mm" | "cm" | "in" | null;
-            body?: components["schemas"]["BodyDto"] | null;
+            /** @description One that fits, and is the basis: short for `garments` with it alone. */
             garment?: components["schemas"]["GarmentDto"] | null;
+            /** @description All that fit. */
+            garments?: components["schemas"]["SheetGarmentDto"][] | null;
+            body?: components["schemas"]["BodyDto"] | null;
             fabric: components["schemas"]["FabricDto"];
             /** @description Pieces already made. */
             made?: components["schemas"]["MadePieceDto"][] | null;
@@ -1520,7 +1588,7 @@ export interface components {
             /** @enum {string} */
             construction: "drop-shoulder" | "squared-drop" | "set-in" | "raglan";
             /** @enum {string} */
-            length: "cropped" | "regular" | "long" | "custom";
+            length: "cropped" | "regular" | "long" | "custom" | "as-garment";
             /** @enum {string} */
             neckline: "crew" | "v" | "boat" | "scoop";
             /** @description What it was made from and is another now, or gone. */
@@ -1733,9 +1801,11 @@ export interface components {
             notes: components["schemas"]["NoteDto"][];
         };
         ProfileRequestDto: {
-            body: components["schemas"]["BodyDto"];
-            /** @description One that fits, to be held against the body. */
+            /** @description One that fits, and is the basis: short for `garments` with it alone. */
             garment?: components["schemas"]["GarmentDto"] | null;
+            /** @description All that fit. */
+            garments?: components["schemas"]["SheetGarmentDto"][] | null;
+            body: components["schemas"]["BodyDto"];
             /** @description For the next measure; default: a pullover with drop shoulders, regular, crew neck. */
             design?: components["schemas"]["DesignDto"] | null;
             /** @description For the next measure; default: knitted, 3 mm thick. */
@@ -1778,6 +1848,8 @@ export interface components {
              * @enum {string|null}
              */
             from: "seam" | "centre-back" | null;
+            /** @description Whether it was measured again and is right: then nothing is asked about it, and it counts in full. */
+            confirmed: boolean;
         };
         KeptThickness: {
             /** @description A number in `unit`. */
@@ -1809,11 +1881,19 @@ export interface components {
             /** @enum {string} */
             hip?: "close" | "right" | "roomy";
             /** @enum {string} */
+            "across-back"?: "close" | "right" | "roomy";
+            /** @enum {string} */
+            armhole?: "close" | "right" | "roomy";
+            /** @enum {string} */
             "upper-arm"?: "close" | "right" | "roomy";
             /** @enum {string} */
-            length?: "close" | "right" | "roomy";
-            /** @enum {string} */
             sleeve?: "close" | "right" | "roomy";
+            /** @enum {string} */
+            cuff?: "close" | "right" | "roomy";
+            /** @enum {string} */
+            neck?: "close" | "right" | "roomy";
+            /** @enum {string} */
+            length?: "close" | "right" | "roomy";
         };
         KeptGarment: {
             /**
@@ -1841,6 +1921,18 @@ export interface components {
             layer: components["schemas"]["KeptLayer"] | null;
             /** @description Whether it is stretched when worn. */
             wornStretched: boolean;
+            /**
+             * @description How closely it fits.
+             * @enum {string|null}
+             */
+            fits: "very-close" | "close" | "classic" | "loose" | "oversized" | null;
+            /** @enum {string|null} */
+            neckline: "crew" | "v" | "boat" | "scoop" | null;
+            /**
+             * @description How long its sleeves are.
+             * @enum {string}
+             */
+            sleeve: "long" | "three-quarter" | "elbow" | "short" | "cap";
             /** @description How it wears, where she can say so. */
             wears: components["schemas"]["KeptWears"];
         };
@@ -2501,7 +2593,7 @@ export interface components {
              * @description How long it is.
              * @enum {string}
              */
-            length: "cropped" | "regular" | "long" | "custom";
+            length: "cropped" | "regular" | "long" | "custom" | "as-garment";
             /**
              * @description The shape of the neck.
              * @enum {string}

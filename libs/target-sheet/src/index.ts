@@ -7,7 +7,15 @@ export {
   type SheetUnit,
   type TargetSheet,
 } from './target-sheet.ts';
-export type { SheetInput } from './sheet-input.ts';
+export type { SheetGarment, SheetInput } from './sheet-input.ts';
+export {
+  MOST_GARMENTS,
+  SHEET_GARMENT_RECORD,
+  sheetGarmentFromRecord,
+  type SheetGarmentRecord,
+  type StoredSheetGarment,
+} from './sheet-garment-record.ts';
+export { wearerOf } from './wearer.ts';
 export { MM_PER_SHEET_UNIT, RATIO_CHECKS, inUnit } from './in-unit.ts';
 export { MAX_TITLE, targetSheetSchema } from './schema/target-sheet-schema.ts';
 export type { JsonSchema } from './schema/json-schema.ts';

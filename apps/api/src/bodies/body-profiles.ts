@@ -4,7 +4,6 @@ import {
   BODY_DIMENSIONS,
   BODY_MODEL_MADE_FROM,
   defaultU,
-  resolveBody,
   type Body,
   type BodyDimension,
   type BodyModel,
@@ -13,7 +12,7 @@ import {
 } from '#body';
 import type { GarmentQuestion } from '#garment';
 import { normalQuantile } from '#measure';
-import { garmentBesideBody, nextToTake } from '#target-sheet';
+import { garmentBesideBody, nextToTake, wearerOf } from '#target-sheet';
 import { BODY_MODEL } from '../body-model/body-model.module.ts';
 import { sheetInput } from '../target-sheets/sheet-input.ts';
 import type { SheetRequest } from '../target-sheets/sheet-request.ts';
@@ -29,15 +28,16 @@ export class BodyProfiles {
 
   of(request: SheetRequest & { readonly body: object }): BodyProfileDto {
     const input = sheetInput(request);
-    const { body, garment } = input;
+    const { body, garments } = input;
     if (body === null) throw new Error('A profile is of a body.');
-    const profile = resolveBody(body, { estimate: body.estimate, estimator: this.model });
-    const next = nextToTake(input, profile);
+    const wearer = wearerOf(input, this.model);
+    const profile = wearer.body;
+    const next = nextToTake(input, wearer);
     const estimated = Object.values(profile.values).some(({ how }) => how === 'estimated');
     return {
       dimensions: BODY_DIMENSIONS.map((name) => dimensionOf(name, body, profile)),
       questions: this.questionsOf(body).map(questionOf),
-      garmentQuestions: garment === null ? [] : garmentBesideBody(garment, profile).map(garmentQuestionOf),
+      garmentQuestions: garments.flatMap((garment) => garmentBesideBody(garment, profile).map(garmentQuestionOf)),
       next: next && { ...next, how: howToMeasure(next.name) },
       notes: [...profile.notes, ...(estimated ? [BODY_MODEL_MADE_FROM] : [])].map((note) =>
         noteWithText('bodyNote', note, READER),

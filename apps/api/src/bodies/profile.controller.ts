@@ -3,10 +3,11 @@ import { ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger'
 import type { BodyRecord } from '#body';
 import type { FabricRecord } from '#fabric';
 import type { DesignRecord } from '#fit';
-import type { GarmentRecord } from '#garment';
+import type { SheetGarmentRecord } from '#target-sheet';
 import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
 import { Id } from '../http/id.ts';
 import { MakerId } from '../maker/maker-id.ts';
+import { garmentsOf } from '../target-sheets/garments.dto.ts';
 import { saidRules } from '../target-sheets/sheet-request.ts';
 import { BodyProfiles } from './body-profiles.ts';
 import { Bodies } from './bodies.ts';
@@ -39,7 +40,7 @@ export class ProfileController {
   @ApiProblems(404)
   async read(@MakerId() maker: string, @Id() id: string): Promise<BodyProfileDto> {
     const { document } = await this.bodies.read(maker, id);
-    return this.profileOf(document, null, USUAL_DESIGN, USUAL_FABRIC, {});
+    return this.profileOf(document, [], USUAL_DESIGN, USUAL_FABRIC, {});
   }
 
   @Post('profile')
@@ -51,10 +52,10 @@ export class ProfileController {
   })
   @ApiOkResponse({ description: 'All dimensions.', type: BodyProfileDto })
   @ApiProblems(...BODY_PROBLEMS)
-  compute(@Body() { body, garment, design, fabric, rules }: ProfileRequestDto): BodyProfileDto {
+  compute(@Body() { body, design, fabric, rules, ...garments }: ProfileRequestDto): BodyProfileDto {
     return this.profileOf(
       body,
-      garment ?? null,
+      garmentsOf(garments),
       design ?? USUAL_DESIGN,
       fabric ?? USUAL_FABRIC,
       saidRules(rules ?? {}),
@@ -63,11 +64,11 @@ export class ProfileController {
 
   private profileOf(
     body: BodyRecord,
-    garment: GarmentRecord | null,
+    garments: readonly SheetGarmentRecord[],
     design: DesignRecord,
     fabric: FabricRecord,
     rules: Readonly<Record<string, number>>,
   ): BodyProfileDto {
-    return this.profiles.of({ title: '', body, garment, fabric, design, made: [], rules, unit: 'mm' });
+    return this.profiles.of({ title: '', body, garments, fabric, design, made: [], rules, unit: 'mm' });
   }
 }

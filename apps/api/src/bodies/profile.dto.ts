@@ -5,17 +5,16 @@ import { HOWS } from '#measure';
 import { DesignDto } from '../design/design.dto.ts';
 import { RulesDto } from '../design/rules.dto.ts';
 import { FabricDto } from '../fabrics/fabric.dto.ts';
-import { GarmentDto } from '../garments/garment.dto.ts';
+import type { CrossFieldRules } from '../http/cross-field.ts';
 import { ObjectField } from '../http/fields.ts';
 import { NoteDto } from '../reference/note.dto.ts';
+import { GarmentsDto, garmentsProblems } from '../target-sheets/garments.dto.ts';
 import { BodyDto } from './body.dto.ts';
 
 /** A body to look at, and what is to be made for it. */
-export class ProfileRequestDto {
+export class ProfileRequestDto extends GarmentsDto implements CrossFieldRules {
   @ObjectField(() => BodyDto)
   body!: BodyDto;
-  @ObjectField(() => GarmentDto, { optional: true, description: 'One that fits, to be held against the body.' })
-  garment?: GarmentDto | null;
   @ObjectField(() => DesignDto, {
     optional: true,
     description: 'For the next measure; default: a pullover with drop shoulders, regular, crew neck.',
@@ -28,6 +27,10 @@ export class ProfileRequestDto {
     description: 'Numbers in place of rules, by name: see /v1/design-rules.',
   })
   rules?: RulesDto | null;
+
+  problems() {
+    return garmentsProblems(this);
+  }
 }
 
 const STATES = ['measured', 'estimated', 'missing'] as const;

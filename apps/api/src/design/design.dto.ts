@@ -4,11 +4,10 @@ import type { CrossFieldRules } from '../http/cross-field.ts';
 import { ChosenLengthDto } from '../measures/length.dto.ts';
 import { recordDto } from '../records/record-dto.ts';
 import { OpeningDto } from './opening.dto.ts';
-import { EaseDto, GirthDifferenceDto } from './ease.dto.ts';
+import { EaseDto } from './ease.dto.ts';
 
 const NESTED = {
   ease: EaseDto,
-  easeChange: GirthDifferenceDto,
   layer: LayerDto,
   customLength: ChosenLengthDto,
   band: ChosenLengthDto,

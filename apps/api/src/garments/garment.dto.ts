@@ -1,4 +1,4 @@
-import { GARMENT_RECORD, garmentFromRecord, garmentProblems, WEARS_RECORD } from '#garment';
+import { GARMENT_RECORD, garmentFromRecord, garmentProblems, WEARS_RECORD, type GarmentRecord } from '#garment';
 import type { CrossFieldRules } from '../http/cross-field.ts';
 import { measureErrors } from '../measures/in-request.ts';
 import { ThicknessDto } from '../measures/length.dto.ts';
@@ -11,12 +11,21 @@ class GarmentMeasureDto extends itemDto(GARMENT_RECORD.measures, {}) {}
 /** How a garment wears, region by region. */
 class WearsDto extends recordDto(WEARS_RECORD, {}) {}
 
-const NESTED = { measures: GarmentMeasureDto, thickness: ThicknessDto, layer: LayerDto, wears: WearsDto };
+/** The classes of the records within a garment. */
+export const GARMENT_CLASSES = {
+  measures: GarmentMeasureDto,
+  thickness: ThicknessDto,
+  layer: LayerDto,
+  wears: WearsDto,
+};
 
 /** A garment that fits, laid flat, closed, smoothed and not stretched. */
-export class GarmentDto extends recordDto(GARMENT_RECORD, NESTED) implements CrossFieldRules {
-  /** What no garment can be. */
+export class GarmentDto extends recordDto(GARMENT_RECORD, GARMENT_CLASSES) implements CrossFieldRules {
   problems() {
-    return measureErrors(garmentProblems(garmentFromRecord(this)), this.measures);
+    return garmentErrors(this);
   }
 }
+
+/** What no garment can be. */
+export const garmentErrors = (garment: GarmentRecord) =>
+  measureErrors(garmentProblems(garmentFromRecord(garment)), garment.measures);

@@ -1,4 +1,4 @@
-import type { FieldSchema, RecordOf, RecordSchema } from '#measure';
+import type { FieldSchema, FieldValue, RecordOf, RecordSchema } from '#measure';
 import { UniqueAmongItems } from '../http/unique-items.ts';
 import { recordField, type NestedClasses, type RecordClass } from './record-field.ts';
 
@@ -31,18 +31,14 @@ export const itemDto = <S extends RecordSchema>(
   nested: NestedClasses<S>,
 ): RecordClass<RecordOf<S>> => recordDto(items, nested, distinct);
 
-/** The same for one of two records: every field of both, none of them required. */
-export function eitherDto<E extends EitherSchema>({
-  given,
-  missing,
-}: E): RecordClass<{
-  readonly [K in keyof RecordOf<E['given'] & E['missing']>]?: RecordOf<E['given'] & E['missing']>[K] | null;
-}> {
-  const optional = Object.entries({ ...given, ...missing }).map(([name, field]) => [
-    name,
-    { ...field, optional: true },
-  ]);
-  return recordDto(Object.fromEntries(optional) as RecordSchema, {}) as never;
+/** The same for one of several records: every field of all of them, none required. */
+export function eitherDto<E extends EitherSchema>(
+  { given, missing }: E,
+  nested: Readonly<Record<string, RecordClass>>,
+): RecordClass<FieldValue<E>> {
+  const fields: RecordSchema = Object.assign({}, ...Object.values(given), missing);
+  const optional = Object.entries(fields).map(([name, field]) => [name, { ...field, optional: true }]);
+  return recordDto(Object.fromEntries(optional) as RecordSchema, nested as never) as RecordClass<FieldValue<E>>;
 }
 
 /** What OpenAPI says of any field; nothing where the schema says nothing. */

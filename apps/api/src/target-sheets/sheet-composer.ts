@@ -27,7 +27,7 @@ interface SizedSheet {
 /** Lets the libs compute; gives each sheet its id and its time. */
 @Injectable()
 export class SheetComposer {
-  constructor(@Inject(BODY_MODEL) private readonly estimator: BodyModel) {}
+  constructor(@Inject(BODY_MODEL) private readonly model: BodyModel) {}
 
   /** A sheet that is kept has a UUID v7; for one that is only looked at, any id will do. */
   compose(request: SheetRequest, id: string = randomUUID()): TargetSheet {
@@ -45,7 +45,7 @@ export class SheetComposer {
       const text = `Read the basis "${basis}"; a run of sizes has no garment to go by, so its basis is "body".`;
       throw new ApiError('basis-without-garment', text, '/design/basis');
     }
-    const input = sheetInput({ ...choices, body: null, garment: null });
+    const input = sheetInput({ ...choices, body: null, garments: [] });
     return rowsOf(table, sizes).map((row) => ({
       size: row.size,
       sheet: this.composeFrom(
@@ -56,7 +56,7 @@ export class SheetComposer {
   }
 
   private composeFrom(input: SheetInput, id: string): TargetSheet {
-    return composeSheet(input, { id, createdAt: clock.now().toISOString() }, { estimator: this.estimator });
+    return composeSheet(input, { id, createdAt: clock.now().toISOString() }, { model: this.model });
   }
 }
 

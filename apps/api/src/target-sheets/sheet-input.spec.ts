@@ -39,7 +39,7 @@ it('parses each size of a request once, from its validation to the sheet and the
   const conversions = Object.values(QUANTITIES).map((quantity) => vi.spyOn(quantity, 'from'));
   const dto = new InputPipe().transform(REQUEST, { metatype: ComputeSheetDto, type: 'body' }) as ComputeSheetDto;
   const request = sheetRequest(dto);
-  expect(sheetInput(request)).toMatchObject({ garment: { thicknessMm: 6 }, design: { ribMm: 60 } });
+  expect(sheetInput(request)).toMatchObject({ garments: [{ thicknessMm: 6, basis: true }], design: { ribMm: 60 } });
   storedSheetRequest(request);
 
   const texts = parses.flatMap(({ mock }) => mock.calls.map(([text]) => text));

@@ -8,13 +8,13 @@ import {
   type StoredDesign,
   type StoredMadePiece,
 } from '#fit';
-import { GARMENT_RECORD, type GarmentRecord, type StoredGarment } from '#garment';
 import { storedRecord } from '#measure';
-import type { SheetUnit } from '#target-sheet';
+import { SHEET_GARMENT_RECORD, type SheetGarmentRecord, type SheetUnit, type StoredSheetGarment } from '#target-sheet';
 import type { RulesDto } from '../design/rules.dto.ts';
+import { garmentsOf } from './garments.dto.ts';
 import type { ComputeSheetDto, SheetChoicesDto } from './sheet-request.dto.ts';
 
-/** The choices of a request: everything but body, garment and fabric. */
+/** The choices of a request: everything but body, garments and fabric. */
 export interface SheetChoices {
   readonly title: string;
   readonly design: DesignRecord;
@@ -26,22 +26,22 @@ export interface SheetChoices {
 /** Everything a sheet is made from, as it was entered. */
 export interface SheetRequest extends SheetChoices {
   readonly body: BodyRecord | null;
-  readonly garment: GarmentRecord | null;
+  readonly garments: readonly SheetGarmentRecord[];
   readonly fabric: FabricRecord;
 }
 
 /** What is kept beside a sheet: the same with what was left out filled in. Sent again, it computes the sheet again. */
 export interface StoredSheetRequest extends SheetRequest {
   readonly body: StoredBody | null;
-  readonly garment: StoredGarment | null;
+  readonly garments: readonly StoredSheetGarment[];
   readonly fabric: StoredFabric;
   readonly design: StoredDesign;
   readonly made: readonly StoredMadePiece[];
 }
 
 export function sheetRequest(dto: ComputeSheetDto): SheetRequest {
-  const { body, garment, fabric, made } = dto;
-  return { body: body ?? null, garment: garment ?? null, fabric, ...sheetChoices(dto, made ?? []) };
+  const { body, fabric, made } = dto;
+  return { body: body ?? null, garments: garmentsOf(dto), fabric, ...sheetChoices(dto, made ?? []) };
 }
 
 export function sheetChoices(dto: SheetChoicesDto, made: readonly MadePieceRecord[]): SheetChoices {
@@ -58,11 +58,18 @@ export function saidRules(rules: RulesDto): Readonly<Record<string, number>> {
   return Object.fromEntries(Object.entries(rules).flatMap(([name, value]) => (value == null ? [] : [[name, value]])));
 }
 
-export function storedSheetRequest({ body, garment, fabric, design, made, ...rest }: SheetRequest): StoredSheetRequest {
+export function storedSheetRequest({
+  body,
+  garments,
+  fabric,
+  design,
+  made,
+  ...rest
+}: SheetRequest): StoredSheetRequest {
   return {
     ...rest,
     body: body && storedRecord(BODY_RECORD, body),
-    garment: garment && storedRecord(GARMENT_RECORD, garment),
+    garments: garments.map((garment) => storedRecord(SHEET_GARMENT_RECORD, garment)),
     fabric: storedRecord(FABRIC_RECORD, fabric),
     design: storedRecord(DESIGN_RECORD, design),
     made: made.map((piece) => storedRecord(MADE_PIECE_RECORD, piece)),

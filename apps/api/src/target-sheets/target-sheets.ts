@@ -70,7 +70,7 @@ export class TargetSheets {
     const request = {
       ...choices,
       body: body && body.document,
-      garment: garment && garment.document,
+      garments: garment === null ? [] : [{ ...garment.document, basis: true }],
       fabric: fabric.document,
     };
     const sheet = namingIds(() => this.composer.compose(request, newId()));
