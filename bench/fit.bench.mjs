@@ -56,7 +56,7 @@ const requests = ['drop-shoulder', 'squared-drop', 'set-in', 'raglan'].flatMap((
       basis: 'body',
       hem: 'straight',
       ease: { category: 'classic', place: 0.5 },
-      easeChangeMm: 0,
+      ease: { as: 'garment', changeMm: 0 },
       layer: null,
       bandMm: null,
       frontBandMm: null,

@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { compareWith, condition, inMillimetres, updateByObservations, type LogGaussian, type Observation } from '#body';
-import { sweaterEvidence } from '#fit';
+import { rulesWith, sweaterEvidence } from '#fit';
 
 /** Median, slope on log chest, residual standard deviation of the logarithm. */
 const PRIOR = {
@@ -89,14 +89,17 @@ describe('worked example 8', () => {
           'sleeve-top-width': flat(177.8, OTHER_U),
         },
         sleeveFrom: 'seam',
-        longSleeve: true,
+        sleeve: 'long',
+        title: '',
+        thicknessU: 0.3,
+        wornStretched: false,
         thicknessMm: T,
         layer: null,
         fits: 'classic',
-        crew: false,
+        neckline: null,
         wears: {},
       },
-      { scale: 1, backWaist: null, neckBase: null },
+      { sized: rulesWith({}), backWaist: null, neckBase: null },
     );
     expect([ease.mean, ease.sd]).toEqual([CLASSIC.mean, CLASSIC.sd]);
     expect(observations.map(({ id }) => id)).toEqual(SWEATER.map(({ id }) => id));

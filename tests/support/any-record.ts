@@ -69,7 +69,10 @@ function valueOf(field: FieldSchema, believed: Believed): Arbitrary<unknown> {
       return fc.uniqueArray(fieldsOf(field.items, believed), { maxLength: 12, selector });
     }
     case 'either':
-      return fc.oneof(fieldsOf(field.given, believed), fieldsOf(field.missing, believed));
+      return fc.oneof(
+        ...Object.values(field.given).map((record) => fieldsOf(record, believed)),
+        fieldsOf(field.missing, believed),
+      );
     case 'measured':
       throw new Error('The fields of a size are made together.');
   }
@@ -84,7 +87,7 @@ const SHARE = fc.integer({ min: 0, max: 1000 }).map((thousandths) => thousandths
 
 /** A number with its unit, or a text that names its unit or leaves it to the field. */
 function sizes(fields: Fields, as: MeasuredSchema, believed: Believed, withU: boolean): Arbitrary<Measured> {
-  const { quantity, limits } = readingOf(fields as Measured, { ...as, orGiven: '' }) ?? as;
+  const { quantity, limits } = readingOf(fields as Measured, { ...as, orGiven: [] }) ?? as;
   const { units, from } = QUANTITIES[quantity];
   const [min, max] = believed(fields) ?? [limits.min, limits.max];
   const written = fc.tuple(SHARE, fc.constantFrom(...units), fc.constantFrom(...FORMS));

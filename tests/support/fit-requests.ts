@@ -20,13 +20,15 @@ import {
   type Design,
   type EaseChoice,
   type FitRequest,
+  type WornGarment,
 } from '#fit';
 import {
   CONSTRUCTIONS,
   GARMENT_DIMENSIONS,
   LAYER_SLEEVES,
+  REGIONS,
+  WEARS,
   type GarmentDimension,
-  type GarmentProfile,
   type Layer,
 } from '#garment';
 import { bodyOf, made, mm, WOMAN } from './fit-samples.ts';
@@ -125,6 +127,7 @@ const ease: Arbitrary<EaseChoice> = fc.oneof(
     place: fc.oneof(fc.constantFrom(0, 0.5, 1), between(0, 1)),
   }),
   fc.record({ mm: between(-75, 250) }),
+  fc.record({ as: fc.constant('garment' as const), changeMm: fc.oneof(fc.constant(0), between(-40, 80)) }),
 );
 
 /** A design whose own lengths are shares of what its wearer's would be; `size` is the wearer's, 1 for an adult. */
@@ -138,9 +141,8 @@ function designFor(size: number): Arbitrary<Design> {
       length: fc.constantFrom(...LENGTHS),
       customLengthMm: length(350, 900),
       basis: fc.constantFrom('body' as const, 'body' as const, ...BASES),
-      hem: fc.constantFrom(...HEMS),
+      hem: seldom(fc.constantFrom(...HEMS)),
       ease,
-      easeChangeMm: fc.oneof(fc.constant(0), between(-40, 80)),
       layer,
       opening: seldom(fc.record({ at: fc.constantFrom(...OPENING_PLACES), lengthMm: seldom(length(20, 120)) })),
       bandMm: seldom(length(5, 60)),
@@ -171,7 +173,7 @@ const PROPORTIONS: Readonly<Record<GarmentDimension, number>> = {
   'cuff-width': 0.2,
 };
 
-function garmentFor(chestWidth: number): Arbitrary<GarmentProfile> {
+function garmentFor(chestWidth: number): Arbitrary<WornGarment> {
   const own = Object.fromEntries(
     GARMENT_DIMENSIONS.map((name) => [name, name === 'chest-width' ? between(0.92, 1.15) : often(between(0.9, 1.12))]),
   );
@@ -185,6 +187,11 @@ function garmentFor(chestWidth: number): Arbitrary<GarmentProfile> {
       thicknessU: fc.constantFrom(0, 0.3),
       layer,
       wornStretched: fc.boolean(),
+      neckline: seldom(fc.constantFrom(...NECKLINES)),
+      wears: fc.record(Object.fromEntries(REGIONS.map((region) => [region, fc.constantFrom(...WEARS)])), {
+        requiredKeys: [],
+      }),
+      ease: fc.record({ value: between(-40, 200), u: fc.constantFrom(0, 15, 60), covariances: fc.constant({}) }),
     })
     .map(({ own, u, ...rest }) => {
       const known = Object.entries(own).filter(([, share]) => share !== undefined) as [GarmentDimension, number][];
@@ -192,8 +199,19 @@ function garmentFor(chestWidth: number): Arbitrary<GarmentProfile> {
         name,
         { value: PROPORTIONS[name] * share * chestWidth, u, how: 'home' as const, from: 'measured at home' },
       ]);
-      return { ...rest, values: Object.fromEntries(values), wears: {} };
+      return { ...rest, title: '', fits: null, sleeve: 'long', values: Object.fromEntries(values) };
     });
+}
+
+/** A design without what a garment does not give. */
+function possibleWith(garment: WornGarment | null, design: Design): Design {
+  const kept = design.basis === 'body' ? null : garment;
+  return {
+    ...design,
+    basis: kept === null ? 'body' : design.basis,
+    length: design.length === 'as-garment' && !kept?.values['shoulder-to-hem'] ? 'regular' : design.length,
+    ease: garment === null && 'as' in design.ease ? { mm: design.ease.changeMm } : design.ease,
+  };
 }
 
 /** A request as a maker might send it, before any piece is made. */
@@ -208,9 +226,9 @@ export const plannedRequest: Arbitrary<FitRequest> = body.chain((wearer) => {
     })
     .map(({ garment, fabric, design, nobody }) => ({
       body: design.basis === 'garment' && nobody === 0 ? null : wearer,
-      garment: design.basis === 'body' ? null : garment,
+      garment,
       fabric,
-      design,
+      design: possibleWith(garment, design),
       made: [],
       rules: rulesWith({}),
     }));
@@ -260,9 +278,12 @@ const strangeDesign: Arbitrary<Design> = fc
     length: fc.constantFrom(...LENGTHS),
     customLengthMm: between(0, 3000),
     basis: fc.constantFrom(...BASES),
-    hem: fc.constantFrom(...HEMS),
-    ease: fc.oneof(ease, fc.record({ mm: between(-1000, 2000) })),
-    easeChangeMm: between(-1000, 2000),
+    hem: seldom(fc.constantFrom(...HEMS)),
+    ease: fc.oneof(
+      ease,
+      fc.record({ mm: between(-1000, 2000) }),
+      fc.record({ as: fc.constant('garment' as const), changeMm: between(-1000, 2000) }),
+    ),
     layer: fc.option(
       fc.record({ thicknessMm: between(0, 40), u: between(0, 20), sleeves: fc.constantFrom(...LAYER_SLEEVES) }),
     ),
@@ -310,6 +331,7 @@ export const strangeRequest: Arbitrary<FitRequest> = fc
     made: fc.array(fc.tuple(fc.constantFrom(...MADE_MEASURES), between(0, 3000)), { maxLength: 3 }),
   })
   .chain(({ chestWidth, ...rest }) => fc.option(garmentFor(chestWidth)).map((garment) => ({ ...rest, garment })))
+  .map((request) => ({ ...request, design: possibleWith(request.garment, request.design) }))
   .map((request) => ({
     ...request,
     made: request.made.map(([path, value]) => made(path, value)),

@@ -10,8 +10,9 @@ import {
   type Design,
   type FitRequest,
   type MadePiece,
+  type WornGarment,
 } from '#fit';
-import type { Garment, GarmentDimension, GarmentProfile } from '#garment';
+import type { Garment, GarmentDimension } from '#garment';
 
 /** An adult invented for the tests, every measure that enters a fit. */
 export const WOMAN: Readonly<Partial<Record<BodyDimension, number>>> = {
@@ -72,11 +73,14 @@ export const fabricOf = (thicknessMm: number, known: Partial<FabricInput> = {}):
     ...known,
   });
 
-/** A garment that fits, flat, as resolved; u = 5 each. */
+/** The ease of a garment that fits as classic as the plain request. */
+const CLASSIC = { value: 75, u: 0, covariances: {} } as const;
+
+/** A garment that fits, flat, as resolved; u = 5 each; classic ease. */
 export function garmentOf(
   measures: Readonly<Partial<Record<GarmentDimension, number>>>,
-  rest: Partial<Omit<GarmentProfile, 'values'>> = {},
-): GarmentProfile {
+  rest: Partial<Omit<WornGarment, 'values'>> = {},
+): WornGarment {
   const values = Object.fromEntries(
     Object.entries(measures).map(([name, value]) => [
       name,
@@ -84,14 +88,18 @@ export function garmentOf(
     ]),
   );
   const plain: Omit<Garment, 'measures'> = {
+    title: '',
     construction: 'drop-shoulder',
     thicknessMm: 3,
     thicknessU: 0.3,
     layer: null,
     wornStretched: false,
+    fits: null,
+    neckline: null,
+    sleeve: 'long',
     wears: {},
   };
-  return { ...plain, sleeveFrom: 'seam', values, ...rest };
+  return { ...plain, ease: CLASSIC, sleeveFrom: 'seam', values, ...rest };
 }
 
 export const PLAIN: Design = {
@@ -103,7 +111,6 @@ export const PLAIN: Design = {
   basis: 'body',
   hem: 'straight',
   ease: { category: 'classic', place: 0.5 },
-  easeChangeMm: 0,
   layer: null,
   opening: null,
   bandMm: null,

@@ -7,8 +7,8 @@ import {
   NECKLINES,
   OPENING_PLACES,
   SILHOUETTES,
-  type Design,
-  type EaseChoice,
+  type DesignWish,
+  type EaseWish,
   type MadePiece,
 } from '#fit';
 import { CONSTRUCTIONS, GARMENT_DIMENSIONS, LAYER_SLEEVES, type GarmentDimension, type Layer } from '#garment';
@@ -75,7 +75,7 @@ const WORN: Readonly<Record<GarmentDimension, number>> = {
   'cuff-width': 100,
 };
 
-const garment: fc.Arbitrary<NonNullable<SheetInput['garment']>> = fc
+const garment: fc.Arbitrary<SheetInput['garments'][number]> = fc
   .record({
     construction: fc.constantFrom(...CONSTRUCTIONS),
     names: fc.subarray(GARMENT_DIMENSIONS.filter((name) => name !== 'chest-width')),
@@ -89,25 +89,34 @@ const garment: fc.Arbitrary<NonNullable<SheetInput['garment']>> = fc
     thicknessMm,
     thicknessU: 0.3,
     layer,
+    title: '',
     wornStretched: false,
+    fits: null,
+    neckline: null,
+    sleeve: 'long',
     wears: {},
+    basis: false,
   }));
 
-const ease: fc.Arbitrary<EaseChoice> = fc.oneof(
+const ease: fc.Arbitrary<EaseWish> = fc.oneof(
   fc.record({ category: fc.constantFrom(...EASE_CATEGORIES), place: between(0, 1) }),
   fc.record({ mm: between(-100, 250) }),
 );
+/** What a garment that fits can be asked for. */
+const easeOfGarments: fc.Arbitrary<EaseWish> = fc.record({
+  as: fc.constant('garment' as const),
+  changeMm: between(-40, 60),
+});
 
-const design: fc.Arbitrary<Design> = fc.record({
+const design: fc.Arbitrary<DesignWish> = fc.record({
   silhouette: fc.constantFrom(...SILHOUETTES),
   construction: fc.constantFrom(...CONSTRUCTIONS),
   neckline: fc.constantFrom(...NECKLINES),
-  length: fc.constantFrom(...LENGTHS),
+  length: orNull(fc.constantFrom(...LENGTHS.filter((length) => length !== 'as-garment'))),
   customLengthMm: between(350, 900),
-  basis: fc.constantFrom(...BASES),
-  hem: fc.constantFrom(...HEMS),
-  ease,
-  easeChangeMm: between(-40, 60),
+  basis: orNull(fc.constantFrom(...BASES)),
+  hem: orNull(fc.constantFrom(...HEMS)),
+  ease: orNull(fc.oneof({ weight: 2, arbitrary: ease }, { weight: 1, arbitrary: easeOfGarments })),
   layer: orNull(layer),
   opening: orNull(fc.record({ at: fc.constantFrom(...OPENING_PLACES), lengthMm: orNull(between(20, 150)) })),
   bandMm: orNull(between(0, 50)),
@@ -142,12 +151,17 @@ const made: fc.Arbitrary<readonly MadePiece[]> = fc.oneof(
   between(0.9, 1.1).map((share): MadePiece[] => [{ piece: 'sleeve', name: 'cuff-width', value: 190 * share }]),
 );
 
+function withoutGarment(design: DesignWish): DesignWish {
+  const { ease } = design;
+  return { ...design, basis: 'body', ease: ease !== null && 'as' in ease ? null : ease };
+}
+
 /** Any input that the product takes, sensible or not: any size, design, fabric and unit, with measures missing. */
 export const anyInput: fc.Arbitrary<SheetInput> = fc
   .record({
     title: fc.string({ unit: 'grapheme', maxLength: 60 }),
     body: fc.oneof({ weight: 3, arbitrary: adult }, { weight: 1, arbitrary: child }),
-    garment: orNull(garment),
+    garments: fc.array(garment, { maxLength: 3 }),
     fabric,
     design,
     made,
@@ -156,7 +170,7 @@ export const anyInput: fc.Arbitrary<SheetInput> = fc
   .map((input) => ({
     ...input,
     made: input.design.silhouette === 'vest' ? input.made.filter(({ piece }) => piece !== 'sleeve') : input.made,
-    design: { ...input.design, basis: input.garment === null ? 'body' : input.design.basis },
+    design: input.garments.length === 0 ? withoutGarment(input.design) : input.design,
     rules: {},
   }));
 
@@ -166,11 +180,10 @@ export const sensibleInput: fc.Arbitrary<SheetInput> = anyInput.map((input) => {
   const { bandMm, ribMm, customLengthMm, length } = input.design;
   return {
     ...input,
-    garment: small ? null : input.garment,
+    garments: small ? [] : input.garments,
     made: small ? [] : input.made,
     design: {
-      ...input.design,
-      basis: small ? 'body' : input.design.basis,
+      ...(small ? withoutGarment(input.design) : input.design),
       bandMm: bandMm === null ? null : Math.min(Math.max(bandMm, 10), small ? 25 : 50),
       ribMm: small ? null : ribMm,
       customLengthMm: small || length !== 'custom' ? null : customLengthMm,

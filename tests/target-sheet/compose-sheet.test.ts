@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Estimator } from '#body';
+import { loadBodyModel } from '#body';
 import { NECKLINES, SILHOUETTES } from '#fit';
 import { CONSTRUCTIONS } from '#garment';
 import { DomainError } from '#measure';
@@ -8,6 +8,8 @@ import { composeSheet, readSheet, toCsv, toSvg, toText, type SheetInput, type Ta
 import { holdsSheetLaws } from '../support/sheet-laws.ts';
 import { anyInput, sensibleInput } from './any-input.ts';
 import { childInput, exampleInput, meta } from './inputs.ts';
+
+const model = await loadBodyModel();
 
 const assembled = (sheet: TargetSheet, name: string): number | null | undefined =>
   sheet.assembled.find((dimension) => dimension.name === name)?.value;
@@ -103,14 +105,6 @@ describe('the notes of a composed sheet', () => {
   });
 
   it('name what an estimate is from', () => {
-    const estimator: Estimator = {
-      estimate: ({ known }) => ({
-        estimates: [{ name: 'neck-base-girth', value: 371, u: 10, low: 355, high: 387 }],
-        covariance: { names: [], matrix: [] },
-        from: { code: 'body-model', params: { known: known.map(({ name }) => name), version: 7 } },
-        notes: [],
-      }),
-    };
     const body = {
       figure: 'woman',
       ageYears: null,
@@ -118,10 +112,10 @@ describe('the notes of a composed sheet', () => {
       measures: exampleInput.body?.measures ?? [],
     } as const;
     const left = body.measures.filter(({ name }) => name !== 'neck-base-girth');
-    const { notes } = composeSheet({ ...exampleInput, body: { ...body, measures: left } }, meta, { estimator });
+    const { notes } = composeSheet({ ...exampleInput, body: { ...body, measures: left } }, meta, { model });
     const note = notes.find(({ code }) => code === 'not-measured');
     expect(note?.text).toMatch(
-      /^Not measured: neck base girth\. Taken instead: estimated from .*\(body model 7, US Army surveys of 1988 and 2012\)\.$/,
+      /^Not measured: neck base girth\. Taken instead: estimated from .*\(body model \d+, US Army surveys of 1988 and 2012\)\.$/,
     );
   });
 
@@ -147,7 +141,19 @@ describe('what cannot be composed', () => {
     );
     const inches = { name: 'chest-girth', value: 37, how: 'home' } as const;
     expect(refusal({ ...exampleInput, body: { ...body, measures: [inches] } }).pointer).toMatch(/^\/body\/measures\/0/);
-    expect(refusal({ ...exampleInput, body: null })).toEqual({ code: 'body-missing', pointer: '/body' });
+    const { design } = exampleInput;
+    expect(refusal({ ...exampleInput, design: { ...design, basis: 'both' } })).toEqual({
+      code: 'garment-missing',
+      pointer: '/design/basis',
+    });
+    expect(refusal({ ...exampleInput, design: { ...design, ease: { as: 'favourites' } } })).toEqual({
+      code: 'favourites-too-few',
+      pointer: '/design/ease',
+    });
+    expect(refusal({ ...exampleInput, design: { ...design, length: 'as-garment' } })).toEqual({
+      code: 'garment-length-missing',
+      pointer: '/design/length',
+    });
     const madeTwice = [500, 510].map((value) => ({ piece: 'back', name: 'width', value }) as const);
     expect(refusal({ ...exampleInput, made: madeTwice })).toEqual({ code: 'made-twice', pointer: '/made/1' });
   });

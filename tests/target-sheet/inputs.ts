@@ -27,7 +27,7 @@ export const knit: SheetInput['fabric'] = {
 export const exampleInput: SheetInput = {
   title: 'Grey pullover',
   body: { figure: 'woman', ageYears: null, estimate: false, measures: woman },
-  garment: null,
+  garments: [],
   fabric: knit,
   design: { ...PLAIN, bandMm: 25 },
   made: [],

@@ -71,7 +71,14 @@ it('says what is wrong with a body', () => {
 it('says what is wrong with a garment', () => {
   const measures = [{ name: 'chest-width', value: 9, how: 'home', from: 'seam' }] as const;
   const garment = { construction: 'set-in', measures, thicknessMm: 3, thicknessU: 1, layer: null, wears: {} } as const;
-  const texts = garmentProblems({ ...garment, wornStretched: false }).map((error) => errorText(error));
+  const texts = garmentProblems({
+    ...garment,
+    title: '',
+    fits: null,
+    neckline: null,
+    sleeve: 'long',
+    wornStretched: false,
+  }).map((error) => errorText(error));
   expect(texts).toEqual([
     'Read 9 mm; it lies between 60 and 3000 mm.',
     'Only sleeve-length is measured from somewhere; chest-width is not.',
@@ -124,11 +131,12 @@ describe('what is wrong with what the advice is asked for', () => {
     expect(said('made-unfit', { name: 'sleeve/cuff-width', why: 'sleeve-of-vest' })).toBe(
       'A finished "sleeve/cuff-width" does not go with a vest, which has no sleeves.',
     );
-    expect(said('garment-missing', { basis: 'both' })).toBe('The basis "both" needs a garment that fits.');
-    expect(said('garment-chest-width-missing', {})).toBe(
-      'The basis "garment" needs the chest width of the garment that fits.',
+    expect(said('garment-missing', { for: 'both' })).toBe('The basis "both" needs a garment that fits.');
+    expect(said('garment-missing', { for: 'ease' })).toBe('The ease of a garment needs a garment that fits.');
+    expect(said('garment-length-missing', {})).toBe(
+      'A length as the garment has it needs its shoulder to hem: measure that, or choose another length.',
     );
-    expect(said('body-missing', { basis: 'body' })).toBe('The basis "body" needs a body.');
+    expect(said('favourites-too-few', {})).toMatch(/at least two with a chest width/);
   });
 });
 

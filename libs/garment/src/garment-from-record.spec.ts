@@ -16,6 +16,7 @@ describe('garmentFromRecord', () => {
       ],
     };
     expect(garmentFromRecord(record)).toEqual({
+      title: '',
       construction: 'raglan',
       measures: [
         { name: 'chest-width', value: 444.5, how: 'home' },
@@ -26,6 +27,9 @@ describe('garmentFromRecord', () => {
       thicknessU: 0.3,
       layer: null,
       wornStretched: false,
+      fits: null,
+      neckline: null,
+      sleeve: 'long',
       wears: {},
     });
   });

@@ -41,7 +41,11 @@ function profile(values: Partial<Record<GarmentDimension, number>>, from: 'seam'
     thicknessMm: 3,
     thicknessU: 0.3,
     layer: null,
+    title: '',
     wornStretched: false,
+    fits: null,
+    neckline: null,
+    sleeve: 'long',
     wears: {},
   };
   return resolveGarment(garment);

@@ -14,7 +14,11 @@ const CARDIGAN: Garment = {
   thicknessMm: 3,
   thicknessU: 0.3,
   layer: null,
+  title: '',
   wornStretched: false,
+  fits: null,
+  neckline: null,
+  sleeve: 'long',
   wears: { chest: 'close' },
 };
 const having = (...measures: GarmentMeasure[]): Garment => ({ ...CARDIGAN, measures });

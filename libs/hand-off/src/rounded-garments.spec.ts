@@ -29,7 +29,7 @@ const input = (construction: SheetInput['design']['construction'], easeMm: numbe
       how: 'home',
     })),
   },
-  garment: null,
+  garments: [],
   fabric: {
     craft: 'knit',
     stitch: null,
@@ -53,8 +53,7 @@ const input = (construction: SheetInput['design']['construction'], easeMm: numbe
     basis: 'body',
     hem: 'straight',
     ease: { mm: easeMm },
-    easeChangeMm: 0,
-    layer: null,
+        layer: null,
     opening: null,
     bandMm: 25,
     frontBandMm: null,

@@ -33,10 +33,8 @@ const SCARF = {
   },
   ease: {
     kind: 'either',
-    by: 'place',
-    given: { place: { kind: 'number', min: 0, max: 1 } },
+    given: { place: { place: { kind: 'number', min: 0, max: 1 } } },
     missing: chosenFields({ quantity: 'difference', limits: LIMITS, orGiven: ['place'] }),
-    standard: { place: 0.5 },
     optional: true,
   },
 } as const satisfies RecordSchema;
@@ -70,12 +68,12 @@ it('fills in what was left out: its default, an empty text, or null', () => {
       { name: 'short', value: 30, unit: 'cm', text: null, u: null, how: 'home', takenAt: null, from: null },
     ],
     seen: {},
-    ease: { place: 0.5 },
+    ease: null,
   });
   expect(storedRecord(SCARF, stored)).toEqual(stored);
 });
 
-it('stores one of two records, by the field that tells them apart', () => {
+it('stores one of several records, by the field that tells them apart', () => {
   const withEase = (ease: NonNullable<Scarf['ease']>) => storedRecord(SCARF, { stitch: 'rib', sides: [], ease }).ease;
   expect(withEase({ place: 0.2, value: null })).toEqual({ place: 0.2 });
   expect(withEase({ value: 3, unit: 'cm' })).toEqual({ value: 3, unit: 'cm', text: null });

@@ -10,7 +10,11 @@ const wide: Garment = {
   thicknessMm: 3,
   thicknessU: 0.3,
   layer: null,
+  title: '',
   wornStretched: false,
+  fits: null,
+  neckline: null,
+  sleeve: 'long',
   wears: {},
 };
 

@@ -1,5 +1,6 @@
-import { loadBodyModel, resolveBody, type BodyDimension, type BodyMeasure } from '#body';
+import { loadBodyModel, type BodyDimension, type BodyMeasure } from '#body';
 import { describe, expect, it } from 'vitest';
+import { wearerOf } from './wearer.ts';
 import { nextToTake } from './next-to-take.ts';
 import type { SheetInput } from './sheet-input.ts';
 
@@ -28,7 +29,6 @@ const design: SheetInput['design'] = {
   basis: 'body',
   hem: 'straight',
   ease: { category: 'classic', place: 0.5 },
-  easeChangeMm: 0,
   layer: null,
   opening: null,
   bandMm: null,
@@ -67,14 +67,14 @@ function next(names: readonly BodyDimension[], { estimate = true, basis = design
   const input = {
     title: '',
     body,
-    garment: null,
+    garments: [],
     fabric,
     design: { ...design, basis },
     made: [],
     rules: {},
     unit: 'mm',
   } as const;
-  return nextToTake(input, resolveBody(body, { estimate, estimator: model }));
+  return nextToTake(input, wearerOf(input, model));
 }
 
 describe('the measure to take next', () => {

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { bodyFromEvidence, type BentTerm, type BodyDimension, type Observation } from '#body';
-import { sweaterEvidence, type Sweater, type WearerSoFar } from '#fit';
+import { rulesWith, sweaterEvidence, type Sweater, type WearerSoFar } from '#fit';
 import { buildModel } from '../../../scripts/body-model/build-model.ts';
 import type { Sex } from '../../../scripts/body-model/names.ts';
 import { normalDraw, seeded } from '../../support/seeded-normal.ts';
@@ -17,7 +17,7 @@ const ASKED: readonly BodyDimension[] = [
   'scye-depth',
   'wrist-girth',
 ];
-const WEARER: WearerSoFar = { scale: 1, backWaist: null, neckBase: null };
+const WEARER: WearerSoFar = { sized: rulesWith({}), backWaist: null, neckBase: null };
 const CONSTRUCTIONS = ['drop-shoulder', 'squared-drop', 'set-in', 'raglan'] as const;
 const FITS = [null, 'close', 'classic', 'loose'] as const;
 
@@ -40,11 +40,14 @@ const anySweater = (random: () => number): Sweater => ({
     'neck-width': value(170, 11.5),
   },
   sleeveFrom: 'seam',
-  longSleeve: true,
+  sleeve: 'long',
+  title: '',
+  thicknessU: 0.3,
+  wornStretched: false,
   thicknessMm: 3 + 4 * random(),
   layer: null,
   fits: drawOne(random, FITS),
-  crew: false,
+  neckline: null,
   wears: {},
 });
 

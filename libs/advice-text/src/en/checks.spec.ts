@@ -135,10 +135,12 @@ const designed = (request: FitRequest, design: Partial<Design>): FitRequest => (
 
 /** More ease is chosen, or wished beside a garment that fits: a little, or less where another region comes to govern by that. */
 function eased(request: FitRequest, { design }: AdviceInWords, most: number): readonly FitRequest[] {
-  return [most, most / 10, most / 100].flatMap((by) => [
-    designed(request, { ease: { mm: (design.ease.chosen ?? 0) + by } }),
-    designed(request, { easeChangeMm: request.design.easeChangeMm + by }),
-  ]);
+  const { ease } = request.design;
+  return [most, most / 10, most / 100].map((by) =>
+    designed(request, {
+      ease: 'as' in ease ? { ...ease, changeMm: ease.changeMm + by } : { mm: (design.ease.chosen ?? 0) + by },
+    }),
+  );
 }
 
 function stretchier(fabric: FitRequest['fabric']): FitRequest['fabric'] {

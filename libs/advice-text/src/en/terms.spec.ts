@@ -105,11 +105,12 @@ describe('in words', () => {
 
   it('a garment: its width, its fabric and the new one', () => {
     const garment = garmentOf({ 'chest-width': 520 }, { thicknessMm: 4 });
-    const design = { basis: 'garment', length: 'cropped' } as const;
+    const design = { basis: 'garment', length: 'cropped', ease: { as: 'garment', changeMm: 20 } } as const;
     expect(words('chest-width', { garment, fabric: fabricOf(7), design })).toEqual([
       "the garment's chest width",
       "less twice the garment's own fabric",
       'twice fabric',
+      'half of wished change of ease',
     ]);
   });
 

@@ -43,18 +43,18 @@ describe('the ease that was advised', () => {
   });
 
   it('of a garment is its own; without a body there is none', () => {
-    const garment = garmentOf({ 'chest-width': 520 });
-    const design = { basis: 'garment', ...cropped } as const;
+    const garment = garmentOf({ 'chest-width': 520 }, { ease: { value: 98, u: 5, covariances: {} } });
+    const design = { basis: 'garment', ...cropped, ease: { as: 'garment', changeMm: 0 } } as const;
     expect(ease({ garment, design })).toMatchObject({
       category: null,
-      chosen: 100,
+      chosen: 98,
       tableTerms: 100,
       lies: { code: 'within', params: { category: 'classic' } },
     });
     expect(ease({ garment, body: null, design })).toEqual({
       category: null,
       place: null,
-      chosen: null,
+      chosen: 98,
       tableTerms: null,
       lies: null,
       flat: null,

@@ -31,8 +31,8 @@ describe('the hip counts', () => {
   it('by the length of a garment that is taken over', () => {
     const long = garmentOf({ 'chest-width': 520, 'shoulder-to-hem': 620, 'back-neck-depth': 20 });
     const short = garmentOf({ 'chest-width': 520, 'shoulder-to-hem': 500, 'back-neck-depth': 20 });
-    expect(reachesHip({ garment: long, design: { basis: 'both', length: 'cropped' } })).toBe(true);
-    expect(reachesHip({ garment: short, design: { basis: 'both', length: 'long' } })).toBe(false);
+    expect(reachesHip({ garment: long, design: { basis: 'both', length: 'as-garment' } })).toBe(true);
+    expect(reachesHip({ garment: short, design: { basis: 'both', length: 'as-garment' } })).toBe(false);
   });
 });
 

@@ -27,28 +27,33 @@ export function hasInset({ model, evaluation }: Evaluated, { sized }: Wearer): b
 }
 
 /**
- * Evaluates a garment, and again where the numbers change a choice: whether the body comes down to the hip, whether it fits
- * closely, whether it tapers, whether a squared drop has an inset at all (else it is a drop shoulder), and how its neck opens.
+ * Evaluates a garment, and again where the numbers change a choice: whether it fits closely, whether it tapers, whether a squared drop has
+ * an inset at all (else it is a drop shoulder), how its neck opens, and whether a body that is as long as it was made comes down to the hip.
  */
 export function evaluateChoices(requested: Choices, numbers: Numbers): Evaluated {
-  const { values, wearer } = numbers;
-  const first = evaluated(requested, numbers);
-  const { garment } = first.model;
-  const hipReached = hipIsReached(garment, first.evaluation.value, values, wearer);
-  const closeFitting = first.evaluation.value(garment.girths.ease) < wearer.sized['close-ease'];
-  const stays = hipReached === requested.hipReached && closeFitting === requested.closeFitting;
-  const second = stays ? first : evaluated({ ...requested, hipReached, closeFitting }, numbers);
-  const third = tapersByItself(second) ? evaluated({ ...second.choices, hem: 'tapered' }, numbers) : second;
-  const fourth = hasInset(third, wearer)
-    ? third
-    : evaluated({ ...third.choices, construction: 'drop-shoulder' }, numbers);
-  return resolveOpening(fourth, (choices) => evaluated(choices, numbers));
+  const asAsked = evaluateToHip(requested, numbers);
+  const { model, evaluation } = asAsked;
+  const hipReached = hipIsReached(model.garment, evaluation.value, numbers.values, numbers.wearer);
+  return hipReached === requested.hipReached ? asAsked : evaluateToHip({ ...requested, hipReached }, numbers);
+}
+
+function evaluateToHip(requested: Choices, numbers: Numbers): Evaluated {
+  const { sized } = numbers.wearer;
+  const again = (choices: Choices): Evaluated => evaluated(choices, numbers);
+  const first = again(requested);
+  const closeFitting = first.evaluation.value(first.model.garment.girths.ease) < sized['close-ease'];
+  const fitting = closeFitting === requested.closeFitting ? first : again({ ...requested, closeFitting });
+  const tapered = tapersByItself(fitting) ? again({ ...fitting.choices, hem: 'tapered' }) : fitting;
+  const inset = hasInset(tapered, numbers.wearer)
+    ? tapered
+    : again({ ...tapered.choices, construction: 'drop-shoulder' });
+  return resolveOpening(inset, again);
 }
 
 /** Whether a hem of which nothing was said tapers: the hip asks for more than the chest that is kept, which stays the garment's. */
 function tapersByItself(garment: Evaluated): boolean {
-  const { hemIsFree, kept, made } = garment.choices;
-  return hemIsFree && kept.chest && !made.back && !made.front && hipGoverns(garment);
+  const { hemIsFree, kept } = garment.choices;
+  return hemIsFree && kept.chest && hipGoverns(garment);
 }
 
 /** Whether a straight hem is as wide as the hip, and with it the whole body, because the hip asks for more than the chest. */

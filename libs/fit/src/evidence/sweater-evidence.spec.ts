@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { BentTerm, Observation } from '#body';
 import { defaultGarmentU, type GarmentDimension } from '#garment';
+import { rulesWith } from '../design/rules.ts';
+import { rulesAtSize } from '../design/scale.ts';
 import type { Sweater, WearerSoFar } from './sweater.ts';
 import { sweaterEvidence } from './sweater-evidence.ts';
 
-const WEARER: WearerSoFar = { scale: 1, backWaist: 430, neckBase: 360 };
+const WEARER: WearerSoFar = { sized: rulesWith({}), backWaist: 430, neckBase: 360 };
 const measured = (values: Partial<Record<GarmentDimension, number>>): Sweater['values'] =>
   Object.fromEntries(
     Object.entries(values).map(([name, value]) => [
@@ -17,11 +19,14 @@ const SWEATER: Sweater = {
   construction: 'set-in',
   values: measured({}),
   sleeveFrom: 'seam',
-  longSleeve: true,
+  sleeve: 'long',
+  title: '',
+  thicknessU: 0.3,
+  wornStretched: false,
   thicknessMm: 3,
   layer: null,
   fits: null,
-  crew: false,
+  neckline: null,
   wears: {},
 };
 const evidence = (
@@ -49,7 +54,7 @@ describe('the hidden ease of a sweater', () => {
   });
 
   it('is smaller for a child by half of its scale', () => {
-    const { ease } = evidence({}, {}, { ...WEARER, scale: 0.6 });
+    const { ease } = evidence({}, {}, { ...WEARER, sized: rulesAtSize(rulesWith({}), 0.6) });
     expect([ease.mean, ease.sd]).toEqual([75 * 0.8, 60 * 0.8]);
   });
 });
@@ -132,7 +137,7 @@ describe('what a measure tells', () => {
 
   it('neck width: the neck base’s diameter and 25, of a crew alone', () => {
     expect(idsOf({ 'neck-width': 140 })).toEqual([]);
-    const one = only({ 'neck-width': 140 }, { crew: true });
+    const one = only({ 'neck-width': 140 }, { neckline: 'crew' });
     expect(one.dimensions['neck-base-girth']).toBeCloseTo(1 / Math.PI, 12);
     expect(one).toMatchObject({ constant: 25, observed: 140, tau: 30 });
   });
@@ -172,7 +177,7 @@ describe('a long sleeve is nape to cuff with the way to its seam', () => {
     expect(long({}, { sleeveFrom: 'centre-back', construction: 'raglan' })!.observed).toBe(480);
     expect(long({}, { construction: 'raglan' })).toBeUndefined();
     expect(long({}, { construction: 'drop-shoulder' })).toBeUndefined();
-    expect(long({}, { longSleeve: false })).toBeUndefined();
+    expect(long({}, { sleeve: 'short' })).toBeUndefined();
   });
 });
 

@@ -52,17 +52,20 @@ describe('the width between the armhole edges', () => {
   /** A set-in's 420 + 0.12 × 20. */
   it('is a garment’s own, where its construction has one', () => {
     const garment = garmentOf({ 'chest-width': 520, 'cross-back-width': 420 }, { construction: 'set-in' });
-    const design = { basis: 'both', construction: 'set-in', easeChangeMm: 20 } as const;
+    const design = { basis: 'both', construction: 'set-in', ease: { as: 'garment', changeMm: 20 } } as const;
     expect(mm(adviceOn({ garment, design }), 'cross-back-width')).toBeCloseTo(422.4, 9);
   });
 
   it.each([
-    { across: 460, easeChangeMm: 0, width: 460 },
-    { across: 460, easeChangeMm: 20, width: 462.4 },
-    { across: 490, easeChangeMm: 0, width: 490 },
-  ])('of a squared drop like one that is $across across is $width', ({ across, easeChangeMm, width }) => {
+    { across: 460, changeMm: 0, width: 460 },
+    { across: 460, changeMm: 20, width: 462.4 },
+    { across: 490, changeMm: 0, width: 490 },
+  ])('of a squared drop like one that is $across across is $width', ({ across, changeMm, width }) => {
     const garment = garmentOf({ 'chest-width': 520, 'cross-back-width': across }, { construction: 'squared-drop' });
-    const advice = adviceOn({ garment, design: { basis: 'garment', construction: 'squared-drop', easeChangeMm } });
+    const advice = adviceOn({
+      garment,
+      design: { basis: 'garment', construction: 'squared-drop', ease: { as: 'garment', changeMm } },
+    });
     expect(advice.design.construction).toBe('squared-drop');
     expect(mm(advice, 'cross-back-width')).toBeCloseTo(width, 9);
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Figure } from '#body';
-import { adviceOn, bodyOf, fabricOf, garmentOf, mm, WOMAN, womanWith } from '../../../../tests/support/fit-samples.ts';
+import { adviceOn, dimension, bodyOf, fabricOf, garmentOf, mm, WOMAN, womanWith } from '../../../../tests/support/fit-samples.ts';
 
 describe('the centre-back length', () => {
   /** Woman: back waist 437 + 0, 150, 280. Man: back hip 680 − 120, 0, + 50. Child: back waist + 0, 50, 150. */
@@ -32,11 +32,14 @@ describe('the centre-back length', () => {
   });
 
   /** 620 − 22. */
-  it('of a garment that fits is its shoulder to hem less its back neck depth, unless a length was chosen', () => {
+  it('as the garment’s is its shoulder to hem less its back neck depth, about the wearer’s where it was not measured', () => {
     const garment = garmentOf({ 'chest-width': 520, 'shoulder-to-hem': 620, 'back-neck-depth': 22 });
-    expect(mm(adviceOn({ garment, design: { basis: 'both', length: 'long' } }), 'centre-back-length')).toBe(598);
-    const design = { basis: 'both', length: 'custom', customLengthMm: 555 } as const;
-    expect(mm(adviceOn({ garment, design }), 'centre-back-length')).toBe(555);
+    const asGarment = { basis: 'both', length: 'as-garment' } as const;
+    expect(mm(adviceOn({ garment, design: asGarment }), 'centre-back-length')).toBe(598);
+    const unmeasured = adviceOn({ garment: garmentOf({ 'shoulder-to-hem': 620 }), design: asGarment });
+    expect(mm(unmeasured, 'centre-back-length')).toBeCloseTo(620 - 371 / 18, 9);
+    expect(dimension(unmeasured, 'centre-back-length').u).toBeCloseTo(Math.hypot(5, 8, 1 / 18), 9);
+    expect(mm(adviceOn({ garment, design: { basis: 'both', length: 'regular' } }), 'centre-back-length')).toBe(587);
   });
 });
 

@@ -52,10 +52,10 @@ describe('the model of some choices', () => {
     );
   });
 
-  it('knows every quantity of a garment whose inputs are all known, but for the ease of a garment that there is not', () => {
+  it('knows every quantity of a garment whose inputs are all known', () => {
     const { model, evaluation } = computed({ design: { construction: 'set-in', silhouette: 'cardigan' } });
     const lost = quantitiesOf(model.garment).filter(([, of]) => Number.isNaN(evaluation.value(of)));
-    expect(lost.map(([way]) => way)).toEqual(['/girths/easeOfGarment']);
+    expect(lost.map(([way]) => way)).toEqual([]);
   });
 });
 
