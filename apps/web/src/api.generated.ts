@@ -172,6 +172,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/garments/{id}/learned": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read what a kept garment tells of the yarn it was made of
+         * @description What it measures now beside what its kept sheet said to make: the growth by washing and wearing. Nothing is changed by it; put it into the fabric to take it over.
+         */
+        get: operations["Learned_read"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/bodies": {
         parameters: {
             query?: never;
@@ -1330,6 +1350,11 @@ export interface components {
             sleeve?: "long" | "three-quarter" | "elbow" | "short" | "cap" | null;
             /** @description How it wears, where she can say so. */
             wears?: components["schemas"]["WearsDto"] | null;
+            /**
+             * Format: uuid
+             * @description Of the kept target sheet that it was made from: what it measures now tells how its yarn grows.
+             */
+            madeFrom?: string | null;
         };
         SheetGarmentDto: {
             /**
@@ -1360,6 +1385,11 @@ export interface components {
             sleeve?: "long" | "three-quarter" | "elbow" | "short" | "cap" | null;
             /** @description How it wears, where she can say so. */
             wears?: components["schemas"]["WearsDto"] | null;
+            /**
+             * Format: uuid
+             * @description Of the kept target sheet that it was made from: what it measures now tells how its yarn grows.
+             */
+            madeFrom?: string | null;
             /** @description Whether the design is based on this one; of one at most. Default: the first with a chest width, else the first. Default: false. */
             basis?: boolean | null;
         };
@@ -1668,6 +1698,58 @@ export interface components {
             remainsIn: "write-ahead-log";
             /** @description Until when. */
             detail: string;
+        };
+        GrowthOfMeasureDto: {
+            /** @enum {string} */
+            name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
+            /** @description Off the needles and unwashed, without seam allowance, mm. */
+            made: number;
+            /** @description As it measures now, as the piece would: of a girth the piece’s part, mm. */
+            measured: number;
+            /** @description A share: 0.02 is 2 % larger than made. */
+            growth: number;
+            /** @description Standard uncertainty of that share. */
+            u: number;
+        };
+        GrowthInDirectionDto: {
+            /** @description A share: 0.02 is 2 % larger than made. */
+            growth: number;
+            /** @description Standard uncertainty of that share. */
+            u: number;
+            /** @description What it was learned from. */
+            from: components["schemas"]["GrowthOfMeasureDto"][];
+        };
+        LearnedFabricDto: {
+            /** Format: uuid */
+            id: string;
+            /** @description The version it is at, for If-Match. */
+            version: number;
+            /** @description What it has now: put it back to undo. */
+            growth: components["schemas"]["GrowthDto"] | null;
+        };
+        NotOfferedDto: {
+            /** @enum {string} */
+            code: "not-linked" | "sheet-gone" | "nothing-comparable" | "sheet-read-in" | "fabric-gone" | "growth-unlikely";
+            text: string;
+        };
+        LearnedDto: {
+            /** Format: uuid */
+            garmentId: string;
+            /**
+             * Format: uuid
+             * @description The sheet it was made from.
+             */
+            targetSheetId: string | null;
+            /** @description In the direction of the stitches. */
+            across: components["schemas"]["GrowthInDirectionDto"] | null;
+            /** @description In the direction of the rows. */
+            along: components["schemas"]["GrowthInDirectionDto"] | null;
+            /** @description The fabric of the sheet. */
+            fabric: components["schemas"]["LearnedFabricDto"] | null;
+            /** @description The growth to put into that fabric; a direction that nothing was learned of stays as it is. */
+            offered: components["schemas"]["GrowthDto"] | null;
+            /** @description Why nothing is offered; null where it is. */
+            notOffered: components["schemas"]["NotOfferedDto"] | null;
         };
         KeptBodySize: {
             /**
@@ -2037,6 +2119,11 @@ export interface components {
             sleeve: "long" | "three-quarter" | "elbow" | "short" | "cap";
             /** @description How it wears, where she can say so. */
             wears: components["schemas"]["KeptWears"];
+            /**
+             * Format: uuid
+             * @description Of the kept target sheet that it was made from: what it measures now tells how its yarn grows.
+             */
+            madeFrom: string | null;
         };
         GarmentPage: {
             items: components["schemas"]["KeptGarment"][];
@@ -3782,6 +3869,67 @@ export interface operations {
                 };
                 content: {
                     "application/json": components["schemas"]["SheetInputsDto"];
+                };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Learned_read: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The growth, from which measures, and the fabric it is offered to. */
+            200: {
+                headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LearnedDto"];
                 };
             };
             /** @description As the request knows it. */
