@@ -90,9 +90,9 @@ describe.each(DATABASES)('garments that fit, on %s', (kind) => {
       const huge = sweater('Huge', [{ name: 'cuff-width', value: 2, unit: 'm' }]);
       const request = { fabric: exampleFabric, design: PLAIN };
       expect(await pointersOf({ ...request, garments: [wide('Blue', 52), huge] })).toEqual([
-        '/garments/1/measures/0/value',
+        '/garments/1/measures/0/unit',
       ]);
-      expect(await pointersOf({ ...request, garment: huge })).toEqual(['/garment/measures/0/value']);
+      expect(await pointersOf({ ...request, garment: huge })).toEqual(['/garment/measures/0/unit']);
       expect(await pointersOf({ ...request, garments: [{ ...huge, measures: 3 }] })).toEqual(['/garments/0/measures']);
     });
 
