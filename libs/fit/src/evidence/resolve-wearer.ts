@@ -56,7 +56,7 @@ export function resolveWearer(
   model: BodyModel | null,
 ): ResolvedWearer {
   const body = given ?? NOBODY;
-  const { estimate } = body;
+  const estimate = body.estimate && isKnown(body, garments);
   const alone = resolveBody(body, { estimate, wanted: BODY_MEASURES, ...(model && { estimator: model }) });
   if (garments.length === 0) return { body: alone, garments: [], comparisons: [], contradictions: [] };
   const wearer = soFar(alone, garments, rules);
@@ -82,6 +82,10 @@ export function resolveWearer(
   const worn = sweaters.map((sweater) => ({ ...sweater, ease: easeOf(sweater.name) }));
   return { body: estimate ? profile : measuredAlone(profile, alone), garments: worn, ...compared };
 }
+
+/** A figure alone says nothing of the body: nothing is estimated of it. */
+const isKnown = ({ measures, ageYears }: Body, garments: readonly GarmentProfile[]): boolean =>
+  measures.length > 0 || ageYears !== null || garments.length > 0;
 
 /** What it is called, or its number among them. */
 function nameOf({ title }: GarmentProfile, place: number, all: readonly GarmentProfile[]): string {
