@@ -150,7 +150,8 @@ describe('bad input', () => {
       '/fabric/stitch',
     ]);
     expect(await pointersOf({ ...exampleRequest, garment: request.garment })).toEqual(['/garment/measures/0/unit']);
-    expect(await pointersOf({ ...exampleRequest, body: null })).toEqual(['/body']);
+    const likeGarment = { ...exampleDesign, basis: 'garment' };
+    expect(await pointersOf({ ...exampleRequest, design: likeGarment })).toEqual(['/design/basis']);
     expect(await pointersOf({ ...exampleRequest, fabric: { craft: 'knit' } })).toEqual(['/fabric/thickness']);
   });
 

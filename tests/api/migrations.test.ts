@@ -36,6 +36,7 @@ const ROWS: Readonly<Record<string, readonly string[]>> = {
      VALUES ('write-1', '${THE_MAKER}', 'key-1', '', '${TIME}', 'body-1', '')`,
   ],
   SheetsWithOpenings1764000400000: [],
+  SeveralGarments1764000500000: [],
 };
 
 /** A kept sheet of before necks opened, in short. */
@@ -174,7 +175,7 @@ describe.each(DATABASES)('migrations on %s', (kind) => {
         [id, THE_MAKER, TIME, id === 'sheet-000' ? null : request, JSON.stringify(EARLIER_SHEET)],
       );
 
-    const after = await connect(MIGRATIONS);
+    const after = await connect(MIGRATIONS.slice(0, index + 1));
     await migrate(after);
     const rows = (await after.query('SELECT id, sheet, request FROM target_sheet ORDER BY id')) as {
       id: string;
@@ -203,6 +204,72 @@ describe.each(DATABASES)('migrations on %s', (kind) => {
           { check: 'cuff-stays', comfort: true, verdict: 'poor', need: 210, have: 202 },
         ],
       });
+  });
+
+  it('let kept sheets have several garments, and take what they were made from into the shape of now', async () => {
+    const index = MIGRATIONS.findIndex(({ name }) => name === 'SeveralGarments1764000500000');
+    const before = await connect(MIGRATIONS.slice(0, index));
+    await migrate(before);
+    const change = { value: 2, unit: 'cm', text: null };
+    const classic = { category: 'classic', place: 0.5 };
+    const design = (basis: string, easeChange: object | null) => ({
+      basis,
+      length: 'regular',
+      ease: classic,
+      easeChange,
+    });
+    const garment = { title: 'Green', measures: [{ name: 'chest-width' }] };
+    const requests = [
+      { title: 'a', garment: null, design: design('body', null) },
+      { title: 'b', garment, design: design('both', change) },
+      { title: 'c', garment, design: design('garment', null) },
+      { title: 'd', garment, design: design('body', change) },
+      { title: 'e', garment: { ...garment, measures: [] }, design: design('both', change) },
+      null,
+    ];
+    for (const [place, request] of requests.entries())
+      await before.query(
+        `INSERT INTO target_sheet (id, maker_id, created_at, rules_version, summary, garment_id, garment_version, request, sheet)
+         VALUES ($1, $2, $3, '1', '{}', $4, $5, $6, '{}')`,
+        [
+          `sheet-${place}`,
+          THE_MAKER,
+          TIME,
+          request?.garment ? 'green' : null,
+          request?.garment ? 3 : null,
+          request && JSON.stringify(request),
+        ],
+      );
+    const rowsOf = async (source: DataSource) =>
+      (await source.query('SELECT * FROM target_sheet ORDER BY id')) as Record<string, string | null>[];
+
+    const after = await connect(MIGRATIONS.slice(0, index + 1));
+    await migrate(after);
+    const rows = await rowsOf(after);
+    const green = [{ id: 'green', version: 3 }];
+    expect(rows.map(({ garments }) => JSON.parse(garments!))).toEqual([[], green, green, green, green, []]);
+    expect(rows[0]).not.toHaveProperty('garment_id');
+    const of = (basis: string, ease: object) => ({ basis, length: 'regular', ease });
+    const basis = { ...garment, basis: true };
+    expect(rows.map(({ request }) => request && JSON.parse(request))).toEqual([
+      { title: 'a', garments: [], design: of('body', classic) },
+      { title: 'b', garments: [basis], design: of('both', { as: 'garment', change }) },
+      { title: 'c', garments: [basis], design: of('garment', { as: 'garment', change: null }) },
+      { title: 'd', garments: [basis], design: of('body', classic) },
+      { title: 'e', garments: [{ ...basis, measures: [] }], design: of('both', classic) },
+      null,
+    ]);
+
+    await after.query(`UPDATE target_sheet SET garments = $1, request = $2 WHERE id = 'sheet-1'`, [
+      JSON.stringify([{ id: 'blue', version: 1 }, ...green]),
+      JSON.stringify({ title: 'b', garments: [{ title: 'Blue', basis: false }, basis] }),
+    ]);
+    await undoLastMigration(after);
+    const undone = await rowsOf(after);
+    expect(undone.map(({ garment_id }) => garment_id)).toEqual([null, 'green', 'green', 'green', 'green', null]);
+    expect(undone.map(({ garment_version }) => garment_version)).toEqual([null, 3, 3, 3, 3, null]);
+    expect(JSON.parse(undone[1]!['request']!)).toEqual({ title: 'b', garment });
+    expect(undone[5]!['request']).toBeNull();
   });
 
   it.runIf(kind === 'postgres')('run once, however many processes start together', async () => {

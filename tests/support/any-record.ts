@@ -59,6 +59,8 @@ function valueOf(field: FieldSchema, believed: Believed): Arbitrary<unknown> {
       return fc.dictionary(fc.string({ minLength: 1, maxLength: 20 }), fc.string({ maxLength: 20 }), { maxKeys: 5 });
     case 'day-or-time':
       return fc.constantFrom('2026-01-31', '2025-12-01T18:30:00Z', '2024-02-29T06:05:04.321+01:00');
+    case 'id':
+      return fc.uuid();
     case 'record':
       return fieldsOf(field.fields, believed);
     case 'list': {

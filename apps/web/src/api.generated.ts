@@ -172,6 +172,26 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/garments/{id}/learned": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /**
+         * Read what a kept garment tells of the yarn it was made of
+         * @description What it measures now beside what its kept sheet said to make: the growth by washing and wearing. Nothing is changed by it; put it into the fabric to take it over.
+         */
+        get: operations["Learned_read"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/bodies": {
         parameters: {
             query?: never;
@@ -233,7 +253,7 @@ export interface paths {
         };
         /**
          * Read what is known of a body: measured, estimated and missing; questions; the next measure
-         * @description Of a kept body. The next measure is looked for with a usual pullover in mind.
+         * @description Of a kept body, by itself or with kept garments that fit. The next measure is looked for with a usual pullover in mind.
          */
         get: operations["Profile_read"];
         put?: never;
@@ -255,7 +275,7 @@ export interface paths {
         put?: never;
         /**
          * The same of a body that is sent along; nothing is stored
-         * @description With a garment that fits it is held against the body too; with a design the next measure is looked for with that in mind.
+         * @description Garments that fit count as evidence of the body, and may stand alone; with a design the next measure is looked for with that in mind.
          */
         post: operations["Profile_compute"];
         delete?: never;
@@ -1330,6 +1350,11 @@ export interface components {
             sleeve?: "long" | "three-quarter" | "elbow" | "short" | "cap" | null;
             /** @description How it wears, where she can say so. */
             wears?: components["schemas"]["WearsDto"] | null;
+            /**
+             * Format: uuid
+             * @description Of the kept target sheet that it was made from: what it measures now tells how its yarn grows.
+             */
+            madeFrom?: string | null;
         };
         SheetGarmentDto: {
             /**
@@ -1360,8 +1385,26 @@ export interface components {
             sleeve?: "long" | "three-quarter" | "elbow" | "short" | "cap" | null;
             /** @description How it wears, where she can say so. */
             wears?: components["schemas"]["WearsDto"] | null;
+            /**
+             * Format: uuid
+             * @description Of the kept target sheet that it was made from: what it measures now tells how its yarn grows.
+             */
+            madeFrom?: string | null;
             /** @description Whether the design is based on this one; of one at most. Default: the first with a chest width, else the first. Default: false. */
             basis?: boolean | null;
+        };
+        BodySizeDto: {
+            /**
+             * @description Id of a published table: see /v1/sizes.
+             * @example craft-yarn-council-woman
+             * @enum {string}
+             */
+            table: "craft-yarn-council-woman" | "craft-yarn-council-man" | "craft-yarn-council-child" | "craft-yarn-council-baby" | "head-girth-by-age" | "en-13402-3-women-letters" | "en-13402-3-women-bust" | "en-13402-3-women-hip" | "en-13402-3-men-letters" | "en-13402-3-men-chest" | "astm-d5585-misses";
+            /**
+             * @description As it is printed there.
+             * @example M
+             */
+            size: string;
         };
         BodyMeasureDto: {
             /**
@@ -1408,6 +1451,8 @@ export interface components {
             figure?: "woman" | "man" | "child" | "baby" | "unsaid" | null;
             /** @description In years; fractions for babies. */
             age?: number | null;
+            /** @description The size that is bought: it stands for every measure of its row that was not taken. */
+            size?: components["schemas"]["BodySizeDto"] | null;
             /** @description Whether what was not measured may be estimated. Default: true. */
             estimate?: boolean | null;
             measures: components["schemas"]["BodyMeasureDto"][];
@@ -1543,6 +1588,15 @@ export interface components {
             /** @description In the order of the table, or of the sizes named. */
             items: components["schemas"]["SizedSheetDto"][];
         };
+        GarmentToUseDto: {
+            /**
+             * Format: uuid
+             * @description Of a kept garment.
+             */
+            id: string;
+            /** @description Whether the design is based on this one; of one at most. Default: the first with a chest width, else the first. Default: false. */
+            basis?: boolean | null;
+        };
         KeepSheetDto: {
             /**
              * @description What the maker calls the sheet.
@@ -1564,9 +1618,11 @@ export interface components {
             bodyId?: string | null;
             /**
              * Format: uuid
-             * @description Of a kept garment that fits.
+             * @description Of a kept garment that fits, and is the basis: short for `garments` with it alone.
              */
             garmentId?: string | null;
+            /** @description All that fit. */
+            garments?: components["schemas"]["GarmentToUseDto"][] | null;
             /**
              * Format: uuid
              * @description Of a kept fabric.
@@ -1621,7 +1677,10 @@ export interface components {
             /** @description What it was made from and is another now, or gone. */
             inputsChanged: ("body" | "garment" | "fabric" | "rules")[];
             body: components["schemas"]["SheetInputDto"] | null;
+            /** @description Of `garments`: the one that was said to be the basis, else the first. */
             garment: components["schemas"]["SheetInputDto"] | null;
+            /** @description All that fit, in the order of the request. */
+            garments: components["schemas"]["SheetInputDto"][];
             fabric: components["schemas"]["SheetInputDto"] | null;
             /** @description The inputs as they were: a request that computes it again. Null where the sheet was read in. */
             request: components["schemas"]["ComputeSheetDto"] | null;
@@ -1639,6 +1698,71 @@ export interface components {
             remainsIn: "write-ahead-log";
             /** @description Until when. */
             detail: string;
+        };
+        GrowthOfMeasureDto: {
+            /** @enum {string} */
+            name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
+            /** @description Off the needles and unwashed, without seam allowance, mm. */
+            made: number;
+            /** @description As it measures now, as the piece would: of a girth the piece’s part, mm. */
+            measured: number;
+            /** @description A share: 0.02 is 2 % larger than made. */
+            growth: number;
+            /** @description Standard uncertainty of that share. */
+            u: number;
+        };
+        GrowthInDirectionDto: {
+            /** @description A share: 0.02 is 2 % larger than made. */
+            growth: number;
+            /** @description Standard uncertainty of that share. */
+            u: number;
+            /** @description What it was learned from. */
+            from: components["schemas"]["GrowthOfMeasureDto"][];
+        };
+        LearnedFabricDto: {
+            /** Format: uuid */
+            id: string;
+            /** @description The version it is at, for If-Match. */
+            version: number;
+            /** @description What it has now: put it back to undo. */
+            growth: components["schemas"]["GrowthDto"] | null;
+        };
+        NotOfferedDto: {
+            /** @enum {string} */
+            code: "not-linked" | "sheet-gone" | "nothing-comparable" | "sheet-read-in" | "fabric-gone" | "growth-unlikely";
+            text: string;
+        };
+        LearnedDto: {
+            /** Format: uuid */
+            garmentId: string;
+            /**
+             * Format: uuid
+             * @description The sheet it was made from.
+             */
+            targetSheetId: string | null;
+            /** @description In the direction of the stitches. */
+            across: components["schemas"]["GrowthInDirectionDto"] | null;
+            /** @description In the direction of the rows. */
+            along: components["schemas"]["GrowthInDirectionDto"] | null;
+            /** @description The fabric of the sheet. */
+            fabric: components["schemas"]["LearnedFabricDto"] | null;
+            /** @description The growth to put into that fabric; a direction that nothing was learned of stays as it is. */
+            offered: components["schemas"]["GrowthDto"] | null;
+            /** @description Why nothing is offered; null where it is. */
+            notOffered: components["schemas"]["NotOfferedDto"] | null;
+        };
+        KeptBodySize: {
+            /**
+             * @description Id of a published table: see /v1/sizes.
+             * @example craft-yarn-council-woman
+             * @enum {string}
+             */
+            table: "craft-yarn-council-woman" | "craft-yarn-council-man" | "craft-yarn-council-child" | "craft-yarn-council-baby" | "head-girth-by-age" | "en-13402-3-women-letters" | "en-13402-3-women-bust" | "en-13402-3-women-hip" | "en-13402-3-men-letters" | "en-13402-3-men-chest" | "astm-d5585-misses";
+            /**
+             * @description As it is printed there.
+             * @example M
+             */
+            size: string;
         };
         KeptBodyMeasure: {
             /**
@@ -1693,6 +1817,8 @@ export interface components {
             figure: "woman" | "man" | "child" | "baby" | "unsaid";
             /** @description In years; fractions for babies. */
             age: number | null;
+            /** @description The size that is bought: it stands for every measure of its row that was not taken. */
+            size: components["schemas"]["KeptBodySize"] | null;
             /** @description Whether what was not measured may be estimated. */
             estimate: boolean;
             measures: components["schemas"]["KeptBodyMeasure"][];
@@ -1706,7 +1832,7 @@ export interface components {
             /** @enum {string} */
             name: "stature" | "weight" | "chest-girth" | "underbust-girth" | "waist-girth" | "hip-girth" | "neck-base-girth" | "across-back" | "shoulder-length" | "back-waist-length" | "front-waist-length" | "back-hip-length" | "nape-to-cuff" | "arm-length" | "underarm-length" | "scye-depth" | "scye-girth" | "upper-arm-girth" | "forearm-girth" | "wrist-girth" | "hand-girth" | "head-girth" | "waist-to-hip" | "shoulder-girth";
             /**
-             * @description Entered by the maker; filled in from the others, or from a table; or not known.
+             * @description Entered by the maker; filled in from the others, from garments, or from a table; or not known.
              * @enum {string}
              */
             state: "measured" | "estimated" | "missing";
@@ -1721,6 +1847,8 @@ export interface components {
             high: number | null;
             /** @enum {string|null} */
             how: "trained" | "home" | "estimated" | "table" | null;
+            /** @description Whether nobody of this size or age was surveyed: the value is as wide as that asks. */
+            outsideSurveys: boolean;
             /** @description Where the value is from; or why there is none. */
             from: string;
             /** @description The same as a code; stable, for programs. */
@@ -1754,6 +1882,8 @@ export interface components {
             z: number;
         };
         GarmentQuestionDto: {
+            /** @description Its place among `garments`. */
+            garment: number;
             /** @enum {string} */
             name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
             /**
@@ -1768,6 +1898,54 @@ export interface components {
             text: string;
             /** @description What would be right then, mm. */
             wouldBe: number;
+        };
+        ContradictionDto: {
+            /** @description The places among `garments`: of one that contradicts the tape, or of two. */
+            garments: number[];
+            /** @enum {string} */
+            name: "chest-width" | "hem-width" | "shoulder-to-hem" | "back-neck-depth" | "front-neck-depth" | "neck-width" | "cross-back-width" | "armhole-depth" | "sleeve-top-width" | "sleeve-length" | "cuff-width";
+            /** @description mm of girth or length: how much more this one says than the rest lets expect, or the second than the first. */
+            difference: number;
+            /** @description Standard uncertainty of that difference, mm. */
+            u: number;
+            /** @enum {string} */
+            code: "garment-beside-tape" | "garments-apart";
+            /** @description The values of the text, for programs that have words of their own. */
+            params: {
+                [key: string]: unknown;
+            };
+            text: string;
+        };
+        EaseOfGarmentDto: {
+            value: number;
+            u: number;
+            low: number;
+            high: number;
+        };
+        EasePlaceDto: {
+            /** @enum {string} */
+            code: "within" | "between" | "closer-than";
+            /** @description The values of the text, for programs that have words of their own. */
+            params: {
+                [key: string]: unknown;
+            };
+            text: string;
+        };
+        SweaterDto: {
+            /** @description Its place among `garments`. */
+            garment: number;
+            title: string;
+            /** @description Said for an ordinary fabric and no layer, as chosen ease is; mm. */
+            ease: components["schemas"]["EaseOfGarmentDto"];
+            lies: components["schemas"]["EasePlaceDto"];
+        };
+        FavouritesDto: {
+            /** @description Of how many garments. */
+            count: number;
+            /** @description mm */
+            mean: number;
+            /** @description Standard deviation, mm. */
+            sd: number;
         };
         NextMeasureDto: {
             /** @enum {string} */
@@ -1793,8 +1971,13 @@ export interface components {
         BodyProfileDto: {
             dimensions: components["schemas"]["ProfileDimensionDto"][];
             questions: components["schemas"]["QuestionDto"][];
-            /** @description About the garment that was sent along, held against the body’s chest where that is known. */
+            /** @description About the garments, held against the body’s chest where that is known. */
             garmentQuestions: components["schemas"]["GarmentQuestionDto"][];
+            contradictions: components["schemas"]["ContradictionDto"][];
+            /** @description The garments in their order. */
+            sweaters: components["schemas"]["SweaterDto"][];
+            /** @description What ease `{ "as": "favourites" }` is; null for fewer than two garments that have a chest width which wears right. */
+            favourites: components["schemas"]["FavouritesDto"] | null;
             /** @description The one measure worth taking next. */
             next: components["schemas"]["NextMeasureDto"] | null;
             /** @description Among them whom the estimates were made from, and whom not. */
@@ -1805,7 +1988,8 @@ export interface components {
             garment?: components["schemas"]["GarmentDto"] | null;
             /** @description All that fit. */
             garments?: components["schemas"]["SheetGarmentDto"][] | null;
-            body: components["schemas"]["BodyDto"];
+            /** @description Left out where only garments that fit are known. */
+            body?: components["schemas"]["BodyDto"] | null;
             /** @description For the next measure; default: a pullover with drop shoulders, regular, crew neck. */
             design?: components["schemas"]["DesignDto"] | null;
             /** @description For the next measure; default: knitted, 3 mm thick. */
@@ -1935,6 +2119,11 @@ export interface components {
             sleeve: "long" | "three-quarter" | "elbow" | "short" | "cap";
             /** @description How it wears, where she can say so. */
             wears: components["schemas"]["KeptWears"];
+            /**
+             * Format: uuid
+             * @description Of the kept target sheet that it was made from: what it measures now tells how its yarn grows.
+             */
+            madeFrom: string | null;
         };
         GarmentPage: {
             items: components["schemas"]["KeptGarment"][];
@@ -2009,13 +2198,17 @@ export interface components {
             /** @description Cursor of the next page; null at the end. */
             next: string | null;
         };
+        ExportedInputDto: {
+            /** Format: uuid */
+            id: string;
+            version: number;
+        };
         ExportedInputsDto: {
             /** Format: uuid */
             bodyId: string | null;
             bodyVersion: number | null;
-            /** Format: uuid */
-            garmentId: string | null;
-            garmentVersion: number | null;
+            /** @description In the order of the request. */
+            garments: components["schemas"]["ExportedInputDto"][];
             /** Format: uuid */
             fabricId: string | null;
             fabricVersion: number | null;
@@ -2175,8 +2368,11 @@ export interface components {
         ExportDto: {
             /** @enum {string} */
             format: "easewright/export";
-            /** @enum {string} */
-            version: "2.0";
+            /**
+             * @description An export of 2.0 is read in too.
+             * @enum {string}
+             */
+            version: "2.0" | "3.0";
             bodies: components["schemas"]["KeptBody"][];
             garments: components["schemas"]["KeptGarment"][];
             fabrics: components["schemas"]["KeptFabric"][];
@@ -3711,6 +3907,67 @@ export interface operations {
             };
         };
     };
+    Learned_read: {
+        parameters: {
+            query?: never;
+            header?: {
+                /** @description The ETag of what is known already. */
+                "If-None-Match"?: string;
+            };
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The growth, from which measures, and the fabric it is offered to. */
+            200: {
+                headers: {
+                    /** @description Of this answer, for If-None-Match. */
+                    ETag?: string;
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["LearnedDto"];
+                };
+            };
+            /** @description As the request knows it. */
+            304: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content?: never;
+            };
+            /** @description Not readable: the address, a parameter or a header. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
     bodies_list: {
         parameters: {
             query?: {
@@ -4134,7 +4391,10 @@ export interface operations {
     };
     Profile_read: {
         parameters: {
-            query?: never;
+            query?: {
+                /** @description Ids of kept garments that fit, with commas between them. */
+                garments?: string;
+            };
             header?: {
                 /** @description The ETag of what is known already. */
                 "If-None-Match"?: string;
@@ -4164,7 +4424,7 @@ export interface operations {
                 };
                 content?: never;
             };
-            /** @description Not readable: the address, a parameter or a header. */
+            /** @description Not readable: the place in the text, or the parameter. */
             400: {
                 headers: {
                     [name: string]: unknown;

@@ -1,6 +1,7 @@
 import { measuredFields, TAKEN_FIELDS, type RecordOf, type RecordSchema, type StoredRecord } from '#measure';
 import { BODY_DIMENSIONS } from './body-dimension.ts';
 import { FIGURES, type Figure } from './body.ts';
+import { publishedSizes } from './sizes/size-tables.ts';
 
 export const FIGURE_DEFAULT: Figure = 'unsaid';
 
@@ -25,6 +26,17 @@ export const BODY_MEASURE_RECORD = {
   ...TAKEN_FIELDS,
 } as const satisfies RecordSchema;
 
+/** A size that somebody buys. */
+export const BODY_SIZE_RECORD = {
+  table: {
+    kind: 'choice',
+    of: publishedSizes().map(({ id }) => id),
+    description: 'Id of a published table: see /v1/sizes.',
+    example: 'craft-yarn-council-woman',
+  },
+  size: { kind: 'text', max: 20, description: 'As it is printed there.', example: 'M' },
+} as const satisfies RecordSchema;
+
 /** A body, as the maker gives it. */
 export const BODY_RECORD = {
   title: {
@@ -36,6 +48,12 @@ export const BODY_RECORD = {
   },
   figure: { kind: 'choice', of: FIGURES, optional: true, default: FIGURE_DEFAULT },
   age: { kind: 'number', min: 0, max: 120, optional: true, description: 'In years; fractions for babies.' },
+  size: {
+    kind: 'record',
+    fields: BODY_SIZE_RECORD,
+    optional: true,
+    description: 'The size that is bought: it stands for every measure of its row that was not taken.',
+  },
   estimate: {
     kind: 'yes-no',
     optional: true,

@@ -44,6 +44,6 @@ export type { Spread } from './model/posterior.ts';
 export { bodyQuestioner, type Question, type QuestionsInput } from './model/questions.ts';
 export type { SlipCode } from './model/repairs.ts';
 export { bodyFromRecord } from './body-from-record.ts';
-export { BODY_MEASURE_RECORD, BODY_RECORD, type BodyRecord, type StoredBody } from './body-record.ts';
+export { BODY_MEASURE_RECORD, BODY_RECORD, BODY_SIZE_RECORD, type BodyRecord, type StoredBody } from './body-record.ts';
 export { MEASURING_DIFFICULTY, type MeasuringDifficulty } from './model/measuring-difficulty.ts';
 export type { BodyQuestionCodes } from './model/question-codes.ts';

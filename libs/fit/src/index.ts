@@ -26,11 +26,13 @@ export { sweaterEvidence, type SweaterEvidence } from './evidence/sweater-eviden
 export type { Sweater, WearerSoFar } from './evidence/sweater.ts';
 export { favouritesOf, type Favourites } from './evidence/favourites.ts';
 export {
+  garmentNames,
   resolveWearer,
   type GarmentEase,
   type ResolvedWearer,
   type WearerBody,
   type WornGarment,
 } from './evidence/resolve-wearer.ts';
+export { easeOfGarments } from './inputs/ease-of-garments.ts';
 export { evidenceNotes } from './evidence/evidence-notes.ts';
 export { decideDesign } from './inputs/decide-design.ts';

@@ -83,6 +83,11 @@ export const GARMENT_RECORD = {
     optional: true,
     description: 'How it wears, where she can say so.',
   },
+  madeFrom: {
+    kind: 'id',
+    optional: true,
+    description: 'Of the kept target sheet that it was made from: what it measures now tells how its yarn grows.',
+  },
 } as const satisfies RecordSchema;
 
 /** A garment as a maker gives it, and as it is stored. */

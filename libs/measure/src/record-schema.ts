@@ -21,6 +21,8 @@ export type FieldSchema = Common &
     /** Names, each with a text of one line; at most `max`. */
     | { readonly kind: 'names'; readonly max: number; readonly longestName: number; readonly longest: number }
     | { readonly kind: 'day-or-time' }
+    /** Of something else that is kept. */
+    | { readonly kind: 'id' }
     | { readonly kind: 'measured'; readonly part: 'value' | 'unit' | 'text' | 'u'; readonly as: MeasuredSchema }
     | { readonly kind: 'record'; readonly fields: RecordSchema; readonly sparse?: true }
     | {
@@ -60,7 +62,7 @@ export type FieldValue<F> = F extends { kind: 'choice'; of: readonly (infer C)[]
           ? Readonly<Record<string, string>>
           : F extends { kind: 'measured'; part: 'unit'; as: infer M }
             ? UnitOf<M>
-            : F extends { kind: 'text' | 'day-or-time' } | { kind: 'measured'; part: 'text' }
+            : F extends { kind: 'text' | 'day-or-time' | 'id' } | { kind: 'measured'; part: 'text' }
               ? string
               : F extends { kind: 'record'; fields: infer S }
                 ? RecordOf<S>

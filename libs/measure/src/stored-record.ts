@@ -37,6 +37,7 @@ function storedValue(field: FieldSchema, value: unknown, record: Fields): unknow
     case 'whole':
     case 'yes-no':
     case 'day-or-time':
+    case 'id':
     case 'measured':
       return value ?? field.default ?? null;
     default:

@@ -1,4 +1,4 @@
-import type { BodyModel } from '#body';
+import type { BodyDimension, BodyModel } from '#body';
 import { resolveWearer, rulesWith, type ResolvedWearer } from '#fit';
 import { resolveGarment } from '#garment';
 import { atPointer } from './at-pointer.ts';
@@ -6,10 +6,15 @@ import type { SheetInput } from './sheet-input.ts';
 
 /**
  * The wearer of an input, by her body and the garments that fit her. Without a model an adult's other measures come from the published tables.
+ * `wanted`: what the body is resolved for, where no garment is known; default: what a sheet needs.
  * @throws DomainError of the body, a garment or the rules, with a JSON Pointer into the input
  */
-export function wearerOf({ body, garments, rules }: SheetInput, model: BodyModel | null): ResolvedWearer {
+export function wearerOf(
+  { body, garments, rules }: SheetInput,
+  model: BodyModel | null,
+  wanted?: readonly BodyDimension[],
+): ResolvedWearer {
   const profiles = garments.map((garment, place) => atPointer(`/garments/${place}`, () => resolveGarment(garment)));
   const sized = atPointer('/rules', () => rulesWith(rules));
-  return atPointer('/body', () => resolveWearer(body, profiles, sized, model));
+  return atPointer('/body', () => resolveWearer(body, profiles, sized, model, wanted));
 }

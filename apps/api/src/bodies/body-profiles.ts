@@ -10,34 +10,38 @@ import {
   type BodyProfile,
   type Question,
 } from '#body';
-import type { GarmentQuestion } from '#garment';
+import { favouritesOf, rulesWith } from '#fit';
 import { normalQuantile } from '#measure';
-import { garmentBesideBody, nextToTake, wearerOf } from '#target-sheet';
+import { nextToTake, wearerOf } from '#target-sheet';
 import { BODY_MODEL } from '../body-model/body-model.module.ts';
 import { sheetInput } from '../target-sheets/sheet-input.ts';
 import type { SheetRequest } from '../target-sheets/sheet-request.ts';
-import type { BodyProfileDto, GarmentQuestionDto, ProfileDimensionDto, QuestionDto } from './profile.dto.ts';
+import type { BodyProfileDto, ProfileDimensionDto, QuestionDto } from './profile.dto.ts';
+import { contradictionsOf, garmentQuestionsOf, sweatersOf } from './garment-profiles.ts';
 
 /** Half the width of a 90 % interval, in standard uncertainties. */
 const HALF_WIDTH_90 = normalQuantile(0.95);
 
-/** What is known of a body: measured, estimated and missing side by side, with questions and the measure to take next. */
+/** What is known of a wearer: measured, estimated and missing side by side, what her garments say, with questions and the measure to take next. */
 @Injectable()
 export class BodyProfiles {
   constructor(@Inject(BODY_MODEL) private readonly model: BodyModel) {}
 
-  of(request: SheetRequest & { readonly body: object }): BodyProfileDto {
+  of(request: SheetRequest): BodyProfileDto {
     const input = sheetInput(request);
-    const { body, garments } = input;
-    if (body === null) throw new Error('A profile is of a body.');
-    const wearer = wearerOf(input, this.model);
+    const wearer = wearerOf(input, this.model, BODY_DIMENSIONS);
     const profile = wearer.body;
+    const entered = (request.body?.measures ?? []).map(({ name }) => name);
     const next = nextToTake(input, wearer);
     const estimated = Object.values(profile.values).some(({ how }) => how === 'estimated');
+    const rules = rulesWith(input.rules);
     return {
-      dimensions: BODY_DIMENSIONS.map((name) => dimensionOf(name, body, profile)),
-      questions: this.questionsOf(body).map(questionOf),
-      garmentQuestions: garments.flatMap((garment) => garmentBesideBody(garment, profile).map(garmentQuestionOf)),
+      dimensions: BODY_DIMENSIONS.map((name) => dimensionOf(name, entered, profile)),
+      questions: this.questionsOf(input.body, entered).map(questionOf),
+      garmentQuestions: garmentQuestionsOf(input.garments, profile),
+      contradictions: contradictionsOf(wearer),
+      sweaters: sweatersOf(wearer, rules),
+      favourites: favouritesOf(wearer, rules),
       next: next && { ...next, how: howToMeasure(next.name) },
       notes: [...profile.notes, ...(estimated ? [BODY_MODEL_MADE_FROM] : [])].map((note) =>
         noteWithText('bodyNote', note, READER),
@@ -45,8 +49,13 @@ export class BodyProfiles {
     };
   }
 
-  private questionsOf({ figure, ageYears, measures }: Body): readonly Question[] {
-    const known = measures.map(({ name, value, how, u }) => ({ name, value, u: u ?? defaultU(name, how).u }));
+  /** About what was entered: a published size asks nothing. */
+  private questionsOf(body: Body | null, entered: readonly BodyDimension[]): readonly Question[] {
+    if (body === null) return [];
+    const { figure, ageYears, measures } = body;
+    const known = measures
+      .filter(({ name }) => entered.includes(name))
+      .map(({ name, value, how, u }) => ({ name, value, u: u ?? defaultU(name, how).u }));
     return this.model.questionsOf({ figure, ageYears, known });
   }
 }
@@ -59,25 +68,24 @@ function questionOf(question: Question): QuestionDto {
   return { name, code, params, text: text('bodyQuestion', question, READER), wouldBe: repairsOf(question), z };
 }
 
-function garmentQuestionOf(question: GarmentQuestion): GarmentQuestionDto {
-  const { name, code, params, wouldBe } = question;
-  return { name, code, params, text: text('garmentQuestion', question, READER), wouldBe };
-}
-
-function dimensionOf(name: BodyDimension, body: Body, profile: BodyProfile): ProfileDimensionDto {
+function dimensionOf(
+  name: BodyDimension,
+  entered: readonly BodyDimension[],
+  profile: BodyProfile,
+): ProfileDimensionDto {
   const fixed = { name, unit: name === 'weight' ? ('g' as const) : ('mm' as const), taking: howToMeasure(name) };
   const known = profile.values[name];
   if (known === undefined) {
     const why = profile.missing[name];
-    const nothing = { value: null, u: null, low: null, high: null, how: null };
+    const nothing = { value: null, u: null, low: null, high: null, how: null, outsideSurveys: false };
     const from = why === undefined ? '' : text('bodyMissing', why, READER);
     return { ...fixed, ...nothing, state: 'missing', from, fromCode: why?.code ?? '', fromParams: why?.params ?? {} };
   }
-  const { value, u, how, from } = known;
-  const state = body.measures.some((measure) => measure.name === name) ? 'measured' : 'estimated';
+  const { value, u, how, from, outsideSurveys = false } = known;
+  const state = entered.includes(name) ? 'measured' : 'estimated';
   const range = { low: value - HALF_WIDTH_90 * u, high: value + HALF_WIDTH_90 * u };
   const source = { from: text('source', from, READER), fromCode: from.code, fromParams: from.params };
-  return { ...fixed, state, value, u, ...range, how, ...source };
+  return { ...fixed, state, value, u, ...range, how, outsideSurveys, ...source };
 }
 
 function repairsOf({ name, wouldBe }: Question): { name: BodyDimension; value: number }[] {

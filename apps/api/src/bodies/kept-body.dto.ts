@@ -1,11 +1,15 @@
 import { ApiProperty, IntersectionType } from '@nestjs/swagger';
-import { BODY_MEASURE_RECORD, BODY_RECORD } from '#body';
+import { BODY_MEASURE_RECORD, BODY_RECORD, BODY_SIZE_RECORD } from '#body';
 import { Kept } from '../records/kept.dto.ts';
 import { keptRecordDto } from '../records/kept-record-dto.ts';
 
 class KeptBodyMeasure extends keptRecordDto(BODY_MEASURE_RECORD, {}) {}
 
-export class KeptBody extends IntersectionType(Kept, keptRecordDto(BODY_RECORD, { measures: KeptBodyMeasure })) {}
+class KeptBodySize extends keptRecordDto(BODY_SIZE_RECORD, {}) {}
+
+const NESTED = { measures: KeptBodyMeasure, size: KeptBodySize };
+
+export class KeptBody extends IntersectionType(Kept, keptRecordDto(BODY_RECORD, NESTED)) {}
 
 export class BodyPage {
   @ApiProperty({ type: () => KeptBody, isArray: true })

@@ -11,10 +11,10 @@ import { NoteDto } from '../reference/note.dto.ts';
 import { GarmentsDto, garmentsProblems } from '../target-sheets/garments.dto.ts';
 import { BodyDto } from './body.dto.ts';
 
-/** A body to look at, and what is to be made for it. */
+/** A wearer to look at, and what is to be made for her. */
 export class ProfileRequestDto extends GarmentsDto implements CrossFieldRules {
-  @ObjectField(() => BodyDto)
-  body!: BodyDto;
+  @ObjectField(() => BodyDto, { optional: true, description: 'Left out where only garments that fit are known.' })
+  body?: BodyDto | null;
   @ObjectField(() => DesignDto, {
     optional: true,
     description: 'For the next measure; default: a pullover with drop shoulders, regular, crew neck.',
@@ -50,7 +50,7 @@ export class ProfileDimensionDto {
   @ApiProperty({
     type: 'string',
     enum: [...STATES],
-    description: 'Entered by the maker; filled in from the others, or from a table; or not known.',
+    description: 'Entered by the maker; filled in from the others, from garments, or from a table; or not known.',
   })
   state!: (typeof STATES)[number];
   @ApiProperty({ type: 'string', enum: ['mm', 'g'] })
@@ -65,6 +65,11 @@ export class ProfileDimensionDto {
   high!: number | null;
   @ApiProperty({ type: 'string', enum: [...HOWS], nullable: true })
   how!: string | null;
+  @ApiProperty({
+    type: 'boolean',
+    description: 'Whether nobody of this size or age was surveyed: the value is as wide as that asks.',
+  })
+  outsideSurveys!: boolean;
   @ApiProperty({ type: 'string', description: 'Where the value is from; or why there is none.' })
   from!: string;
   @ApiProperty({ type: 'string', description: 'The same as a code; stable, for programs.' })
@@ -106,8 +111,12 @@ export class QuestionDto {
   z!: number;
 }
 
-/** A question about a measure of the garment that fits. Nothing is changed by it. */
+const GARMENT = { type: 'integer', minimum: 0, description: 'Its place among `garments`.' } as const;
+
+/** A question about a measure of a garment that fits. Nothing is changed by it. */
 export class GarmentQuestionDto {
+  @ApiProperty(GARMENT)
+  garment!: number;
   @ApiProperty({ type: 'string', enum: [...GARMENT_DIMENSIONS] })
   name!: string;
   @ApiProperty({ type: 'string', enum: [...GARMENT_SLIPS], description: 'The likely slip; stable, for programs.' })
@@ -118,6 +127,79 @@ export class GarmentQuestionDto {
   text!: string;
   @ApiProperty({ type: 'number', description: 'What would be right then, mm.' })
   wouldBe!: number;
+}
+
+/** A measure of a garment that contradicts the tape, or that of another garment. Until it is answered the tape counts, or each for less. */
+export class ContradictionDto {
+  @ApiProperty({
+    type: 'integer',
+    isArray: true,
+    description: 'The places among `garments`: of one that contradicts the tape, or of two.',
+  })
+  garments!: number[];
+  @ApiProperty({ type: 'string', enum: [...GARMENT_DIMENSIONS] })
+  name!: string;
+  @ApiProperty({
+    type: 'number',
+    description:
+      'mm of girth or length: how much more this one says than the rest lets expect, or the second than the first.',
+  })
+  difference!: number;
+  @ApiProperty({ type: 'number', description: 'Standard uncertainty of that difference, mm.' })
+  u!: number;
+  @ApiProperty({ type: 'string', enum: ['garment-beside-tape', 'garments-apart'] })
+  code!: string;
+  @ApiProperty(PARAMS)
+  params!: object;
+  @ApiProperty({ type: 'string' })
+  text!: string;
+}
+
+/** A number with its standard uncertainty and its 90 % interval, mm. */
+class EaseOfGarmentDto {
+  @ApiProperty({ type: 'number' })
+  value!: number;
+  @ApiProperty({ type: 'number' })
+  u!: number;
+  @ApiProperty({ type: 'number' })
+  low!: number;
+  @ApiProperty({ type: 'number' })
+  high!: number;
+}
+
+/** Where an ease lies among the bands. */
+class EasePlaceDto {
+  @ApiProperty({ type: 'string', enum: ['within', 'between', 'closer-than'] })
+  code!: string;
+  @ApiProperty(PARAMS)
+  params!: object;
+  @ApiProperty({ type: 'string' })
+  text!: string;
+}
+
+/** A garment that fits, and the ease that it has on its wearer. */
+export class SweaterDto {
+  @ApiProperty(GARMENT)
+  garment!: number;
+  @ApiProperty({ type: 'string' })
+  title!: string;
+  @ApiProperty({
+    type: () => EaseOfGarmentDto,
+    description: 'Said for an ordinary fabric and no layer, as chosen ease is; mm.',
+  })
+  ease!: EaseOfGarmentDto;
+  @ApiProperty({ type: () => EasePlaceDto })
+  lies!: EasePlaceDto;
+}
+
+/** The ease of the garments whose chest wears right. */
+export class FavouritesDto {
+  @ApiProperty({ type: 'integer', description: 'Of how many garments.' })
+  count!: number;
+  @ApiProperty({ type: 'number', description: 'mm' })
+  mean!: number;
+  @ApiProperty({ type: 'number', description: 'Standard deviation, mm.' })
+  sd!: number;
 }
 
 class NextMeasureDto {
@@ -143,9 +225,20 @@ export class BodyProfileDto {
   @ApiProperty({
     type: () => GarmentQuestionDto,
     isArray: true,
-    description: 'About the garment that was sent along, held against the body’s chest where that is known.',
+    description: 'About the garments, held against the body’s chest where that is known.',
   })
   garmentQuestions!: GarmentQuestionDto[];
+  @ApiProperty({ type: () => ContradictionDto, isArray: true })
+  contradictions!: ContradictionDto[];
+  @ApiProperty({ type: () => SweaterDto, isArray: true, description: 'The garments in their order.' })
+  sweaters!: SweaterDto[];
+  @ApiProperty({
+    type: () => FavouritesDto,
+    nullable: true,
+    description:
+      'What ease `{ "as": "favourites" }` is; null for fewer than two garments that have a chest width which wears right.',
+  })
+  favourites!: FavouritesDto | null;
   @ApiProperty({ type: () => NextMeasureDto, nullable: true, description: 'The one measure worth taking next.' })
   next!: NextMeasureDto | null;
   @ApiProperty({

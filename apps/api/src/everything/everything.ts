@@ -22,8 +22,8 @@ import type { ExportDto } from './export.dto.ts';
 const HERS = ENTITIES.filter((entity) => 'makerId' in entity.options.columns) as EntitySchema<{ makerId: string }>[];
 
 const inputsOf = (row: Omit<TargetSheetRow, 'request' | 'sheet'>) => {
-  const { bodyId, bodyVersion, garmentId, garmentVersion, fabricId, fabricVersion } = row;
-  return { bodyId, bodyVersion, garmentId, garmentVersion, fabricId, fabricVersion };
+  const { bodyId, bodyVersion, garments, fabricId, fabricVersion } = row;
+  return { bodyId, bodyVersion, garments, fabricId, fabricVersion };
 };
 
 async function exportedHandOffs(manager: EntityManager, makerId: string): Promise<object[]> {
@@ -57,7 +57,7 @@ export class Everything {
     const hers = { where: { makerId }, order: { id: 'ASC' } } as const;
     return this.work.snapshot(async (manager) => ({
       format: 'easewright/export',
-      version: '2.0',
+      version: '3.0',
       bodies: (await this.bodies.rows.all(manager, makerId)).map(keptDocument),
       garments: (await this.garments.rows.all(manager, makerId)).map(keptDocument),
       fabrics: (await this.fabrics.rows.all(manager, makerId)).map(keptDocument),

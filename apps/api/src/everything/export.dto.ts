@@ -9,8 +9,19 @@ import { HAND_OFF_STATES } from '../hand-off/outbox/hand-off.entity.ts';
 import { SHEET_SCHEMA } from '../target-sheets/api-sheet.ts';
 import { ComputeSheetDto } from '../target-sheets/sheet-request.dto.ts';
 
+/** The versions of exports that can be read in; the last is written. */
+export const EXPORT_VERSIONS = ['2.0', '3.0'] as const;
+
 const ID = { type: 'string', format: 'uuid' } as const;
 const TIME = { type: 'string', format: 'date-time', description: 'In UTC, to the millisecond.' } as const;
+
+/** Id and version of a record that a sheet was made from. */
+class ExportedInputDto {
+  @ApiProperty(ID)
+  id!: string;
+  @ApiProperty({ type: 'integer', minimum: 1 })
+  version!: number;
+}
 
 /** Ids and versions of the records that a sheet was made from. */
 class ExportedInputsDto {
@@ -18,10 +29,8 @@ class ExportedInputsDto {
   bodyId!: string | null;
   @ApiProperty({ type: 'integer', nullable: true, minimum: 1 })
   bodyVersion!: number | null;
-  @ApiProperty({ ...ID, nullable: true })
-  garmentId!: string | null;
-  @ApiProperty({ type: 'integer', nullable: true, minimum: 1 })
-  garmentVersion!: number | null;
+  @ApiProperty({ type: () => ExportedInputDto, isArray: true, description: 'In the order of the request.' })
+  garments!: readonly ExportedInputDto[];
   @ApiProperty({ ...ID, nullable: true })
   fabricId!: string | null;
   @ApiProperty({ type: 'integer', nullable: true, minimum: 1 })
@@ -91,7 +100,7 @@ class ExportedHandOffDto {
 export class ExportDto {
   @ApiProperty({ type: 'string', enum: ['easewright/export'] })
   format!: string;
-  @ApiProperty({ type: 'string', enum: ['2.0'] })
+  @ApiProperty({ type: 'string', enum: [...EXPORT_VERSIONS], description: 'An export of 2.0 is read in too.' })
   version!: string;
   @ApiProperty({ type: () => KeptBody, isArray: true })
   bodies!: object[];

@@ -19,7 +19,9 @@ import { HttpProblem, type FieldError } from '../http/problem.ts';
 import type { RecordRow } from '../records/record.entity.ts';
 import { ComputeSheetDto } from '../target-sheets/sheet-request.dto.ts';
 import { sheetRequest, storedSheetRequest } from '../target-sheets/sheet-request.ts';
-import type { TargetSheetRow } from '../target-sheets/target-sheet.entity.ts';
+import { requestFromEarlier } from '../target-sheets/request-from-earlier.ts';
+import type { KeptGarmentVersion, TargetSheetRow } from '../target-sheets/target-sheet.entity.ts';
+import { EXPORT_VERSIONS } from './export.dto.ts';
 import { ImportFields } from './import-fields.ts';
 import { readHandOffs, type HandOffRows } from './read-exported-hand-offs.ts';
 
@@ -44,7 +46,7 @@ export function readExport(makerId: string, json: unknown): ExportRows {
   const errors: FieldError[] = [];
   const top = new ImportFields(json, '', errors);
   top.choice('format', ['easewright/export']);
-  top.choice('version', ['2.0']);
+  top.choice('version', EXPORT_VERSIONS);
   mustBeReadable(errors);
   const checked = <T>(pointer: string, read: () => T): T | null => noting(errors, pointer, read);
   const kept = (item: unknown, pointer: string) => {
@@ -77,13 +79,21 @@ export function readExport(makerId: string, json: unknown): ExportRows {
       const inputs = new ImportFields(row.value('inputs'), `${pointer}/inputs`, errors);
       const sheet = checked(`${pointer}/sheet`, () => importedSheetRow(makerId, readSheet(row.value('sheet'))));
       const request = checked(`${pointer}/request`, () =>
-        row.orNull('request', () => storedSheetRequest(sheetRequest(asDto(ComputeSheetDto, row.value('request'))))),
+        row.orNull('request', () =>
+          storedSheetRequest(sheetRequest(asDto(ComputeSheetDto, requestFromEarlier(row.value('request'))))),
+        ),
       );
       const input = (name: string) => ({
         [`${name}Id`]: inputs.orNull(`${name}Id`, () => inputs.id(`${name}Id`)),
         [`${name}Version`]: inputs.orNull(`${name}Version`, () => inputs.whole(`${name}Version`, 1, MOST)),
       });
-      return { ...sheet, ...input('body'), ...input('garment'), ...input('fabric'), request } as TargetSheetRow;
+      return {
+        ...sheet,
+        ...input('body'),
+        garments: readGarments(inputs, errors),
+        ...input('fabric'),
+        request,
+      } as TargetSheetRow;
     }),
     planners: top.list('planners', (item, pointer): PlannerRow => {
       const { row, ...columns } = kept(item, pointer);
@@ -125,6 +135,18 @@ export function readExport(makerId: string, json: unknown): ExportRows {
 
 function asDto<D extends object>(dto: new () => D, value: unknown): D {
   return InputPipe.of(dto).transform(value, { type: 'body' }) as D;
+}
+
+/** The garments of a sheet's inputs; an export of 2.0 has one at most. */
+function readGarments(inputs: ImportFields, errors: FieldError[]): readonly KeptGarmentVersion[] {
+  if (inputs.value('garments') === undefined && inputs.value('garmentId') !== undefined) {
+    const id = inputs.orNull('garmentId', () => inputs.id('garmentId'));
+    return id === null ? [] : [{ id, version: inputs.whole('garmentVersion', 1, MOST) }];
+  }
+  return inputs.list('garments', (item, pointer) => {
+    const garment = new ImportFields(item, pointer, errors);
+    return { id: garment.id('id'), version: garment.whole('version', 1, MOST) };
+  });
 }
 
 /** Notes what is wrong of a part where the part is. */

@@ -49,6 +49,7 @@ function isNullWhereLeftOut(field: FieldSchema): boolean {
     case 'whole':
     case 'yes-no':
     case 'day-or-time':
+    case 'id':
     case 'measured':
       return isOptionalWithoutDefault(field);
   }

@@ -1,6 +1,7 @@
 import type { FieldSchema } from '#measure';
 import {
   ChoiceField,
+  IdField,
   ListField,
   NumberField,
   ObjectField,
@@ -40,6 +41,8 @@ export function recordField(field: FieldSchema, words: FieldWords, nested: Recor
       return YesNoField(words);
     case 'day-or-time':
       return DayOrTimeField(words);
+    case 'id':
+      return IdField(words);
     case 'measured':
       return MeasuredField(field.part, field.as, words);
     case 'list':

@@ -11,6 +11,19 @@ export type Changeable = (typeof CHANGEABLE)[number];
 
 const ENTITY = { body: BODY, garment: GARMENT, fabric: FABRIC };
 
+/** A kept record that a sheet was made from, and the version it was at. */
+interface InputVersion {
+  readonly id: string;
+  readonly version: number | null;
+}
+
+/** The kept records of a kind that a sheet was made from. */
+export function inputVersions(sheet: SheetEntry, input: InputName): readonly InputVersion[] {
+  if (input === 'garment') return sheet.garments;
+  const id = sheet[`${input}Id`];
+  return id === null ? [] : [{ id, version: sheet[`${input}Version`] }];
+}
+
 /** The versions that kept inputs are at now, by id. What was erased is not there. */
 export type CurrentVersions = ReadonlyMap<string, number>;
 
@@ -22,7 +35,7 @@ export async function currentVersions(
 ): Promise<CurrentVersions> {
   const versions = new Map<string, number>();
   for (const input of INPUTS) {
-    const ids = sheets.map((sheet) => sheet[`${input}Id`]).filter((id) => id !== null);
+    const ids = sheets.flatMap((sheet) => inputVersions(sheet, input).map(({ id }) => id));
     if (ids.length === 0) continue;
     const rows = await manager.find(ENTITY[input], { select: ['id', 'version'], where: { makerId, id: In(ids) } });
     for (const { id, version } of rows) versions.set(id, version);
@@ -32,9 +45,8 @@ export async function currentVersions(
 
 /** Which of what a sheet was made from is another now, or gone. */
 export function inputsChanged(sheet: SheetEntry, current: CurrentVersions): readonly Changeable[] {
-  const changed: Changeable[] = INPUTS.filter((input) => {
-    const id = sheet[`${input}Id`];
-    return id !== null && current.get(id) !== sheet[`${input}Version`];
-  });
+  const changed: Changeable[] = INPUTS.filter((input) =>
+    inputVersions(sheet, input).some(({ id, version }) => current.get(id) !== version),
+  );
   return sheet.rulesVersion === RULES_VERSION ? changed : [...changed, 'rules'];
 }

@@ -2,7 +2,7 @@ import { ApiProperty, type ApiPropertyOptions } from '@nestjs/swagger';
 import { LENGTHS, NECKLINES, SILHOUETTES } from '#fit';
 import { CONSTRUCTIONS } from '#garment';
 import { SHEET_UNITS } from '#target-sheet';
-import { CHANGEABLE, INPUTS, type InputName } from './inputs-changed.ts';
+import { CHANGEABLE, inputVersions, type InputName } from './inputs-changed.ts';
 import { ComputeSheetDto } from './sheet-request.dto.ts';
 import type { WithChanges } from './target-sheets.ts';
 import type { SheetEntry } from './target-sheet.repository.ts';
@@ -64,8 +64,14 @@ export class SheetInputsDto {
   inputsChanged!: readonly string[];
   @ApiProperty({ type: () => SheetInputDto, nullable: true })
   body!: SheetInputDto | null;
-  @ApiProperty({ type: () => SheetInputDto, nullable: true })
+  @ApiProperty({
+    type: () => SheetInputDto,
+    nullable: true,
+    description: 'Of `garments`: the one that was said to be the basis, else the first.',
+  })
   garment!: SheetInputDto | null;
+  @ApiProperty({ type: () => SheetInputDto, isArray: true, description: 'All that fit, in the order of the request.' })
+  garments!: SheetInputDto[];
   @ApiProperty({ type: () => SheetInputDto, nullable: true })
   fabric!: SheetInputDto | null;
   @ApiProperty({
@@ -90,16 +96,19 @@ export function sheetEntry({ row, changed }: WithChanges<SheetEntry>): SheetEntr
 
 export function sheetInputs(sheet: WithChanges<SheetEntry>): SheetInputsDto {
   const { row, changed } = sheet;
-  const [body = null, garment = null, fabric = null] = INPUTS.map((input) => sheetInputOf(sheet, input));
+  const [body = null] = sheetInputsOf(sheet, 'body');
+  const garments = sheetInputsOf(sheet, 'garment');
+  const [fabric = null] = sheetInputsOf(sheet, 'fabric');
   const { id, rulesVersion, request } = row;
-  return { id, rulesVersion, inputsChanged: changed, body, garment, fabric, request };
+  const basis = garments.find((_, place) => request?.garments[place]?.basis);
+  const garment = basis ?? garments[0] ?? null;
+  return { id, rulesVersion, inputsChanged: changed, body, garment, garments, fabric, request };
 }
 
-function sheetInputOf({ row, current }: WithChanges<SheetEntry>, input: InputName): SheetInputDto | null {
-  const id = row[`${input}Id`];
-  const version = row[`${input}Version`];
-  return id === null || version === null ? null : { id, version, currentVersion: current.get(id) ?? null };
-}
+const sheetInputsOf = ({ row, current }: WithChanges<SheetEntry>, input: InputName): SheetInputDto[] =>
+  inputVersions(row, input).flatMap(({ id, version }) =>
+    version === null ? [] : [{ id, version, currentVersion: current.get(id) ?? null }],
+  );
 
 export const inputsChangedOf = ({ row, changed }: WithChanges<SheetEntry>): InputsChangedDto => ({
   id: row.id,

@@ -11,6 +11,12 @@ export function summaryOf({ title, unit, design }: TargetSheet): SheetSummary {
   return { title, unit, silhouette, construction, length, neckline };
 }
 
+/** A kept garment that a sheet was made from, and the version it was at. */
+export interface KeptGarmentVersion {
+  readonly id: string;
+  readonly version: number;
+}
+
 /** A kept sheet: never changed once written. */
 export interface TargetSheetRow {
   /** UUID v7; the sheet's own id. */
@@ -20,8 +26,8 @@ export interface TargetSheetRow {
   rulesVersion: string;
   bodyId: string | null;
   bodyVersion: number | null;
-  garmentId: string | null;
-  garmentVersion: number | null;
+  /** In the order of the request. */
+  garments: readonly KeptGarmentVersion[];
   fabricId: string | null;
   fabricVersion: number | null;
   summary: SheetSummary;
@@ -44,8 +50,7 @@ export const TARGET_SHEET = new EntitySchema<TargetSheetRow>({
     rulesVersion: { type: 'varchar', length: 40, name: 'rules_version' },
     bodyId: { ...INPUT_ID, name: 'body_id' },
     bodyVersion: { ...INPUT_VERSION, name: 'body_version' },
-    garmentId: { ...INPUT_ID, name: 'garment_id' },
-    garmentVersion: { ...INPUT_VERSION, name: 'garment_version' },
+    garments: { type: 'simple-json' },
     fabricId: { ...INPUT_ID, name: 'fabric_id' },
     fabricVersion: { ...INPUT_VERSION, name: 'fabric_version' },
     summary: { type: 'simple-json' },

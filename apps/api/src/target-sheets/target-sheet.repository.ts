@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { type EntityManager } from 'typeorm';
+import { storedSheetRequest } from './sheet-request.ts';
 import { TARGET_SHEET, type TargetSheetRow } from './target-sheet.entity.ts';
 import { inPage, type PageRows } from '../storage/in-page.ts';
 
@@ -13,8 +14,7 @@ const ENTRY = [
   'rulesVersion',
   'bodyId',
   'bodyVersion',
-  'garmentId',
-  'garmentVersion',
+  'garments',
   'fabricId',
   'fabricVersion',
   'summary',
@@ -28,25 +28,31 @@ export class TargetSheetRepository {
     await manager.insert(TARGET_SHEET, row);
   }
 
-  find(manager: EntityManager, makerId: string, id: string): Promise<TargetSheetRow | null> {
-    return manager.findOneBy(TARGET_SHEET, { makerId, id });
+  async find(manager: EntityManager, makerId: string, id: string): Promise<TargetSheetRow | null> {
+    const row = await manager.findOneBy(TARGET_SHEET, { makerId, id });
+    return row && read(row);
   }
 
   /** The newest first, one more than asked for. */
-  page(manager: EntityManager, makerId: string, rows: PageRows): Promise<SheetEntry[]> {
-    return manager.find(TARGET_SHEET, {
+  async page(manager: EntityManager, makerId: string, rows: PageRows): Promise<SheetEntry[]> {
+    const found = await manager.find(TARGET_SHEET, {
       select: [...ENTRY],
       where: { makerId, ...inPage<TargetSheetRow>(rows, 'createdAt') },
       order: { id: 'DESC' },
       take: rows.limit + 1,
     });
+    return found.map(read);
   }
 
-  all(manager: EntityManager, makerId: string): Promise<TargetSheetRow[]> {
-    return manager.find(TARGET_SHEET, { where: { makerId }, order: { id: 'ASC' } });
+  async all(manager: EntityManager, makerId: string): Promise<TargetSheetRow[]> {
+    const found = await manager.find(TARGET_SHEET, { where: { makerId }, order: { id: 'ASC' } });
+    return found.map(read);
   }
 
   async delete(manager: EntityManager, makerId: string, id: string): Promise<boolean> {
     return (await manager.delete(TARGET_SHEET, { makerId, id })).affected === 1;
   }
 }
+
+/** What was kept before a field was added to a kind of record reads as if the field had been left out. */
+const read = <R extends SheetEntry>(row: R): R => ({ ...row, request: row.request && storedSheetRequest(row.request) });

@@ -10,7 +10,7 @@ import { Idempotent, IdempotentRequest } from '../idempotency/idempotent-request
 import { TakesIdempotencyKey } from '../idempotency/takes-idempotency-key.ts';
 import { MakerId } from '../maker/maker-id.ts';
 import { ApiSheet } from './api-sheet.ts';
-import { KeepSheetDto } from './keep-sheet.dto.ts';
+import { inputIds, KeepSheetDto } from './keep-sheet.dto.ts';
 import {
   InputsChangedDto,
   inputsChangedOf,
@@ -48,7 +48,7 @@ export class TargetSheetsController {
     @Idempotent() request: IdempotentRequest,
     @Res() response: Response,
   ): Promise<void> {
-    const ids = { body: dto.bodyId ?? null, garment: dto.garmentId ?? null, fabric: dto.fabricId };
+    const ids = inputIds(dto);
     const row = await this.sheets.keep(maker, ids, sheetChoices(dto, dto.made ?? []), request);
     response.status(201).location(`/v1/target-sheets/${row.id}`);
     sendKeptSheet(response, format, row.sheet);

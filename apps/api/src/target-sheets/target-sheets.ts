@@ -22,7 +22,8 @@ import { TargetSheetRepository, type SheetEntry } from './target-sheet.repositor
 /** The kept records that a sheet is to be made from. */
 export interface InputIds {
   readonly body: string | null;
-  readonly garment: string | null;
+  /** `pointer`: where its id stands in the request. */
+  readonly garments: readonly { readonly id: string; readonly basis: boolean; readonly pointer: string }[];
   readonly fabric: string;
 }
 
@@ -64,16 +65,17 @@ export class TargetSheets {
     choices: SheetChoices,
   ): Promise<TargetSheetRow> {
     const body = ids.body === null ? null : await input(this.bodies, manager, makerId, ids.body, '/bodyId');
-    const garment =
-      ids.garment === null ? null : await input(this.garments, manager, makerId, ids.garment, '/garmentId');
+    const garments = [];
+    for (const { id, basis, pointer } of ids.garments)
+      garments.push({ basis, row: await input(this.garments, manager, makerId, id, pointer) });
     const fabric = await input(this.fabrics, manager, makerId, ids.fabric, '/fabricId');
     const request = {
       ...choices,
       body: body && body.document,
-      garments: garment === null ? [] : [{ ...garment.document, basis: true }],
+      garments: garments.map(({ basis, row }) => ({ ...row.document, basis })),
       fabric: fabric.document,
     };
-    const sheet = namingIds(() => this.composer.compose(request, newId()));
+    const sheet = namingIds(ids, () => this.composer.compose(request, newId()));
     const row: TargetSheetRow = {
       id: sheet.id,
       makerId,
@@ -81,8 +83,7 @@ export class TargetSheets {
       rulesVersion: sheet.rulesVersion,
       bodyId: ids.body,
       bodyVersion: body && body.version,
-      garmentId: ids.garment,
-      garmentVersion: garment && garment.version,
+      garments: garments.map(({ row: { id, version } }) => ({ id, version })),
       fabricId: ids.fabric,
       fabricVersion: fabric.version,
       summary: summaryOf(sheet),
@@ -149,12 +150,15 @@ async function input<D extends object>(
   throw new ApiError('input-unknown', `There is no ${records.what} with this id.`, pointer);
 }
 
-/** A body or a garment that is missing is missing by its id. */
-function namingIds(compose: () => TargetSheet): TargetSheet {
+/** What cannot be used of a kept record cannot be used by its id; a garment that is missing for the basis, too. */
+function namingIds({ garments }: InputIds, compose: () => TargetSheet): TargetSheet {
   try {
     return compose();
   } catch (error) {
-    if (!(error instanceof DomainError) || !/^\/(body|garment)$/.test(error.pointer)) throw error;
-    throw error.at(`${error.pointer}Id`);
+    if (!(error instanceof DomainError)) throw error;
+    const [, kind, place] = /^\/(body|fabric|garments)(?:\/(\d+))?/.exec(error.pointer) ?? [];
+    if (kind === 'garments') throw error.at(garments[Number(place)]!.pointer);
+    if (kind !== undefined) throw error.at(`/${kind}Id`);
+    throw error.code === 'garment-missing' && error.pointer === '/design/basis' ? error.at('/garmentId') : error;
   }
 }

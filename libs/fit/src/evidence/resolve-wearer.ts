@@ -1,4 +1,5 @@
 import {
+  BODY_DIMENSIONS,
   resolveBody,
   resolveWithEvidence,
   type Body,
@@ -46,7 +47,7 @@ const NOBODY: WearerBody = { figure: 'unsaid', ageYears: null, measures: [], est
 
 /**
  * One body from all that is known: tape, size, age, and the garments that fit. Without a model an adult's garments tell nothing but their ease, beside a chest that was
- * measured.
+ * measured. `wanted`: what the body is resolved for, where no garment is known.
  * @throws DomainError as `resolveBody` does
  */
 export function resolveWearer(
@@ -54,13 +55,15 @@ export function resolveWearer(
   garments: readonly GarmentProfile[],
   rules: Rules,
   model: BodyModel | null,
+  wanted: readonly BodyDimension[] = BODY_MEASURES,
 ): ResolvedWearer {
   const body = given ?? NOBODY;
   const estimate = body.estimate && isKnown(body, garments);
-  const alone = resolveBody(body, { estimate, wanted: BODY_MEASURES, ...(model && { estimator: model }) });
+  const alone = resolveBody(body, { estimate, wanted, ...(model && { estimator: model }) });
   if (garments.length === 0) return { body: alone, garments: [], comparisons: [], contradictions: [] };
   const wearer = soFar(alone, garments, rules);
-  const sweaters = garments.map((garment, place): Sweater => ({ ...garment, name: nameOf(garment, place, garments) }));
+  const names = garmentNames(garments);
+  const sweaters = garments.map((garment, place): Sweater => ({ ...garment, name: names[place]! }));
   if (model === null) {
     const worn = sweaters.map((sweater) => ({ ...sweater, ease: easeByChest(sweater, alone, wearer.sized) }));
     return { body: alone, garments: worn, comparisons: [], contradictions: [] };
@@ -87,10 +90,14 @@ export function resolveWearer(
 const isKnown = ({ measures, ageYears }: Body, garments: readonly GarmentProfile[]): boolean =>
   measures.length > 0 || ageYears !== null || garments.length > 0;
 
-/** What it is called, or its number among them. */
-function nameOf({ title }: GarmentProfile, place: number, all: readonly GarmentProfile[]): string {
-  const unique = title !== '' && all.filter((other) => other.title === title).length === 1;
-  return unique ? title : String(place + 1);
+/** What each garment is named by in what is said of it: what it is called, or its number among them. A number, or a dimension of the body, is no name. */
+export function garmentNames(garments: readonly Pick<GarmentProfile, 'title'>[]): readonly string[] {
+  const titles = garments.map(({ title }) => title);
+  const isName = (title: string) =>
+    !/^\d*$/.test(title) &&
+    !(BODY_DIMENSIONS as readonly string[]).includes(title) &&
+    titles.indexOf(title) === titles.lastIndexOf(title);
+  return titles.map((title, place) => (isName(title) ? title : String(place + 1)));
 }
 
 /** The wearer without her sweaters; a child of whom nothing else is known is as large as its first sweater lets expect. */

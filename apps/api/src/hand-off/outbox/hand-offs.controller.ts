@@ -5,7 +5,7 @@ import { ApiProblems, BODY_PROBLEMS } from '../../http/api-problems.ts';
 import { Id } from '../../http/id.ts';
 import { TakesIdempotencyKey } from '../../idempotency/takes-idempotency-key.ts';
 import { MakerId } from '../../maker/maker-id.ts';
-import { KeepSheetDto } from '../../target-sheets/keep-sheet.dto.ts';
+import { inputIds, KeepSheetDto } from '../../target-sheets/keep-sheet.dto.ts';
 import { sheetChoices } from '../../target-sheets/sheet-request.ts';
 import { HandOffIntake } from './hand-off-intake.ts';
 import {
@@ -79,7 +79,7 @@ export class HandOffsController {
     @Origin() origin: string,
     @Res({ passthrough: true }) response: Response,
   ): Promise<HandOffDto> {
-    const ids = { body: dto.bodyId ?? null, garment: dto.garmentId ?? null, fabric: dto.fabricId };
+    const ids = inputIds(dto);
     const choices = sheetChoices(dto, dto.made ?? []);
     const fingerprint = fingerprintOf({ plannerId: id, ids, choices });
     const handOff = { makerId: maker, plannerId: id, idempotencyKey, fingerprint, origin };
