@@ -3,8 +3,18 @@
  * logarithm of the chest, residual standard deviations). All in mm.
  */
 import { describe, expect, it } from 'vitest';
-import { compareWith, condition, inMillimetres, updateByObservations, type LogGaussian, type Observation } from '#body';
+import {
+  compareWith,
+  condition,
+  inMillimetres,
+  updateByObservations,
+  type BodyDimension,
+  type BodyProfile,
+  type LogGaussian,
+  type Observation,
+} from '#body';
 import { rulesWith, sweaterEvidence } from '#fit';
+import { adviceOn, bodyOf, fabricOf, garmentOf, mm } from '../support/fit-samples.ts';
 
 /** Median, slope on log chest, residual standard deviation of the logarithm. */
 const PRIOR = {
@@ -125,6 +135,58 @@ describe('worked example 8', () => {
     const { values } = inMillimetres(updateByObservations(woman, [CLASSIC], SWEATER));
     expect(Math.abs(values[name]!.value - value)).toBeLessThan(0.1);
     expect(Math.abs(values[name]!.u - u)).toBeLessThan(0.1);
+  });
+
+  describe('as the sweater, a crocheted drop shoulder with a V, t 7.0', () => {
+    const posterior = inMillimetres(updateByObservations(woman, [CLASSIC], SWEATER));
+    const row = (name: string) => posterior.matrix[posterior.names.indexOf(name)]!;
+    const body: BodyProfile = {
+      ...bodyOf({}),
+      values: Object.fromEntries(
+        names.map((name) => [
+          name,
+          { ...posterior.values[name]!, how: 'estimated', from: { code: 'assumed', params: {} } },
+        ]),
+      ),
+      covariance: { names: names as BodyDimension[], matrix: names.map((name) => row(name).slice(0, names.length)) },
+    };
+    const garment = garmentOf(
+      { 'chest-width': FLAT, 'sleeve-length': 482.6, 'sleeve-top-width': 177.8 },
+      {
+        thicknessMm: T,
+        fits: 'classic',
+        ease: {
+          ...posterior.values['ease']!,
+          covariances: Object.fromEntries(names.map((name, place) => [name, row('ease')[place]!])),
+        },
+      },
+    );
+    const advice = adviceOn({
+      body,
+      garment,
+      fabric: fabricOf(T, { craft: 'crochet' }),
+      design: { basis: 'both', hem: null, neckline: 'v', ease: { as: 'garment', changeMm: 0 } },
+    });
+
+    it.each([
+      ['chest-width', 431.8],
+      ['hem-width', 459.6],
+      ['back/width', 428.8],
+      ['armhole-depth', 182.2],
+      ['sleeve-length', 482.6],
+      ['centre-back-length', 578.7],
+      ['band-depth', 28.0],
+      ['neck-width', 128.8],
+      ['front-neck-depth', 159.0],
+      ['front/front-neck-depth', 235.7],
+      ['cuff-width', 104.6],
+    ])('%s is %d', (path, value) => {
+      expect(Math.abs(mm(advice, path) - value)).toBeLessThan(0.1);
+    });
+
+    it('fails no check', () => {
+      expect(advice.checks.filter(({ verdict }) => verdict === 'fails')).toEqual([]);
+    });
   });
 
   /** The chest at 900 ± 15 by the tape. */

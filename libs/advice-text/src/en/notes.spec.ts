@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { NoteMessage } from '#fit';
+import { text } from '../text.ts';
 import { adviceInWords } from '../../../../tests/support/advice-in-words.ts';
 import {
   check,
@@ -144,13 +146,13 @@ describe('the weight', () => {
 describe('a measure of the garment that fits', () => {
   const waits = (measures: Parameters<typeof garmentOf>[0], design: Differs['design'] = {}) =>
     note('garment-measure-waits', {
-      garment: garmentOf(measures, { construction: 'set-in' }),
+      garment: garmentOf(measures, { construction: 'raglan' }),
       design: { basis: 'both', ...design },
     });
 
   it('that tells nothing alone says what it waits for', () => {
     const sleeved = { 'chest-width': 505, 'sleeve-length': 480 };
-    expect(waits(sleeved)).toMatch(/^The sleeve length .* without its cross back width: /);
+    expect(waits(sleeved)).toMatch(/^The sleeve length .* without its neck width: /);
     expect(waits(sleeved, { silhouette: 'vest' })).toBeUndefined();
     expect(waits(sleeved, { basis: 'body' })).toBeUndefined();
   });
@@ -176,6 +178,31 @@ describe('a garment that fits', () => {
     // I = 948 − 12: 0.4 %.
     expect(note('worn-stretched', { garment: hardly, design: { basis: 'garment', length: 'cropped' } })).toMatch(
       /must stretch a little all the time/,
+    );
+  });
+});
+
+describe('what several garments say', () => {
+  const said = (code: string, params: object) => text('note', { code, params } as NoteMessage, { tape: 'cm' });
+
+  it('asks about one that contradicts the tape, by its name or its number', () => {
+    const params = { measure: 'chest-width', moreMm: -128, uMm: 27 };
+    expect(said('garment-beside-tape', { ...params, garment: 'The blue one' })).toMatch(
+      /^By the chest width of “The blue one” the body would be 12\.8 cm smaller \(± 2\.7 cm\) there than your own measures say\..*\?.*your own measures count\.$/,
+    );
+    expect(said('garment-beside-tape', { ...params, garment: '2' })).toMatch(/of garment 2 /);
+  });
+
+  it('asks about two that contradict one another', () => {
+    const params = { garments: ['1', 'Red'], measure: 'sleeve-length', moreMm: 61, uMm: 20 };
+    expect(said('garments-apart', params)).toMatch(
+      /^By the sleeve length of “Red” the body would be 6\.1 cm larger \(± 2 cm\) there than by that of garment 1\./,
+    );
+  });
+
+  it('names the ease of those that she likes', () => {
+    expect(said('ease-of-favourites', { count: 3, meanMm: 84, sdMm: 41 })).toBe(
+      'Ease as in the 3 garments that you like to wear: 8.4 cm, give or take 4.1 cm.',
     );
   });
 });

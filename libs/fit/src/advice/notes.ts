@@ -75,10 +75,11 @@ function waitingNotes({ request: { garment, design }, choices: { kept } }: Compu
   const notes: AdviceNote[] = [];
   const add = (params: NoteCodes['garment-measure-waits']): void =>
     void notes.push({ code: 'garment-measure-waits', params });
-  if (has['sleeve-length'] && !kept.napeToCuff && design.silhouette !== 'vest')
+  const [lacking] = CONSTRUCTIONS[garment.construction].refSleeveNeeds;
+  if (lacking && has['sleeve-length'] && garment.sleeve === 'long' && !kept.napeToCuff && design.silhouette !== 'vest')
     add({
       given: 'sleeve-length',
-      lacking: CONSTRUCTIONS[garment.construction].refSleeveNeeds[0]!,
+      lacking,
       kept: 'nape-to-cuff',
     });
   return notes;

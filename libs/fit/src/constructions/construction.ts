@@ -30,7 +30,7 @@ export interface ConstructionModel {
   readonly comparesRises: boolean;
   /** Whether a garment of this construction that fits has an across back of its own. */
   readonly hasAcrossBack: boolean;
-  /** The measures of a garment of this construction that its sleeve, from the seam, needs for the way from nape to cuff: any one. */
+  /** The measures of a garment of this construction that its sleeve, from the seam, needs for the way from nape to cuff: any one, where there are any. */
   readonly refSleeveNeeds: readonly GarmentDimension[];
   /** How much of the neck's width on the piece the back's neck edge has. */
   readonly neckShare: (rules: Rules) => number;

@@ -1,6 +1,6 @@
 import { minus, plus, times } from '#measure';
 import { droppedArmhole } from '../model/armhole.ts';
-import { fromAcrossBack } from '../model/ref-sleeve.ts';
+import { fromPanel } from '../model/ref-sleeve.ts';
 import { seamTop } from '../model/sleeve.ts';
 import type { ConstructionModel } from './construction.ts';
 import { straightArmholeDimensions, straightArmholePath, straightTopPath } from './straight-edge.ts';
@@ -16,7 +16,7 @@ export const dropShoulder: ConstructionModel = {
   hasAcrossBack: false,
   refSleeveNeeds: ['cross-back-width', 'chest-width'],
   neckShare: () => 1,
-  refNapeToCuff: fromAcrossBack,
+  refNapeToCuff: fromPanel,
   widths: (_, { panel }) => {
     const between = plus(panel);
     return { between, inset: times(0.5, minus(panel, between)), straight: true };

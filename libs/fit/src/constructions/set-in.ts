@@ -59,7 +59,7 @@ export const setIn: ConstructionModel = {
   hasArmhole: true,
   comparesRises: false,
   hasAcrossBack: true,
-  refSleeveNeeds: ['cross-back-width'],
+  refSleeveNeeds: [],
   neckShare: () => 1,
   refNapeToCuff: fromAcrossBack,
   widths: (choices, girths) => {

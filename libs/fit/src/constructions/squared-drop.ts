@@ -3,7 +3,7 @@ import { acrossGarment } from '../model/across.ts';
 import { droppedArmhole } from '../model/armhole.ts';
 import { INPUTS } from '../model/inputs.ts';
 import { along } from '../model/planned.ts';
-import { fromAcrossBack } from '../model/ref-sleeve.ts';
+import { fromInset } from '../model/ref-sleeve.ts';
 import { seamTop } from '../model/sleeve.ts';
 import type { ConstructionModel } from './construction.ts';
 import { straightArmholeDimensions, straightArmholePath, straightTopPath } from './straight-edge.ts';
@@ -17,9 +17,9 @@ export const squaredDrop: ConstructionModel = {
   hasArmhole: true,
   comparesRises: false,
   hasAcrossBack: true,
-  refSleeveNeeds: ['cross-back-width'],
+  refSleeveNeeds: ['cross-back-width', 'chest-width'],
   neckShare: () => 1,
-  refNapeToCuff: fromAcrossBack,
+  refNapeToCuff: fromInset,
   // i = c(p − S), at least 0 and at most what the rules allow. One that fits keeps its own: half of what its panel is wider.
   widths: (choices, girths) => {
     const { rules, kept, ref } = choices;

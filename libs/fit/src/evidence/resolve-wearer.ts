@@ -58,7 +58,7 @@ export function resolveWearer(
   wanted: readonly BodyDimension[] = BODY_MEASURES,
 ): ResolvedWearer {
   const body = given ?? NOBODY;
-  const { estimate } = body;
+  const estimate = body.estimate && isKnown(body, garments);
   const alone = resolveBody(body, { estimate, wanted, ...(model && { estimator: model }) });
   if (garments.length === 0) return { body: alone, garments: [], comparisons: [], contradictions: [] };
   const wearer = soFar(alone, garments, rules);
@@ -85,6 +85,10 @@ export function resolveWearer(
   const worn = sweaters.map((sweater) => ({ ...sweater, ease: easeOf(sweater.name) }));
   return { body: estimate ? profile : measuredAlone(profile, alone), garments: worn, ...compared };
 }
+
+/** A figure alone says nothing of the body: nothing is estimated of it. */
+const isKnown = ({ measures, ageYears }: Body, garments: readonly GarmentProfile[]): boolean =>
+  measures.length > 0 || ageYears !== null || garments.length > 0;
 
 /** What each garment is named by in what is said of it: what it is called, or its number among them. A number, or a dimension of the body, is no name. */
 export function garmentNames(garments: readonly Pick<GarmentProfile, 'title'>[]): readonly string[] {

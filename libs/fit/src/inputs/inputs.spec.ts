@@ -49,7 +49,7 @@ describe('the inputs of the model', () => {
       u: 5,
       body: null,
     });
-    expect(inputs({ garment }).value('refChestWidth')).toBeNaN();
+    expect(inputs({}).value('refChestWidth')).toBeNaN();
   });
 
   it('are the maker’s own lengths where she chose them, the rules’ where not', () => {

@@ -263,7 +263,7 @@ export function inputsOf(
   if (request.garment) {
     const { ease, title } = request.garment;
     filling.add('garmentEase', ease.value, { code: 'garment-ease', params: { title } }, ESTIMATED, ease.u);
-    if (request.design.basis !== 'body') addGarment(filling, request.garment);
+    addGarment(filling, request.garment);
   }
   addRuled(filling, request, sized);
   addChosen(filling, request, sized);

@@ -18,13 +18,17 @@ const NOTHING: KeptFromGarment = {
   backNeck: false,
 };
 
-/** Which dimensions the garment that fits gives a design; none where there is no garment. */
+/** Which dimensions the garment that fits gives a design: on the basis of the body, its length where that was asked for. */
 export function keptFromGarment(garment: GarmentProfile | null, design: Design): KeptFromGarment {
   if (garment === null) return NOTHING;
   const has = garment.values;
+  const lengths = { length: design.length === 'as-garment', fromBackNeck: Boolean(has['back-neck-depth']) };
+  if (design.basis === 'body') return { ...NOTHING, ...lengths };
   const ref = CONSTRUCTIONS[garment.construction];
   const girthTops = ref.sleeveTopIs === 'girth' && CONSTRUCTIONS[design.construction].sleeveTopIs === 'girth';
-  const fromBack = garment.sleeveFrom === 'centre-back' || ref.refSleeveNeeds.some((name) => has[name]);
+  const { refSleeveNeeds } = ref;
+  const fromBack =
+    garment.sleeveFrom === 'centre-back' || refSleeveNeeds.length === 0 || refSleeveNeeds.some((name) => has[name]);
   const longSleeve = garment.sleeve === 'long';
   const sameNeck = garment.neckline === null || garment.neckline === design.neckline;
   return {
@@ -34,8 +38,7 @@ export function keptFromGarment(garment: GarmentProfile | null, design: Design):
     wrist: Boolean(has['cuff-width']) && longSleeve,
     acrossBack: Boolean(has['cross-back-width']) && ref.hasAcrossBack,
     armhole: armholeFrom(garment) !== null,
-    length: design.length === 'as-garment',
-    fromBackNeck: Boolean(has['back-neck-depth']),
+    ...lengths,
     napeToCuff: Boolean(has['sleeve-length']) && fromBack && longSleeve,
     neckWidth: Boolean(has['neck-width']) && sameNeck,
     frontNeck: Boolean(has['front-neck-depth']) && sameNeck,

@@ -98,6 +98,8 @@ describe('a piece made', () => {
         const [piece, name] = path.split('/');
         const its = planned.pieces.find((one) => one.piece === piece)?.dimensions.find((one) => one.name === name);
         fc.pre(its !== undefined && its.value !== null);
+        // Of a neck that opens, a width that is fixed leaves its depth to grow instead.
+        fc.pre(name !== 'neck-width' || planned.design.opening.at === 'none');
         const after = advise({ ...request, made: [made(path, its.value)] });
         const given = everyDimension(planned).filter(([, { value }]) => value !== null);
         for (const [place, { value }] of given) expect(mm(after, place), place).toBeCloseTo(value!, 5);

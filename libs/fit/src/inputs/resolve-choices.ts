@@ -57,7 +57,7 @@ function placeAsked({ silhouette, construction, opening }: FitRequest['design'])
 export function requestedChoices(request: FitRequest, made: Made, values: InputValues, wearer: Wearer): Choices {
   const { design, fabric, rules } = request;
   const garment = baseGarment(request);
-  const kept = keptFromGarment(garment, design);
+  const kept = keptFromGarment(request.garment, design);
   const easeFromGarment = 'as' in design.ease;
   const ease = easeFromGarment ? values[AT.garmentEase]! + values[AT.easeChange]! : values[AT.chosenEase]!;
   return {

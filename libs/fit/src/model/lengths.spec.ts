@@ -1,6 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import type { Figure } from '#body';
-import { adviceOn, dimension, bodyOf, fabricOf, garmentOf, mm, WOMAN, womanWith } from '../../../../tests/support/fit-samples.ts';
+import {
+  adviceOn,
+  dimension,
+  bodyOf,
+  fabricOf,
+  garmentOf,
+  mm,
+  WOMAN,
+  womanWith,
+} from '../../../../tests/support/fit-samples.ts';
 
 describe('the centre-back length', () => {
   /** Woman: back waist 437 + 0, 150, 280. Man: back hip 680 − 120, 0, + 50. Child: back waist + 0, 50, 150. */
@@ -39,6 +48,8 @@ describe('the centre-back length', () => {
     const unmeasured = adviceOn({ garment: garmentOf({ 'shoulder-to-hem': 620 }), design: asGarment });
     expect(mm(unmeasured, 'centre-back-length')).toBeCloseTo(620 - 371 / 18, 9);
     expect(dimension(unmeasured, 'centre-back-length').u).toBeCloseTo(Math.hypot(5, 8, 1 / 18), 9);
+    const ofBody = { basis: 'body', length: 'as-garment' } as const;
+    expect(mm(adviceOn({ garment, design: ofBody }), 'centre-back-length')).toBe(598);
     expect(mm(adviceOn({ garment, design: { basis: 'both', length: 'regular' } }), 'centre-back-length')).toBe(587);
   });
 });
@@ -84,8 +95,16 @@ describe('nape to cuff', () => {
     }
   });
 
-  it('stays the body’s where the garment does not say where its seam lies', () => {
-    expect(nape({ 'sleeve-length': 550 }, { construction: 'set-in' })).toBe(743);
+  /** (404 + 0.12 × 75)/2 + 540; (p + 404)/4 + 540 for a squared drop, whose p is 520 − (4 − π)3/2. */
+  it('is half the wearer’s back and its sleeve, where that of the garment was not measured', () => {
+    expect(nape({ 'sleeve-length': 540 }, { construction: 'set-in' })).toBeCloseTo(206.5 + 540, 9);
+    const panel = 520 - ((4 - Math.PI) / 2) * 3;
+    expect(nape({ 'sleeve-length': 540 }, { construction: 'squared-drop' })).toBeCloseTo((panel + 404) / 4 + 540, 9);
+  });
+
+  it('stays the body’s where the garment does not say where its seam lies, or its sleeve is short', () => {
+    expect(nape({ 'sleeve-length': 550 }, { construction: 'raglan' })).toBe(743);
+    expect(nape({ 'sleeve-length': 150 }, { construction: 'set-in', sleeve: 'short' })).toBe(743);
   });
 });
 
