@@ -36,7 +36,7 @@ describe.each(DATABASES)('bodies on %s', (kind) => {
     const { body: kept } = await create();
     const old = JSON.stringify({ title: 'Me', measures: [{ name: 'chest-girth', value: 94, unit: 'cm' }] });
     await api.app.get(DataSource).query(`UPDATE body SET document = '${old}' WHERE id = '${kept.id}'`);
-    const filled = { figure: 'unsaid', age: null, estimate: true };
+    const filled = { figure: 'unsaid', age: null, size: null, estimate: true };
     const measure = { name: 'chest-girth', value: 94, unit: 'cm', text: null, u: null, how: 'home', takenAt: null };
     const { id, version, createdAt, updatedAt } = kept;
     const whole = { id, version, createdAt, updatedAt, title: 'Me', ...filled, measures: [measure] };

@@ -29,6 +29,13 @@ interface Sheet {
   readonly notes: readonly { readonly code: string; readonly text: string; readonly params: Record<string, unknown> }[];
 }
 
+/** A kept sheet in an export. */
+interface Exported {
+  readonly request: { readonly garments: readonly { readonly basis: boolean }[]; readonly design: object };
+  readonly sheet: object;
+  readonly inputs: { readonly garments: readonly { readonly id: string; readonly version: number }[] };
+}
+
 describe.each(DATABASES)('garments that fit, on %s', (kind) => {
   let api: RunningApp;
   beforeAll(async () => void (api = await runApp(kind)));
@@ -90,9 +97,9 @@ describe.each(DATABASES)('garments that fit, on %s', (kind) => {
       const huge = sweater('Huge', [{ name: 'cuff-width', value: 2, unit: 'm' }]);
       const request = { fabric: exampleFabric, design: PLAIN };
       expect(await pointersOf({ ...request, garments: [wide('Blue', 52), huge] })).toEqual([
-        '/garments/1/measures/0/value',
+        '/garments/1/measures/0/unit',
       ]);
-      expect(await pointersOf({ ...request, garment: huge })).toEqual(['/garment/measures/0/value']);
+      expect(await pointersOf({ ...request, garment: huge })).toEqual(['/garment/measures/0/unit']);
       expect(await pointersOf({ ...request, garments: [{ ...huge, measures: 3 }] })).toEqual(['/garments/0/measures']);
     });
 
@@ -371,13 +378,13 @@ describe.each(DATABASES)('garments that fit, on %s', (kind) => {
       await api.http.delete('/v1/everything?confirm=erase-everything').expect(204);
       const { grey } = await keep();
       const { body: exported } = await api.http.get('/v1/export').expect(200);
-      const earlier = exported.targetSheets.map(({ request, sheet, inputs }: Record<string, any>) => {
+      const earlier = exported.targetSheets.map(({ request, sheet, inputs }: Exported) => {
         const { garments, ...rest } = request;
         const { garments: ids, ...others } = inputs;
-        const { basis: _, ...garment } = garments[1];
+        const { basis: _, ...garment } = garments[1]!;
         const ease = { category: 'classic', place: 0.5 };
         const design = { ...request.design, basis: 'both', ease, easeChange: { value: 1, unit: 'cm', text: null } };
-        const garmentId = { garmentId: ids[1].id, garmentVersion: ids[1].version };
+        const garmentId = { garmentId: ids[1]!.id, garmentVersion: ids[1]!.version };
         return { sheet, request: { ...rest, garment, design }, inputs: { ...others, ...garmentId } };
       });
       await api.http.delete('/v1/everything?confirm=erase-everything').expect(204);

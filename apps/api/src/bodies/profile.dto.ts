@@ -193,7 +193,7 @@ export class SweaterDto {
 }
 
 /** The ease of the garments whose chest wears right. */
-export class FavouritesDto {
+class FavouritesDto {
   @ApiProperty({ type: 'integer', description: 'Of how many garments.' })
   count!: number;
   @ApiProperty({ type: 'number', description: 'mm' })

@@ -3,7 +3,7 @@ import { RULES_VERSION } from '#fit';
 import { BODY, FABRIC, GARMENT } from '../records/record.entity.ts';
 import type { SheetEntry } from './target-sheet.repository.ts';
 
-export const INPUTS = ['body', 'garment', 'fabric'] as const;
+const INPUTS = ['body', 'garment', 'fabric'] as const;
 export type InputName = (typeof INPUTS)[number];
 /** What a sheet rests on. */
 export const CHANGEABLE = [...INPUTS, 'rules'] as const;
