@@ -7,6 +7,8 @@ import { resolveFabric } from '#fabric';
 import { compute } from '../dist/libs/fit/src/evaluation/compute.js';
 import { sheetNumbers } from '../dist/libs/fit/src/evaluation/sheet-numbers.js';
 import { withText } from '#target-sheet';
+import { median } from './support/alternate.mjs';
+import { perSecond } from './support/per-second.mjs';
 
 const home = (name, value) => ({ name, value, how: 'home' });
 const body = resolveBody(
@@ -56,12 +58,13 @@ const requests = ['drop-shoulder', 'squared-drop', 'set-in', 'raglan'].flatMap((
       basis: 'body',
       hem: 'straight',
       ease: { category: 'classic', place: 0.5 },
-      ease: { as: 'garment', changeMm: 0 },
       layer: null,
+      opening: null,
       bandMm: null,
       frontBandMm: null,
       overlapMm: null,
       ribMm: null,
+      cuffWidthMm: null,
       neckWidthMm: null,
       frontNeckDepthMm: null,
       backNeckDepthMm: null,
@@ -71,13 +74,6 @@ const requests = ['drop-shoulder', 'squared-drop', 'set-in', 'raglan'].flatMap((
     rules: rulesWith({}),
   })),
 );
-
-function perSecond(work, count) {
-  const start = process.hrtime.bigint();
-  for (let i = 0; i < count; i++) work(i);
-  return count / (Number(process.hrtime.bigint() - start) / 1e9);
-}
-const median = (numbers) => numbers.toSorted((a, b) => a - b)[numbers.length >> 1];
 
 const ready = requests.map((request) => advise(request));
 let kept = 0;

@@ -15,6 +15,6 @@ export function ratioOf(ours, bare) {
   return { ours: median(ours), bare: median(bare), ratio: median(ratios) };
 }
 
-function median(numbers) {
+export function median(numbers) {
   return numbers.toSorted((a, b) => a - b)[numbers.length >> 1];
 }

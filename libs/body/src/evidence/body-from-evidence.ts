@@ -13,13 +13,15 @@ import { fitSize, FREE } from '../model/size-fit.ts';
 import { compareWith, type Comparison } from './compare.ts';
 import { inMillimetres, type PosteriorInMillimetres } from './in-millimetres.ts';
 import type { HiddenNumber, LogGaussian, Observation } from './observation.ts';
-import { updateByObservations } from './update.ts';
+import { posteriorOf, updatedState } from './update.ts';
 import { weighAgainstEachOther, weighAgainstTape, type Contradiction } from './weigh.ts';
 
 /** All that is known of an adult: `known` by a tape, a scale or a table; `observations` by whatever else depends on the body. */
 export interface EvidenceInput extends Pick<EstimatorInput, 'figure' | 'ageYears' | 'known'> {
   readonly hidden: readonly HiddenNumber[];
   readonly observations: readonly Observation[];
+  /** The dimensions that are asked for, where not all are; those that observations rest on are answered too. */
+  readonly wanted?: readonly BodyDimension[];
 }
 
 /** One body from all that is known: every dimension, measured ones included, and the hidden numbers, with the covariance of all of them. mm; weight in g. */
@@ -43,9 +45,10 @@ export function bodyFromEvidence(
   const { dimensions } = coefficients;
   return (input) => {
     const known = knownLogs(dimensions, input.known);
+    const asked = askedFor(dimensions, input);
     const parts = sexesOf(input.figure).map((sex) => ({
       sex,
-      ...posteriorOfSex(dimensions, priors[sex], known, input),
+      ...posteriorOfSex(asked, priors[sex], known, input),
     }));
     const shares = sharesOf(parts);
     const likelier = parts.reduce((best, part) => (part.logDensity > best.logDensity ? part : best));
@@ -54,7 +57,7 @@ export function bodyFromEvidence(
       shares,
       parts.map(({ logDensity, posterior: { mean, covariance } }) => ({ logDensity, mean, covariance })),
     );
-    const inMm = inMillimetres({ names, dimensions: dimensions.length, ...moments });
+    const inMm = inMillimetres({ names, dimensions: asked.length, ...moments });
     const weights: Record<Sex, number> = { woman: 0, man: 0 };
     parts.forEach(({ sex }, index) => (weights[sex] = shares[index]!));
     const body = { weights, b: parts.reduce((sum, { b }, index) => sum + shares[index]! * b, 0) };
@@ -62,28 +65,45 @@ export function bodyFromEvidence(
     const sizeOutside = SIZE.some(isOutside);
     return {
       ...inMm,
-      outsideSurveys: dimensions.filter(
-        (name) => sizeOutside || isOutside(name) || isBodyOutside(coefficients, body, name, input.ageYears),
-      ),
+      outsideSurveys: asked
+        .map(({ name }) => name)
+        .filter((name) => sizeOutside || isOutside(name) || isBodyOutside(coefficients, body, name, input.ageYears)),
       comparisons: likelier.comparisons,
       contradictions: likelier.contradictions,
     };
   };
 }
 
+/** A dimension that is answered, and its place among all. */
+interface Asked {
+  readonly name: BodyDimension;
+  readonly place: number;
+}
+
+/** Stature and weight tell how heavy the body is, and are always among them. */
+function askedFor(dimensions: readonly BodyDimension[], { wanted, known, observations }: EvidenceInput): Asked[] {
+  const all = dimensions.map((name, place) => ({ name, place }));
+  if (wanted === undefined) return all;
+  const names = new Set<string>([...wanted, ...SIZE, ...known.map(({ name }) => name)]);
+  for (const one of observations) for (const name of Object.keys(one.dimensions)) names.add(name);
+  return all.filter(({ name }) => names.has(name));
+}
+
 function posteriorOfSex(
-  names: readonly BodyDimension[],
+  asked: readonly Asked[],
   prior: Prior,
   known: KnownLogs,
   { ageYears, hidden, observations }: EvidenceInput,
 ) {
-  const places = names.map((_, place) => place);
+  const names = asked.map(({ name }) => name);
+  const rest = asked.map(({ place }) => place);
+  const places = Array.from({ length: prior.n }, (_, place) => place);
   const [stature, weight] = [names.indexOf('stature'), names.indexOf('weight')];
   const fit = fitSize(prior, ageYears, known);
   const contradiction = contradictionOf(fit.distance, known.at.length - 1);
   /** The body by the tape alone. */
   const taped = (around: BodyPrior): LogGaussian => {
-    const { mean, covariance } = condition(around, known.at, known.logs, known.noise, places);
+    const { mean, covariance } = condition(around, known.at, known.logs, known.noise, rest);
     return {
       names,
       mean,
@@ -96,16 +116,18 @@ function posteriorOfSex(
     known.at.length === 0
       ? { hidden, observations, contradictions: [] }
       : weighAgainstTape(hidden, observations, comparisons);
-  const { innovations } = updateByObservations(free, besideTape.hidden, besideTape.observations);
-  const weighed = weighAgainstEachOther(besideTape.hidden, besideTape.observations, innovations);
-  const { b, posterior } = fixedPoint(fit.b, (at) => {
-    const posterior = updateByObservations(taped(prior.at(ageYears, at, places)), weighed.hidden, weighed.observations);
-    const { b } = bodySize(Math.exp(posterior.mean[stature]!), Math.exp(posterior.mean[weight]!));
-    return { b, posterior };
+  const first = updatedState(free, besideTape.hidden, besideTape.observations);
+  const weighed = weighAgainstEachOther(besideTape.hidden, besideTape.observations, first.innovations);
+  let near = first.mean;
+  const { b, state } = fixedPoint(fit.b, (at) => {
+    const body = taped(prior.at(ageYears, at, places));
+    const state = updatedState(body, weighed.hidden, weighed.observations, near);
+    near = state.mean;
+    return { ...bodySize(Math.exp(near[stature]!), Math.exp(near[weight]!)), state };
   });
   return {
     b,
-    posterior,
+    posterior: posteriorOf(state),
     comparisons,
     contradictions: [...besideTape.contradictions, ...weighed.contradictions],
     logDensity: fit.logDensity + logDensity,

@@ -20,6 +20,12 @@ export interface Evidence {
   readonly observations: readonly Observation[];
 }
 
+/** `wanted`: what is asked for, where not all of a body is needed. `without`: the body without the evidence, where it was resolved already. */
+interface EvidenceOptions {
+  readonly wanted?: readonly BodyDimension[];
+  readonly without?: BodyProfile;
+}
+
 /** A body from tape and evidence together. */
 export interface ResolvedWithEvidence {
   /** Every value is the posterior's, those that were measured too. */
@@ -35,11 +41,18 @@ export interface ResolvedWithEvidence {
  * known of it, else by the chest of its sweater.
  * @throws DomainError as `resolveBody` does; `unknown-term` where an observation rests on a dimension that a child has no value of.
  */
-export function resolveWithEvidence(body: Body, evidence: Evidence, model: BodyModel): ResolvedWithEvidence {
+export function resolveWithEvidence(
+  body: Body,
+  evidence: Evidence,
+  model: BodyModel,
+  {
+    wanted,
+    without = resolveBody(body, { estimate: true, estimator: model, ...(wanted && { wanted }) }),
+  }: EvidenceOptions = {},
+): ResolvedWithEvidence {
   const [problem] = bodyProblems(body);
   if (problem !== undefined) throw problem;
   const { figure } = body;
-  const without = resolveBody(body, { estimate: true, estimator: model });
   const sources = [...new Set(evidence.observations.map(({ source }) => source))];
   const from: BodySource = {
     code: 'evidence',
@@ -53,7 +66,7 @@ export function resolveWithEvidence(body: Body, evidence: Evidence, model: BodyM
   }
   const measured = measuredValues(body);
   const known = body.measures.map(({ name }) => ({ name, value: measured[name]!.value, u: measured[name]!.u }));
-  const found = model.fromEvidence({ figure, ageYears: body.ageYears, known, ...evidence });
+  const found = model.fromEvidence({ figure, ageYears: body.ageYears, known, ...evidence, ...(wanted && { wanted }) });
   const { outsideSurveys, comparisons, contradictions, ...joint } = found;
   return { profile: profileOf(without, joint, from, measured, outsideSurveys), joint, comparisons, contradictions };
 }

@@ -16,33 +16,58 @@ const STEPS = 20;
 const STEPS_THAT_CHOOSE_SIDES = 6;
 
 /** A step that moves no logarithm (or hidden number, in mm) by more than this is the last. */
-const STILL = 1e-9;
+const STILL = 1e-7;
+
+/** Where the steps of an update end. */
+export interface UpdatedState {
+  readonly prior: JointPrior;
+  /** The posterior's mean. */
+  readonly mean: readonly number[];
+  /** The observations beside what the prior expected, linear as at the mean; empty where there are none. */
+  readonly innovations: Innovations;
+}
 
 /**
  * Updates a prior by observations: Gauss–Newton on the logarithms and the hidden numbers, each step the textbook update by the linearised observations, with the gain
  * P·Jᵀ·S⁻¹ (the iterated extended Kalman filter: Bell & Cathey, IEEE Trans. Automatic Control 38, 1993; from memory). The covariance left is that of the last step.
  */
-export function updateByObservations(
+export const updateByObservations = (
   body: LogGaussian,
   hidden: readonly HiddenNumber[],
   observations: readonly Observation[],
-): EvidencePosterior {
+): EvidencePosterior => posteriorOf(updatedState(body, hidden, observations));
+
+/** The same without its covariance. `start` is a state that it is thought to lie near. */
+export function updatedState(
+  body: LogGaussian,
+  hidden: readonly HiddenNumber[],
+  observations: readonly Observation[],
+  start?: readonly number[],
+): UpdatedState {
   const prior = jointPrior(body, hidden);
-  if (observations.length === 0) return { ...prior, innovations: { differences: [], covariance: [], across: [] } };
+  if (observations.length === 0)
+    return { prior, mean: prior.mean, innovations: { differences: [], covariance: [], across: [] } };
   const model = observationModel(prior.names, observations);
-  let state = prior.mean;
+  let state = start ?? prior.mean;
   let sides = state;
   let innovations = innovationsAt(prior, observations, model, state, sides);
   for (let step = 1; step <= STEPS; step++) {
     const next = updatedMean(prior, innovations);
-    const moved = Math.max(...next.map((value, i) => Math.abs(value - state[i]!)));
+    const moved = next.reduce((most, value, i) => Math.max(most, Math.abs(value - state[i]!)), 0);
     state = next;
     if (step <= STEPS_THAT_CHOOSE_SIDES) sides = state;
     innovations = innovationsAt(prior, observations, model, state, sides);
     if (moved < STILL) break;
   }
-  return { ...prior, mean: state, covariance: updatedCovariance(prior, innovations), innovations };
+  return { prior, mean: state, innovations };
 }
+
+export const posteriorOf = ({ prior, mean, innovations }: UpdatedState): EvidencePosterior => ({
+  ...prior,
+  mean,
+  covariance: innovations.differences.length === 0 ? prior.covariance : updatedCovariance(prior, innovations),
+  innovations,
+});
 
 /** m + P·Jᵀ·S⁻¹·(innovations). */
 function updatedMean({ mean }: JointPrior, innovations: Innovations): number[] {

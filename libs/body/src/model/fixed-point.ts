@@ -6,8 +6,8 @@ const LEAST = Math.log(9 / 25);
 const MOST = Math.log(125 / 25);
 const within = (b: number): number => Math.min(Math.max(b, LEAST), MOST);
 
-/** Nearer than this is there. */
-const STILL = 1e-6;
+/** Nearer than this is there: what the tangent misses is of the order of its square. */
+const STILL = 1e-4;
 
 /**
  * Where an evaluation at b finds the b that it was made at: by secants, since plain repetition swings for very heavy bodies.

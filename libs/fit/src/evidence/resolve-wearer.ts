@@ -76,6 +76,7 @@ export function resolveWearer(
       observations: evidence.flatMap(({ observations }) => observations),
     },
     model,
+    { wanted, ...(estimate && { without: alone }) },
   );
   const easeOf = (name: string): GarmentEase => {
     const row = joint.matrix[joint.names.indexOf(name)]!;
