@@ -1,7 +1,8 @@
 import { expect, it } from 'vitest';
 import type { BodyProfile } from '#body';
 import { rulesWith } from '../design/rules.ts';
-import type { ResolvedWearer, WornGarment } from '../evidence/resolve-wearer.ts';
+import type { ResolvedWearer } from '../evidence/resolve-wearer.ts';
+import type { WornGarment } from '../evidence/worn-garment.ts';
 import { easeOfGarments } from './ease-of-garments.ts';
 
 const wearer = (...garments: Pick<WornGarment, 'ease' | 'fits'>[]) =>
