@@ -113,7 +113,7 @@ const PLAIN: Design = {
   basis: 'body',
   hem: 'straight',
   ease: { category: 'classic', place: 0.5 },
-    layer: null,
+  layer: null,
   opening: null,
   bandMm: null,
   frontBandMm: null,
