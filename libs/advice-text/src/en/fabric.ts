@@ -18,6 +18,13 @@ export const fabricSources: Catalogue<FabricSourceCodes> = {
   wraps: ({ wrapsPerInch, stitch }) => `${wrapsPerInch} wraps per inch, ${STITCHES[stitch]}`,
   'yarn-length': ({ metresPer100g, fibre, stitch }) => `${metresPer100g} m per 100 g of ${fibre}, ${STITCHES[stitch]}`,
   'weight-category': ({ category, name, stitch }) => `weight ${category} (${name}), ${STITCHES[stitch]}`,
+  'swatch-weight': () => 'the swatch’s weight and sides',
+  'yarn-on-label': ({ metresPer100g }) =>
+    `${metresPer100g} m per 100 g and the usual density of a fabric of such a yarn`,
+  'usual-yarn': ({ category, name, metresPer100g }) =>
+    `rough: what is usual for weight ${category} (${name}), about ${metresPer100g} m per 100 g`,
+  'usual-density': ({ thicknessMm }) =>
+    `rough: the usual density of a fabric ${Number(thicknessMm.toPrecision(2))} mm thick`,
   calibrated: () => 'calibrated on the expected thicknesses, from memory',
 };
 
