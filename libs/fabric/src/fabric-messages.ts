@@ -46,6 +46,8 @@ export interface FabricNoteCodes {
     readonly toMm: number;
     readonly assumed: boolean;
   };
+  /** What is usual to have more than the pieces take. `share`: of the whole; `allDrawn`: all pieces are in it. */
+  readonly 'yarn-spare': { readonly grams: number; readonly share: number; readonly allDrawn: boolean };
   /** The categories in whose bands the wraps lie. */
   readonly 'wraps-bands': { readonly wrapsPerInch: number; readonly weights: readonly YarnWeightName[] };
   readonly 'wraps-and-category-differ': {

@@ -8,6 +8,7 @@ import { inUnit } from './in-unit.ts';
 import { MAX_TITLE } from './schema/target-sheet-schema.ts';
 import { sheetError } from './sheet-error.ts';
 import type { SheetInput } from './sheet-input.ts';
+import { sheetYarn } from './sheet-yarn.ts';
 import { sheetNotes } from './sheet-notes.ts';
 import { FORMAT, VERSION, type TargetSheet } from './target-sheet.ts';
 import { withText } from './with-text.ts';
@@ -38,6 +39,7 @@ export function composeSheet(
   const garment = at('/garment', () => input.garment && resolveGarment(input.garment));
   const rules = at('/rules', () => rulesWith(input.rules));
   const advice = withText(advise({ body, garment, fabric, design, made, rules }), { tape });
+  const yarn = sheetYarn(advice.pieces, input.fabric, fabric, { tape });
   const sheet: TargetSheet = {
     format: FORMAT,
     version: VERSION,
@@ -48,6 +50,7 @@ export function composeSheet(
     rulesVersion: RULES_VERSION,
     design: advice.design,
     fabric: fabricOf(fabric),
+    ...(yarn && { yarn }),
     assembled: advice.assembled,
     pieces: advice.pieces,
     checks: advice.checks,

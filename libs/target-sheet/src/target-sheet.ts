@@ -8,6 +8,7 @@ import type {
   SheetDesign,
   SheetNote,
 } from './sheet-parts.ts';
+import type { SheetYarn } from './sheet-yarn.ts';
 
 export const FORMAT = 'easewright/target-sheet';
 export const VERSION = '1.0';
@@ -40,6 +41,8 @@ export interface TargetSheet {
     readonly stretch: Directions | null;
     readonly growth: Directions | null;
   };
+  /** Absent where no piece is drawn, and in sheets made before it was given. */
+  readonly yarn?: SheetYarn;
   readonly assembled: readonly AssembledDimension[];
   readonly pieces: readonly Piece[];
   readonly checks: readonly Check[];

@@ -6,6 +6,7 @@ import { fabricSchema } from './fabric-schema.ts';
 import { listOf, objectOf, oneOf, text, type JsonSchema } from './json-schema.ts';
 import { codeAndParams } from './message-schema.ts';
 import { joinSchema, pieceSchema, pointSchema } from './piece-schema.ts';
+import { yarnSchema } from './yarn-schema.ts';
 
 /** Longest title, in characters (Unicode code points). */
 export const MAX_TITLE = 200;
@@ -48,6 +49,7 @@ export const targetSheetSchema: JsonSchema = {
       rulesVersion: text('Version of the rules the sheet was made with.'),
       design: { $ref: '#/$defs/design' },
       fabric: { $ref: '#/$defs/fabric' },
+      yarn: { $ref: '#/$defs/yarn' },
       assembled: listOf('Dimensions of the finished garment.', { $ref: '#/$defs/assembledDimension' }),
       pieces: listOf('The pieces to make.', { $ref: '#/$defs/piece' }),
       checks: listOf('Whether it goes on and stays on.', { $ref: '#/$defs/check' }),
@@ -55,10 +57,12 @@ export const targetSheetSchema: JsonSchema = {
       cautions: listOf('Where the work can hurt someone. Always show them.', { $ref: '#/$defs/note' }),
       notes: listOf('What else to know.', { $ref: '#/$defs/note' }),
     },
+    ['yarn'],
   ),
   $defs: {
     design: designSchema,
     fabric: fabricSchema,
+    yarn: yarnSchema,
     because: becauseSchema,
     noAdvice: noAdviceSchema,
     assembledDimension: assembledSchema,
