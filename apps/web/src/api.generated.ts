@@ -2472,6 +2472,7 @@ export interface components {
             rulesVersion: string;
             design: components["schemas"]["TargetSheetDesign"];
             fabric: components["schemas"]["TargetSheetFabric"];
+            yarn?: components["schemas"]["TargetSheetYarn"];
             /** @description Dimensions of the finished garment. */
             assembled: components["schemas"]["TargetSheetAssembledDimension"][];
             /** @description The pieces to make. */
@@ -2574,6 +2575,84 @@ export interface components {
                 /** @description Up the rows: (washed − before) ÷ before. */
                 along: number;
             } | null;
+        };
+        /** @description The yarn that the drawn pieces take. */
+        TargetSheetYarn: {
+            /** @description Of the fabric, m², whatever the sheet’s unit. */
+            area: number;
+            /** @description Of the yarn, with nothing to spare. */
+            mass: {
+                /** @description How much. */
+                value: number;
+                /** @description Its standard uncertainty. */
+                u: number;
+                /**
+                 * @description Whatever the sheet’s unit of length.
+                 * @constant
+                 */
+                unit: "g";
+            };
+            /** @description Of the yarn, with nothing to spare; absent where its length by weight is not known. */
+            length?: {
+                /** @description How much. */
+                value: number;
+                /** @description Its standard uncertainty. */
+                u: number;
+                /**
+                 * @description Whatever the sheet’s unit of length.
+                 * @constant
+                 */
+                unit: "m";
+            };
+            /** @description Where the fabric’s weight is from; rough ones say so. */
+            from: string;
+            /** @description The same as a stable code. */
+            fromCode: string;
+            /** @description The values in it. */
+            fromParams: Record<string, never>;
+            /** @description The same piece by piece, all copies of one together. */
+            pieces: {
+                /**
+                 * @description Which piece.
+                 * @enum {string}
+                 */
+                piece: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band" | "armhole-band";
+                /** @description Of the fabric, m², whatever the sheet’s unit. */
+                area: number;
+                /** @description Of the yarn, with nothing to spare. */
+                mass: {
+                    /** @description How much. */
+                    value: number;
+                    /** @description Its standard uncertainty. */
+                    u: number;
+                    /**
+                     * @description Whatever the sheet’s unit of length.
+                     * @constant
+                     */
+                    unit: "g";
+                };
+                /** @description Of the yarn, with nothing to spare; absent where its length by weight is not known. */
+                length?: {
+                    /** @description How much. */
+                    value: number;
+                    /** @description Its standard uncertainty. */
+                    u: number;
+                    /**
+                     * @description Whatever the sheet’s unit of length.
+                     * @constant
+                     */
+                    unit: "m";
+                };
+            }[];
+            /** @description What is usual to have more; it is not in the numbers. */
+            spare: {
+                /** @description What the text beside it says: stable, lower-case with hyphens. */
+                code: string;
+                /** @description The values in that text, by name. A number whose name ends in Mm is a length in millimetres, whatever the sheet’s unit. */
+                params: Record<string, never>;
+                /** @description In words. */
+                text: string;
+            };
         };
         /** @description One reason of a value. */
         TargetSheetBecause: {
