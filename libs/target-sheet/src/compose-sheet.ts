@@ -47,6 +47,8 @@ export function composeSheet(
     createdAt: meta.createdAt,
     title,
     unit: 'mm',
+    craft: fabric.craft,
+    stitch: input.fabric.stitch,
     rulesVersion: RULES_VERSION,
     design: advice.design,
     fabric: fabricOf(fabric),

@@ -1,4 +1,4 @@
-import type { Directions, Fabric } from '#fabric';
+import type { Craft, Directions, Fabric, Stitch } from '#fabric';
 import type {
   AssembledDimension,
   Check,
@@ -31,6 +31,9 @@ export interface TargetSheet {
   readonly createdAt: string;
   readonly title: string;
   readonly unit: SheetUnit;
+  readonly craft: Craft;
+  /** Null where none was said: stockinette for knit, single crochet for crochet. */
+  readonly stitch: Stitch | null;
   /** Version of the rule table the sheet was made with. */
   readonly rulesVersion: string;
   readonly design: SheetDesign;
