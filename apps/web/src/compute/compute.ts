@@ -1,7 +1,8 @@
 import { errorText } from '#advice-text';
-import { resolveBody, type BodyModel, type BodyProfile } from '#body';
+import type { BodyModel, BodyProfile } from '#body';
+import { favouritesOf, rulesWith, type ResolvedWearer } from '#fit';
 import { DomainError } from '#measure';
-import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
+import { composeSheet, wearerOf, type SheetInput, type TargetSheet } from '#target-sheet';
 import type { Notebook } from '../notebook/notebook.ts';
 import { openEntry } from '../notebook/collection.ts';
 import { garmentQuestions } from './garment-questions.ts';
@@ -29,7 +30,7 @@ const PREVIEW = { id: '', createdAt: '' };
 const TIMING = 'compute';
 
 /** Errors of an incomplete notebook, which are not shown as errors. */
-const INCOMPLETE = ['body-missing', 'garment-missing', 'garment-chest-width-missing'];
+const INCOMPLETE = ['garment-missing', 'garment-length-missing', 'favourites-too-few'];
 
 const questionsOf = memoizeLast(bodyQuestions);
 
@@ -44,34 +45,46 @@ export function compute(notebook: Notebook, model: BodyModel | null): Computatio
 
 function computationOf(notebook: Notebook, model: BodyModel | null): Computation {
   const input = toSheetInput(notebook, 'mm');
-  const profile = profileOf(input.body, model);
-  return { input, profile, ...sheetOf(input, profile, notebook) };
+  try {
+    const wearer = resolved(input, model);
+    const profile = isKnown(wearer.body) ? wearer.body : null;
+    const found = profile === null ? { sheet: null, cannot: null } : sheetOf(input, wearer, notebook);
+    return { input, wearer, profile, favourites: favouritesOf(wearer, rulesWith(input.rules)), ...found };
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return { input, wearer: null, profile: null, favourites: null, sheet: null, cannot: errorText(error) };
+  }
 }
+
+const isKnown = ({ values }: BodyProfile): boolean => Object.keys(values).length > 0;
 
 /** The questions about a computed notebook. */
 export function openQuestions(computation: Computation, notebook: Notebook, model: BodyModel | null): OpenQuestions {
-  const { input, profile } = computation;
   const body = openEntry(notebook.bodies).notes;
   const garment = openEntry(notebook.garments).notes;
   return {
     next: () => adviseNextMeasure(computation),
     ofBody: () => questionsOf(body, toBody(body), model),
-    ofGarment: () => garmentQuestions(garment, input.garment, profile),
+    ofGarment: () => garmentQuestions(garment, computation, notebook.tape),
   };
 }
 
-const profileOf = memoizeLast(
-  (body: SheetInput['body'], model: BodyModel | null): BodyProfile | null =>
-    body && resolveBody(body, { estimate: body.estimate, ...(model && { estimator: model }) }),
+const resolved = (input: SheetInput, model: BodyModel | null): ResolvedWearer =>
+  lastWearer(input.body, input.garments, input.rules, model);
+
+/** The rest of the input says nothing of the wearer. */
+const lastWearer = memoizeLast(
+  (
+    body: SheetInput['body'],
+    garments: SheetInput['garments'],
+    rules: SheetInput['rules'],
+    model: BodyModel | null,
+  ): ResolvedWearer => wearerOf({ body, garments, rules }, model),
 );
 
-function sheetOf(
-  input: SheetInput,
-  profile: BodyProfile | null,
-  { tape }: Notebook,
-): Pick<Computation, 'sheet' | 'cannot'> {
+function sheetOf(input: SheetInput, wearer: ResolvedWearer, { tape }: Notebook): Pick<Computation, 'sheet' | 'cannot'> {
   try {
-    return { sheet: composeSheet(input, PREVIEW, { profile, tape }), cannot: null };
+    return { sheet: composeSheet(input, PREVIEW, { wearer, tape }), cannot: null };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     return { sheet: null, cannot: INCOMPLETE.includes(error.code) ? null : errorText(error) };
@@ -82,7 +95,7 @@ function sheetOf(
 export function makeSheet(notebook: Notebook, id: string, model: BodyModel | null): TargetSheet {
   const input = toSheetInput(notebook, 'mm');
   const meta = { id, createdAt: new Date().toISOString() };
-  return composeSheet(input, meta, { profile: profileOf(input.body, model), tape: notebook.tape });
+  return composeSheet(input, meta, { wearer: resolved(input, model), tape: notebook.tape });
 }
 
 /** The sheet without the finished pieces; null where there is none. */

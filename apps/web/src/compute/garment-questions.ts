@@ -1,10 +1,12 @@
-import type { BodyProfile } from '#body';
-import { GARMENT_DIMENSIONS, type Garment, type GarmentDimension } from '#garment';
+import { text } from '#advice-text';
+import { evidenceNotes, garmentNames } from '#fit';
+import { GARMENT_DIMENSIONS, type GarmentDimension } from '#garment';
 import { garmentBesideBody } from '#target-sheet';
+import type { Computation } from './computation.ts';
 import type { ValueQuestion } from './value-question.ts';
 import { say } from '../messages.ts';
 import type { GarmentNotes } from '../notebook/notebook.ts';
-import type { Typed } from '../notebook/typed.ts';
+import type { Tape, Typed } from '../notebook/typed.ts';
 import { showLength } from '../reading/numbers.ts';
 import { namesUnit, valueIn } from '../reading/read.ts';
 import { lengthText } from './apply-remedy.ts';
@@ -13,14 +15,28 @@ import { lengthOf } from './to-garment.ts';
 type GarmentQuestion = ValueQuestion<GarmentDimension>;
 type Questions = Partial<Record<GarmentDimension, GarmentQuestion>>;
 
-/** Questions about impossible measurements and probable slips of the sweater that fits; confirmed values are not questioned again. */
-export function garmentQuestions(notes: GarmentNotes, garment: Garment | null, body: BodyProfile | null): Questions {
+/**
+ * Questions about the sweater that is open: impossible measurements, what contradicts her body or another sweater, and probable slips;
+ * confirmed values are not questioned again.
+ */
+export function garmentQuestions(notes: GarmentNotes, computation: Computation, tape: Tape): Questions {
+  const { input, wearer, profile } = computation;
+  const place = input.garments.findIndex(({ basis }) => basis);
+  const garment = input.garments[place];
   const questions: Questions = {};
+  if (wearer !== null && garment !== undefined) {
+    const own = garmentNames(input.garments)[place]!;
+    for (const note of evidenceNotes(wearer)) {
+      const among = note.code === 'garment-beside-tape' ? [note.params.garment] : note.params.garments;
+      const question = { text: text('note', note, { tape }), repairs: [], mayBeRight: true };
+      if (among.includes(own)) questions[note.params.measure] = question;
+    }
+  }
   for (const name of GARMENT_DIMENSIONS) {
     const typed = notes.measures[name];
     if (typed && valueIn(typed) !== null && lengthOf(name, typed) === null) questions[name] = outOfReach(name, typed);
   }
-  for (const { name, code, wouldBe } of garment === null ? [] : garmentBesideBody(garment, body)) {
+  for (const { name, code, wouldBe } of garment === undefined ? [] : garmentBesideBody(garment, profile)) {
     const typed = notes.measures[name];
     if (typed === undefined || notes.confirmed[name] === typed.text) continue;
     const repair = {

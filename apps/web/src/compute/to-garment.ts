@@ -1,5 +1,7 @@
 import { GARMENT_DIMENSIONS, garmentFromRecord, type Garment } from '#garment';
+import type { SheetInput } from '#target-sheet';
 import type { FlatMeasures } from './flat-measures.ts';
+import type { Collection } from '../notebook/collection.ts';
 import type { GarmentNotes } from '../notebook/notebook.ts';
 import { lengthOf } from '../reading/believed-garment.ts';
 import { toGarmentRecord } from '../reading/garment-record.ts';
@@ -17,8 +19,26 @@ export function flatMeasures({ measures }: Pick<GarmentNotes, 'measures'>): Flat
   );
 }
 
-/** The garment for the computation; null while no width is written. */
-export const toGarment = memoizeLast((notes: GarmentNotes): Garment | null => {
+const KNOWN = new WeakMap<GarmentNotes, Garment | null>();
+
+/** The garment for the computation; null while no width is written. Notes never change, so each is read once. */
+export function toGarment(notes: GarmentNotes): Garment | null {
+  const known = KNOWN.get(notes);
+  if (known !== undefined) return known;
   const record = toGarmentRecord(notes);
-  return record.measures.length === 0 ? null : garmentFromRecord(record);
-});
+  const garment = record.measures.length === 0 ? null : garmentFromRecord(record);
+  KNOWN.set(notes, garment);
+  return garment;
+}
+
+/** Whether a garment counts for the body that is open. */
+export const fitsBody = ({ wearer }: GarmentNotes, body: string): boolean => wearer === null || wearer === body;
+
+/** The garments that fit the body that is open; the one that is open itself is the basis. */
+export const toGarments = memoizeLast(
+  ({ entries, open }: Collection<GarmentNotes>, body: string): SheetInput['garments'] =>
+    entries.flatMap(({ key, notes }) => {
+      const garment = fitsBody(notes, body) ? toGarment(notes) : null;
+      return garment === null ? [] : [{ ...garment, basis: key === open }];
+    }),
+);

@@ -6,7 +6,7 @@ import { memoizeLast } from './memoize-last.ts';
 import { toBody } from './to-body.ts';
 import { toDesign } from './to-design.ts';
 import { toFabric } from './to-fabric.ts';
-import { toGarment } from './to-garment.ts';
+import { toGarments } from './to-garment.ts';
 import { toMade } from './to-made.ts';
 
 /** A body, and whether its other measures are guessed; null while nothing is known of it. */
@@ -20,7 +20,7 @@ export function toSheetInput(notebook: Notebook, unit: SheetUnit): SheetInput {
   return {
     title: notebook.design.title.trim(),
     body: guessedFrom(toBody(notes).body, notes.skipped !== 'open'),
-    garment: toGarment(openEntry(notebook.garments).notes),
+    garments: toGarments(notebook.garments, openEntry(notebook.bodies).key),
     fabric: toFabric(openEntry(notebook.yarns).notes).input,
     design: toDesign(notebook.design),
     made: toMade(notebook.made),

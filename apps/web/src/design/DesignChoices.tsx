@@ -1,5 +1,5 @@
 import { memo } from 'react';
-import { BASES, HEMS, LENGTHS, NECKLINES, SILHOUETTES } from '#fit';
+import { HEMS, LENGTHS, NECKLINES, SILHOUETTES, type LengthChoice } from '#fit';
 import { CONSTRUCTIONS } from '#garment';
 import { Choice } from '../field/Choice.tsx';
 import { TextField } from '../field/TextField.tsx';
@@ -21,9 +21,11 @@ export const DesignChoices = memo(function DesignChoices({
   length,
   customLength,
   hem,
-  basis,
+  garmentHasLength,
   tape,
-}: Pick<DesignNotes, 'title' | 'silhouette' | 'construction' | 'neckline' | 'opening' | 'length' | 'hem' | 'basis'> & {
+}: Pick<DesignNotes, 'title' | 'silhouette' | 'construction' | 'neckline' | 'opening' | 'hem'> & {
+  readonly length: LengthChoice;
+  readonly garmentHasLength: boolean;
   readonly customLength: Typed | undefined;
   readonly tape: Tape;
 }) {
@@ -69,7 +71,12 @@ export const DesignChoices = memo(function DesignChoices({
       <Choice
         legend={words.length.legend}
         value={length}
-        options={LENGTHS.map((value) => ({ value, label: words.length[value] }))}
+        options={LENGTHS.filter((value) => value !== 'as-garment' || garmentHasLength || length === value).map(
+          (value) => ({
+            value,
+            label: words.length[value],
+          }),
+        )}
         onValue={(to) => writeDesign((it) => ({ ...it, length: to }))}
       />
       {length === 'custom' && (
@@ -83,15 +90,9 @@ export const DesignChoices = memo(function DesignChoices({
       )}
       <Choice
         legend={words.hem.legend}
-        value={hem}
-        options={HEMS.map((value) => ({ value, label: words.hem[value] }))}
-        onValue={(to) => writeDesign((it) => ({ ...it, hem: to }))}
-      />
-      <Choice
-        legend={words.basis.legend}
-        value={basis}
-        options={BASES.map((value) => ({ value, label: words.basis[value] }))}
-        onValue={(to) => writeDesign((it) => ({ ...it, basis: to }))}
+        value={hem ?? 'unsaid'}
+        options={(['unsaid', ...HEMS] as const).map((value) => ({ value, label: words.hem[value] }))}
+        onValue={(to) => writeDesign((it) => ({ ...it, hem: to === 'unsaid' ? null : to }))}
       />
     </>
   );

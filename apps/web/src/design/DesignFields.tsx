@@ -1,5 +1,5 @@
 import { memo } from 'react';
-import { EASE_CATEGORIES } from '#fit';
+import type { Favourites } from '#fit';
 import { LayerFields } from '../field/LayerFields.tsx';
 import { say } from '../messages.ts';
 import type { DesignNotes } from '../notebook/notebook.ts';
@@ -16,11 +16,16 @@ export const DesignFields = memo(function DesignFields({
   notes,
   tape,
   hasGarment,
+  garmentHasLength,
+  favourites,
   outcome,
 }: {
   readonly notes: DesignNotes;
   readonly tape: Tape;
   readonly hasGarment: boolean;
+  readonly garmentHasLength: boolean;
+  /** The ease of the sweaters that she likes, from two on. */
+  readonly favourites: Favourites | null;
   /** The resulting ease, in words. */
   readonly outcome: string;
 }) {
@@ -34,21 +39,23 @@ export const DesignFields = memo(function DesignFields({
         construction={notes.construction}
         neckline={notes.neckline}
         opening={notes.opening}
-        length={notes.length}
+        length={notes.length ?? (garmentHasLength && notes.basis !== 'body' ? 'as-garment' : 'regular')}
+        garmentHasLength={garmentHasLength}
         customLength={notes.lengths.customLength}
         hem={notes.hem}
-        basis={notes.basis}
         tape={tape}
       />
-      <p className={textStyles.hint}>{notes.basis !== 'body' && !hasGarment ? words.noGarment : words.basisHint}</p>
-      <EaseFields notes={notes} tape={tape} outcome={outcome} categories={EASE_CATEGORIES} />
+      {notes.basis !== null && notes.basis !== 'body' && !hasGarment && (
+        <p className={textStyles.hint}>{words.noGarment}</p>
+      )}
+      <EaseFields notes={notes} tape={tape} outcome={outcome} hasGarment={hasGarment} favourites={favourites} />
       <LayerFields
         legend={words.beneath}
         layer={notes.layer}
         tape={tape}
         onLayer={(layer) => writeDesign((it) => ({ ...it, layer }))}
       />
-      <FinerFields silhouette={notes.silhouette} lengths={notes.lengths} tape={tape} />
+      <FinerFields silhouette={notes.silhouette} lengths={notes.lengths} basis={notes.basis} tape={tape} />
       <RulesChanged rules={notes.rules} />
       <AllRules rules={notes.rules} />
     </>

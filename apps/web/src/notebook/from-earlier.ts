@@ -1,8 +1,28 @@
 import { withoutGoneRules } from '#target-sheet';
-import { blankDesign } from './blank.ts';
-import type { DesignNotes } from './notebook.ts';
+import { blankDesign, blankGarment } from './blank.ts';
+import type { Collection } from './collection.ts';
+import type { DesignNotes, GarmentNotes } from './notebook.ts';
+import type { Typed } from './typed.ts';
+
+/** A design as it was saved while a garment was a basis that had to be chosen, and its change of ease a field of its own. */
+type EarlierDesign = DesignNotes & { readonly easeChange?: Typed };
 
 /** A saved design: fields that it does not have yet are blank, and rules that are gone are left out. */
-export function designFromEarlier(saved: DesignNotes): DesignNotes {
-  return { ...blankDesign(saved.ownEase.tape), ...saved, rules: withoutGoneRules(saved.rules) };
+export function designFromEarlier({ easeChange, ...saved }: EarlierDesign): DesignNotes {
+  const ofGarment = easeChange !== undefined && saved.basis !== 'body';
+  return {
+    ...blankDesign(saved.ownEase.tape),
+    ...saved,
+    ...(ofGarment && { ease: 'garment', change: easeChange }),
+    rules: withoutGoneRules(saved.rules),
+  };
 }
+
+/** Saved garments: fields that they do not have yet are blank. */
+export const garmentsFromEarlier = (saved: Collection<GarmentNotes>): Collection<GarmentNotes> => ({
+  ...saved,
+  entries: saved.entries.map((entry) => ({
+    ...entry,
+    notes: { ...blankGarment(entry.notes.thickness.tape), ...entry.notes },
+  })),
+});

@@ -34,12 +34,18 @@ const blankEntry = <K extends Kind>(kind: K, tape: Tape): Entry<Kinds[K]> =>
 /** True while nothing was written on it. */
 export function isBlank<K extends Kind>(kind: K, notes: Kinds[K]): boolean {
   const plain = (value: unknown): string =>
-    JSON.stringify(value, (key, inner: unknown) => (key === 'tape' || key === 'record' ? undefined : inner));
+    JSON.stringify(value, (key, inner: unknown) => (['tape', 'record', 'wearer'].includes(key) ? undefined : inner));
   return plain(notes) === plain(BLANK[kind]('cm'));
 }
 
 export const added = <K extends Kind>(notebook: Notebook, kind: K): Notebook =>
-  updateCollection(notebook, kind, (collection) => withAdded(collection, blankEntry(kind, notebook.tape)));
+  updateCollection(notebook, kind, (collection) => withAdded(collection, forOpenBody(notebook, kind)));
+
+/** A new garment is of the body that is open. */
+function forOpenBody<K extends Kind>(notebook: Notebook, kind: K): Entry<Kinds[K]> {
+  const entry = blankEntry(kind, notebook.tape);
+  return kind === 'garments' ? { ...entry, notes: { ...entry.notes, wearer: notebook.bodies.open } } : entry;
+}
 
 export const removed = <K extends Kind>(notebook: Notebook, kind: K, key: string): Notebook =>
   updateCollection(notebook, kind, (collection) => withoutEntry(collection, key, blankEntry(kind, notebook.tape)));

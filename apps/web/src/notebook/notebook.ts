@@ -1,7 +1,7 @@
 import type { BodyDimension, Figure, StoredBody } from '#body';
 import type { Craft, Fibre, Stitch, StoredFabric } from '#fabric';
 import type { Basis, EaseCategory, Hem, LengthChoice, Neckline, OpeningPlace, Silhouette, StoredDesign } from '#fit';
-import type { Construction, Garment, GarmentDimension, Layer, StoredGarment } from '#garment';
+import type { Construction, Garment, GarmentDimension, Layer, SleeveLength, StoredGarment } from '#garment';
 import type { How } from '#measure';
 import type { Collection } from './collection.ts';
 import type { Tape, Typed } from './typed.ts';
@@ -43,7 +43,12 @@ export interface GarmentNotes {
   readonly thickness: Typed;
   readonly layer: LayerNotes | null;
   readonly wornStretched: boolean;
+  readonly fits: EaseCategory | null;
+  readonly neckline: Neckline | null;
+  readonly sleeve: SleeveLength;
   readonly wears: Garment['wears'];
+  /** The key of the body that it fits; `nobody` leaves it out, null is whichever body is open. */
+  readonly wearer: string | null;
   /** Confirmed texts, by dimension; they are not questioned again. */
   readonly confirmed: Readonly<Partial<Record<GarmentDimension, string>>>;
   /** The stored record that this was read from. */
@@ -85,19 +90,24 @@ export interface OpeningNotes {
   readonly length: Typed;
 }
 
+/** A band of ease, a number of her own, or what one sweater or those that she likes have. */
+export type EaseNotes = EaseCategory | 'own' | 'garment' | 'favourites';
+
 export interface DesignNotes {
   readonly title: string;
   readonly silhouette: Silhouette;
   readonly construction: Construction;
   readonly neckline: Neckline;
-  readonly length: LengthChoice;
-  readonly hem: Hem;
-  readonly basis: Basis;
-  readonly ease: EaseCategory | 'own';
+  /** Null: left to what is known. */
+  readonly length: LengthChoice | null;
+  readonly hem: Hem | null;
+  readonly basis: Basis | null;
+  readonly ease: EaseNotes | null;
   /** The place in the band of the ease: 0 is its closer end, 1 its looser. */
   readonly place: number;
   readonly ownEase: Typed;
-  readonly easeChange: Typed;
+  /** How much more ease than the sweater that fits. */
+  readonly change: Typed;
   readonly layer: LayerNotes | null;
   readonly opening: OpeningNotes;
   readonly lengths: Readonly<Partial<Record<DesignLength, Typed>>>;

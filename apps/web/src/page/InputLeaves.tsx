@@ -36,6 +36,7 @@ export function InputLeaves({
   const [offered] = useState(empty);
   const profile = computation?.profile ?? null;
   const sheet = computation?.sheet ?? null;
+  const garment = computation?.input.garments.find(({ basis }) => basis);
   const width = sheet && finishedDimension(sheet, 'chest-width');
   return (
     <>
@@ -48,7 +49,12 @@ export function InputLeaves({
       </Leaf>
       <Leaf name="garment" open={open === 'garment'}>
         <Section id="garment" title={say.garment.title}>
-          <GarmentSection collection={notebook.garments} tape={tape} openQuestions={openQuestions} />
+          <GarmentSection
+            collection={notebook.garments}
+            bodies={notebook.bodies}
+            tape={tape}
+            openQuestions={openQuestions}
+          />
         </Section>
         <NextLeafLink to="yarn" />
       </Leaf>
@@ -68,7 +74,9 @@ export function InputLeaves({
           <DesignFields
             notes={notebook.design}
             tape={tape}
-            hasGarment={computation?.input.garment != null}
+            hasGarment={garment?.measures.some(({ name }) => name === 'chest-width') ?? false}
+            garmentHasLength={garment?.measures.some(({ name }) => name === 'shoulder-to-hem') ?? false}
+            favourites={computation?.favourites ?? null}
             outcome={easeOutcome(sheet?.design.ease ?? null, tape)}
           />
         </Section>

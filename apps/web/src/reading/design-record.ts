@@ -1,7 +1,7 @@
 import { DESIGN_RECORD, type DesignRecord, type StoredDesign } from '#fit';
 import { storedRecord } from '#measure';
 import type { components } from '../api.generated.ts';
-import { blankDesign, empty } from '../notebook/blank.ts';
+import { blankDesign } from '../notebook/blank.ts';
 import { DESIGN_LENGTHS, type DesignLength, type DesignNotes, type Notebook } from '../notebook/notebook.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
 import { carrying, type Carry } from './carrying.ts';
@@ -39,14 +39,9 @@ export function toDesignRecord(notes: DesignNotes): DesignRecord {
     hem: notes.hem,
     basis: notes.basis,
     ease: carry<Field<'ease'>>(
-      ({ ease, place, ownEase }) => [ease, place, ownEase],
+      ({ ease, place, ownEase, change }) => [ease, place, ownEase, change],
       ({ ease }) => ease,
       () => writtenEase(notes),
-    ),
-    easeChange: carry<Field<'easeChange'>>(
-      ({ easeChange }) => easeChange,
-      ({ easeChange }) => easeChange,
-      () => toSize(notes.easeChange, 'signed'),
     ),
     layer: toLayerRecord(notes, carry),
     ...openingPart(notes, carry),
@@ -73,7 +68,10 @@ function writtenOpening({ opening: { at, length }, silhouette }: DesignNotes): F
   return { at, length: at === 'none' ? null : toSize(length, 'length') };
 }
 
-function writtenEase({ ease, place, ownEase }: DesignNotes): NonNullable<DesignRecord['ease']> {
+function writtenEase({ ease, place, ownEase, change }: DesignNotes): Field<'ease'> {
+  if (ease === null) return null;
+  if (ease === 'garment') return { as: ease, change: toSize(change, 'signed') };
+  if (ease === 'favourites') return { as: ease };
   if (ease !== 'own') return { category: ease, place };
   const value = valueIn(ownEase, 'signed');
   return value === null ? MEANWHILE : { value, unit: 'mm' };
@@ -100,15 +98,19 @@ export function fromDesignRecord(given: DesignRecord, title: string, tape: Tape)
     length: record.length,
     hem: record.hem,
     basis: record.basis,
-    ...('category' in ease
-      ? { ease: ease.category, place: ease.place, ownEase: empty(tape) }
-      : { ease: 'own', place: 0.5, ownEase: fromMeasured(ease, 'signed') }),
-    easeChange: fromMeasured(record.easeChange, 'signed'),
+    ...easePart(ease),
     layer: fromLayerRecord(record.layer),
     opening: { at: record.opening?.at ?? null, length: fromMeasured(record.opening?.length, 'length') },
     lengths: Object.fromEntries(lengths),
     record,
   };
+}
+
+function easePart(ease: StoredDesign['ease']): Partial<DesignNotes> {
+  if (ease === null) return {};
+  if ('as' in ease) return { ease: ease.as, change: fromMeasured(ease.change, 'signed') };
+  if ('category' in ease) return { ease: ease.category, place: ease.place };
+  return { ease: 'own', ownEase: fromMeasured(ease, 'signed') };
 }
 
 export function toMadeRecord(made: Notebook['made']): MadePieceDto[] {

@@ -44,7 +44,9 @@ export function toGarmentRecord(notes: GarmentNotes): GarmentRecord {
       ({ measures }) => measures.find((it) => it.name === name) ?? null,
       () => writtenMeasure(name, notes.measures[name]),
     );
-    return measure === null || name !== 'sleeve-length' ? measure : { ...measure, from: notes.sleeveFrom };
+    if (measure === null) return null;
+    const confirmed = notes.confirmed[name] !== undefined && notes.confirmed[name] === notes.measures[name]?.text;
+    return { ...measure, confirmed, ...(name === 'sleeve-length' && { from: notes.sleeveFrom }) };
   };
   return {
     ...notes.record,
@@ -58,6 +60,9 @@ export function toGarmentRecord(notes: GarmentNotes): GarmentRecord {
     ),
     layer: toLayerRecord(notes, carry),
     wornStretched: notes.wornStretched,
+    fits: notes.fits,
+    neckline: notes.neckline,
+    sleeve: notes.sleeve,
     wears: notes.wears,
   }; // prettier-ignore
 }
@@ -95,8 +100,16 @@ export function fromGarmentRecord(given: GarmentRecord): GarmentNotes {
     thickness: fromThickness(record.thickness, GUESSED),
     layer: fromLayerRecord(record.layer),
     wornStretched: record.wornStretched,
+    fits: record.fits,
+    neckline: record.neckline,
+    sleeve: record.sleeve,
     wears: record.wears as GarmentNotes['wears'],
-    confirmed: {},
+    wearer: null,
+    confirmed: Object.fromEntries(
+      record.measures.flatMap((measure) =>
+        measure.confirmed ? [[measure.name, fromMeasured(measure, 'length').text]] : [],
+      ),
+    ),
     record,
   };
 }
