@@ -364,7 +364,7 @@ export const en = {
       regular: 'Regular',
       long: 'Long',
       custom: 'My own',
-      'as-garment': 'As the sweater',
+      'as-garment': 'As long as the sweater',
     },
     customLength: 'Down the middle of the back',
     hem: { legend: 'Lower edge', unsaid: 'As it comes', straight: 'Straight down', tapered: 'Follows the hip' },

@@ -75,7 +75,10 @@ const at = (id: string) => ({ params: { path: { id } } });
 const ifMatch = (id: string, etag: string) => ({ params: { path: { id }, header: { 'If-Match': etag } } });
 
 /** The tables of sizes that the API names are those that the libs have. */
-const bodyDto = (notes: BodyNotes) => TO_RECORD.bodies(notes) as Schemas['BodyDto'];
+function bodyDto(notes: BodyNotes): Schemas['BodyDto'] {
+  const { size, ...body } = TO_RECORD.bodies(notes);
+  return { ...body, size: (size ?? null) as Extract<Schemas['BodyDto']['size'], object> | null };
+}
 
 const bodies: RecordRepository<Kinds['bodies']> = {
   list: () =>

@@ -3,7 +3,7 @@ import { inUnit } from '#target-sheet';
 import type { GarmentNotes, Notebook } from '../notebook/notebook.ts';
 import { openEntry, type Entry } from '../notebook/collection.ts';
 import { toBody } from '../compute/to-body.ts';
-import { fitsBody, toGarment } from '../compute/to-garment.ts';
+import { wearerOfGarment, toGarment } from '../compute/to-garment.ts';
 import { isChanged } from '../records/record-text.ts';
 import { client } from './client.ts';
 import { toDesignRecord, toMadeRecord } from '../reading/design-record.ts';
@@ -64,8 +64,9 @@ const hasBody = (notebook: Notebook): boolean => {
 
 /** The garments that a sheet is made from. */
 function worn({ garments, bodies }: Notebook): readonly Entry<GarmentNotes>[] {
-  const body = openEntry(bodies).key;
-  return garments.entries.filter(({ notes }) => fitsBody(notes, body) && toGarment(notes) !== null);
+  return garments.entries.filter(
+    ({ notes }) => wearerOfGarment(notes, bodies) === bodies.open && toGarment(notes) !== null,
+  );
 }
 
 export async function storeSheet(notebook: Notebook, title: string): Promise<Answer<TargetSheet>> {

@@ -1,5 +1,5 @@
 import { errorText } from '#advice-text';
-import type { BodyModel, BodyProfile } from '#body';
+import { BODY_DIMENSIONS, type BodyModel, type BodyProfile } from '#body';
 import { favouritesOf, rulesWith, type ResolvedWearer } from '#fit';
 import { DomainError } from '#measure';
 import { composeSheet, wearerOf, type SheetInput, type TargetSheet } from '#target-sheet';
@@ -79,7 +79,7 @@ const lastWearer = memoizeLast(
     garments: SheetInput['garments'],
     rules: SheetInput['rules'],
     model: BodyModel | null,
-  ): ResolvedWearer => wearerOf({ body, garments, rules }, model),
+  ): ResolvedWearer => wearerOf({ body, garments, rules }, model, BODY_DIMENSIONS),
 );
 
 function sheetOf(input: SheetInput, wearer: ResolvedWearer, { tape }: Notebook): Pick<Computation, 'sheet' | 'cannot'> {

@@ -2,7 +2,7 @@ import { GARMENT_DIMENSIONS, garmentFromRecord, type Garment } from '#garment';
 import type { SheetInput } from '#target-sheet';
 import type { FlatMeasures } from './flat-measures.ts';
 import type { Collection } from '../notebook/collection.ts';
-import type { GarmentNotes } from '../notebook/notebook.ts';
+import type { BodyNotes, GarmentNotes } from '../notebook/notebook.ts';
 import { lengthOf } from '../reading/believed-garment.ts';
 import { toGarmentRecord } from '../reading/garment-record.ts';
 import { memoizeLast } from './memoize-last.ts';
@@ -31,14 +31,15 @@ export function toGarment(notes: GarmentNotes): Garment | null {
   return garment;
 }
 
-/** Whether a garment counts for the body that is open. */
-export const fitsBody = ({ wearer }: GarmentNotes, body: string): boolean => wearer === null || wearer === body;
+/** The key of the body that a garment fits: the first one, where it is not said. */
+export const wearerOfGarment = ({ wearer }: GarmentNotes, { entries }: Collection<BodyNotes>): string | undefined =>
+  wearer ?? entries[0]?.key;
 
 /** The garments that fit the body that is open; the one that is open itself is the basis. */
 export const toGarments = memoizeLast(
-  ({ entries, open }: Collection<GarmentNotes>, body: string): SheetInput['garments'] =>
+  ({ entries, open }: Collection<GarmentNotes>, bodies: Collection<BodyNotes>): SheetInput['garments'] =>
     entries.flatMap(({ key, notes }) => {
-      const garment = fitsBody(notes, body) ? toGarment(notes) : null;
+      const garment = wearerOfGarment(notes, bodies) === bodies.open ? toGarment(notes) : null;
       return garment === null ? [] : [{ ...garment, basis: key === open }];
     }),
 );

@@ -20,7 +20,7 @@ export function toSheetInput(notebook: Notebook, unit: SheetUnit): SheetInput {
   return {
     title: notebook.design.title.trim(),
     body: guessedFrom(toBody(notes).body, notes.skipped !== 'open'),
-    garments: toGarments(notebook.garments, openEntry(notebook.bodies).key),
+    garments: toGarments(notebook.garments, notebook.bodies),
     fabric: toFabric(openEntry(notebook.yarns).notes).input,
     design: toDesign(notebook.design),
     made: toMade(notebook.made),

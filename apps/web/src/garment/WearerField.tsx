@@ -20,7 +20,7 @@ export function WearerField({
   return (
     <Select
       label={words.legend}
-      value={wearer ?? bodies.open}
+      value={wearer ?? bodies.entries[0]?.key ?? bodies.open}
       options={[...named, { value: 'nobody', label: words.nobody }]}
       onValue={(to) => writeGarment((it) => ({ ...it, wearer: to }))}
     />

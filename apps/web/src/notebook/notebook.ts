@@ -47,7 +47,7 @@ export interface GarmentNotes {
   readonly neckline: Neckline | null;
   readonly sleeve: SleeveLength;
   readonly wears: Garment['wears'];
-  /** The key of the body that it fits; `nobody` leaves it out, null is whichever body is open. */
+  /** The key of the body that it fits; `nobody` leaves it out, null is the first body. */
   readonly wearer: string | null;
   /** Confirmed texts, by dimension; they are not questioned again. */
   readonly confirmed: Readonly<Partial<Record<GarmentDimension, string>>>;

@@ -39,7 +39,7 @@ export function toDesignRecord(notes: DesignNotes): DesignRecord {
     hem: notes.hem,
     basis: notes.basis,
     ease: carry<Field<'ease'>>(
-      ({ ease, place, ownEase, change }) => [ease, place, ownEase, change],
+      ({ ease, place, ownEase, change }) => [ease, place, ownEase, change.text],
       ({ ease }) => ease,
       () => writtenEase(notes),
     ),
