@@ -211,6 +211,16 @@ export const en = {
       short: 'Short',
       cap: 'Cap',
     },
+    madeFrom: {
+      legend: 'Made from a sheet kept here',
+      none: 'no',
+      longer: (share: string, u: string) => `${share} along (± ${u})`,
+      wider: (share: string, u: string) => `${share} across (± ${u})`,
+      learned: (along: string | null, across: string | null) =>
+        `Since it came off the needles it has grown ${[along, across].filter((part) => part !== null).join(' and ')}.`,
+      take: 'Reckon with that in the yarn that is open',
+      taken: 'The growth was written to the yarn.',
+    },
     wearer: { legend: 'Whom it fits', me: 'me', nobody: 'nobody: leave it out' },
     dimension: {
       'chest-width': 'Chest, across',

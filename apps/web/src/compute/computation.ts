@@ -1,7 +1,7 @@
 import type { BodyDimension, BodyProfile } from '#body';
 import type { GarmentDimension } from '#garment';
 import type { Favourites, ResolvedWearer } from '#fit';
-import type { SheetInput, TargetSheet } from '#target-sheet';
+import type { GrowthLearned, SheetInput, TargetSheet } from '#target-sheet';
 import type { ValueQuestion } from './value-question.ts';
 
 /** What the page computes from a notebook. `cannot` says why there is no sheet; it is null while too little is entered. */
@@ -37,4 +37,6 @@ export interface OpenQuestions {
   /** Probable slips in the measurements of the body and of the sweater that fits. */
   readonly ofBody: () => Readonly<Partial<Record<BodyDimension, ValueQuestion<BodyDimension>>>>;
   readonly ofGarment: () => Readonly<Partial<Record<GarmentDimension, ValueQuestion<GarmentDimension>>>>;
+  /** What the sweater that is open tells of its yarn, beside the sheet that it was made from; null while it has no measures. */
+  readonly growthSince: (sheet: TargetSheet) => GrowthLearned | null;
 }

@@ -2,7 +2,7 @@ import { errorText } from '#advice-text';
 import { BODY_DIMENSIONS, type BodyModel, type BodyProfile } from '#body';
 import { favouritesOf, rulesWith, type ResolvedWearer } from '#fit';
 import { DomainError } from '#measure';
-import { composeSheet, wearerOf, type SheetInput, type TargetSheet } from '#target-sheet';
+import { composeSheet, growthLearned, wearerOf, type SheetInput, type TargetSheet } from '#target-sheet';
 import type { Notebook } from '../notebook/notebook.ts';
 import { openEntry } from '../notebook/collection.ts';
 import { garmentQuestions } from './garment-questions.ts';
@@ -12,6 +12,7 @@ import { warmUp } from './warm-up.ts';
 import { memoizeLast } from './memoize-last.ts';
 import type { OpenQuestions, Computation } from './computation.ts';
 import { toBody } from './to-body.ts';
+import { toGarment } from './to-garment.ts';
 import { toSheetInput } from './to-sheet-input.ts';
 
 export { loadBodyModel } from '#body';
@@ -66,6 +67,10 @@ export function openQuestions(computation: Computation, notebook: Notebook, mode
     next: () => adviseNextMeasure(computation),
     ofBody: () => questionsOf(body, toBody(body), model),
     ofGarment: () => garmentQuestions(garment, computation, notebook.tape),
+    growthSince: (sheet) => {
+      const worn = toGarment(garment);
+      return worn === null ? null : growthLearned(sheet, worn);
+    },
   };
 }
 

@@ -11,6 +11,7 @@ import { flatMeasures } from '../compute/to-garment.ts';
 import { AboutGarment } from './AboutGarment.tsx';
 import { FlatDrawing } from './FlatDrawing.tsx';
 import { FlatRow } from './FlatRow.tsx';
+import { MadeFrom } from './MadeFrom.tsx';
 import { WearerField } from './WearerField.tsx';
 import { writeGarment } from './write-garment.ts';
 import textStyles from '../ui/text.module.css';
@@ -39,6 +40,7 @@ export const GarmentSection = memo(function GarmentSection({
       <p className={textStyles.lead}>{say.garment.lead}</p>
       <CollectionBar kind="garments" collection={collection} nameLabel={say.garment.name} />
       <WearerField wearer={notes.wearer} bodies={bodies} />
+      <MadeFrom madeFrom={notes.madeFrom} growthSince={ask.growthSince} />
       <Choice
         legend={say.garment.construction}
         value={construction}

@@ -27,6 +27,7 @@ export const blankGarment = (tape: Tape): GarmentNotes => ({
   sleeve: 'long',
   wears: {},
   wearer: null,
+  madeFrom: null,
   confirmed: {},
 });
 

@@ -49,6 +49,8 @@ export interface GarmentNotes {
   readonly wears: Garment['wears'];
   /** The key of the body that it fits; `nobody` leaves it out, null is the first body. */
   readonly wearer: string | null;
+  /** The kept sheet that it was made from: its id in the API, else its key here. */
+  readonly madeFrom: string | null;
   /** Confirmed texts, by dimension; they are not questioned again. */
   readonly confirmed: Readonly<Partial<Record<GarmentDimension, string>>>;
   /** The stored record that this was read from. */

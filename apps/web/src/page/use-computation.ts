@@ -6,7 +6,7 @@ import { lazyModule } from '../ui/lazy-module.ts';
 import type { OpenQuestions, Computation } from '../compute/computation.ts';
 
 const useComputeModule = lazyModule(() => import('../compute/compute.ts'));
-/** A separate file, loaded when the first measurement of an adult is there to estimate the others from. */
+/** A separate file, loaded when the first measurement of an adult, or of a sweater, is there to estimate the others from. */
 const useBodyModel = lazyModule(async () => (await import('../compute/compute.ts')).loadBodyModel());
 
 interface ComputedNotebook {
@@ -21,6 +21,7 @@ const noQuestions = (is: 'begin' | 'unknown'): OpenQuestions => ({
   next: () => ({ is }),
   ofBody: () => NONE,
   ofGarment: () => NONE,
+  growthSince: () => null,
 });
 const NOTHING_ENTERED = noQuestions('begin');
 const NOT_COMPUTED = noQuestions('unknown');
@@ -28,7 +29,10 @@ const NOT_COMPUTED = noQuestions('unknown');
 /** Computes the notebook in the same frame as the change to it. */
 export function useComputation(notebook: Notebook, wanted: boolean): ComputedNotebook {
   const { figure, measures } = openEntry(notebook.bodies).notes;
-  const adult = figure !== 'child' && figure !== 'baby' && Object.keys(measures).length > 0;
+  const isKnown = [measures, ...notebook.garments.entries.map(({ notes }) => notes.measures)].some(
+    (written) => Object.keys(written).length > 0,
+  );
+  const adult = figure !== 'child' && figure !== 'baby' && isKnown;
   const compute = useComputeModule(wanted);
   const model = useBodyModel(adult);
   useEffect(() => compute?.warmUpCompute(model), [compute, model]);

@@ -36,6 +36,9 @@ export function toLayerRecord<N extends { readonly layer: LayerNotes | null }, R
 export const fromLayerRecord = (layer: LayerRecord | null): LayerNotes | null =>
   layer === null ? null : { sleeves: layer.sleeves, thickness: fromThickness(layer.thickness, GUESSED_LAYER) };
 
+/** The API's ids; a key of this page is none. */
+const UUID = /^[\da-f]{8}(-[\da-f]{4}){3}-[\da-f]{12}$/i;
+
 export function toGarmentRecord(notes: GarmentNotes): GarmentRecord {
   const carry = carrying<GarmentNotes, StoredGarment>(notes, fromGarmentRecord);
   const measureOf = (name: GarmentDimension): MeasureRecord | null => {
@@ -64,6 +67,7 @@ export function toGarmentRecord(notes: GarmentNotes): GarmentRecord {
     neckline: notes.neckline,
     sleeve: notes.sleeve,
     wears: notes.wears,
+    madeFrom: notes.madeFrom !== null && UUID.test(notes.madeFrom) ? notes.madeFrom : null,
   }; // prettier-ignore
 }
 
@@ -105,6 +109,7 @@ export function fromGarmentRecord(given: GarmentRecord): GarmentNotes {
     sleeve: record.sleeve,
     wears: record.wears as GarmentNotes['wears'],
     wearer: null,
+    madeFrom: record.madeFrom,
     confirmed: Object.fromEntries(
       record.measures.flatMap((measure) =>
         measure.confirmed ? [[measure.name, fromMeasured(measure, 'length').text]] : [],
