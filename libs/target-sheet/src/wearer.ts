@@ -10,7 +10,7 @@ import type { SheetInput } from './sheet-input.ts';
  * @throws DomainError of the body, a garment or the rules, with a JSON Pointer into the input
  */
 export function wearerOf(
-  { body, garments, rules }: SheetInput,
+  { body, garments, rules }: Pick<SheetInput, 'body' | 'garments' | 'rules'>,
   model: BodyModel | null,
   wanted?: readonly BodyDimension[],
 ): ResolvedWearer {

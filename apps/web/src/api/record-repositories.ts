@@ -78,10 +78,14 @@ const bodies: RecordRepository<Kinds['bodies']> = {
   list: () =>
     everyPage<Schemas['KeptBody'], BodyNotes>((cursor) => client.GET('/v1/bodies', query(cursor)), fromBodyRecord),
   one: async (id) => answer(await client.GET('/v1/bodies/{id}', at(id)), fromBodyRecord),
-  add: async (notes) => answer(await client.POST('/v1/bodies', { body: TO_RECORD.bodies(notes) }), fromBodyRecord),
+  add: async (notes) =>
+    answer(await client.POST('/v1/bodies', { body: TO_RECORD.bodies(notes) as Schemas['BodyDto'] }), fromBodyRecord),
   put: async (id, etag, notes) =>
     answer(
-      await client.PUT('/v1/bodies/{id}', { ...ifMatch(id, etag), body: TO_RECORD.bodies(notes) }),
+      await client.PUT('/v1/bodies/{id}', {
+        ...ifMatch(id, etag),
+        body: TO_RECORD.bodies(notes) as Schemas['BodyDto'],
+      }),
       fromBodyRecord,
     ),
   remove: async (id, etag) => throwIfUnavailable(await client.DELETE('/v1/bodies/{id}', ifMatch(id, etag))),

@@ -2,6 +2,7 @@ import type { TargetSheet } from '#target-sheet';
 import { inUnit } from '#target-sheet';
 import type { Notebook } from '../notebook/notebook.ts';
 import { openEntry } from '../notebook/collection.ts';
+import { garmentsOfBody } from '../notebook/garments-of-body.ts';
 import { toBody } from '../compute/to-body.ts';
 import { toGarment } from '../compute/to-garment.ts';
 import { isChanged } from '../records/record-text.ts';
@@ -49,12 +50,11 @@ export async function deleteSheet(id: string): Promise<void> {
 /** True where every input of the sheet is stored in its current version. */
 export function canStoreSheet(notebook: Notebook): boolean {
   const body = openEntry(notebook.bodies);
-  const garment = openEntry(notebook.garments);
   const yarn = openEntry(notebook.yarns);
   return (
     !isChanged('yarns', yarn) &&
     (!hasBody(notebook) || !isChanged('bodies', body)) &&
-    (!hasGarment(notebook) || !isChanged('garments', garment))
+    garmentsOf(notebook).every((garment) => !isChanged('garments', garment))
   );
 }
 
@@ -62,7 +62,8 @@ const hasBody = (notebook: Notebook): boolean => {
   const { body } = toBody(openEntry(notebook.bodies).notes);
   return body.measures.length > 0 || body.ageYears !== null;
 };
-const hasGarment = (notebook: Notebook): boolean => toGarment(openEntry(notebook.garments).notes) !== null;
+/** The sweaters that the sheet is made from. */
+const garmentsOf = (notebook: Notebook) => garmentsOfBody(notebook).filter(({ notes }) => toGarment(notes) !== null);
 
 export async function storeSheet(notebook: Notebook, title: string): Promise<Answer<TargetSheet>> {
   const { data, error, response } = await client.POST('/v1/target-sheets', {
@@ -74,7 +75,10 @@ export async function storeSheet(notebook: Notebook, title: string): Promise<Ans
       made: toMadeRecord(notebook.made),
       fabricId: openEntry(notebook.yarns).stored?.id ?? '',
       bodyId: hasBody(notebook) ? (openEntry(notebook.bodies).stored?.id ?? null) : null,
-      garmentId: hasGarment(notebook) ? (openEntry(notebook.garments).stored?.id ?? null) : null,
+      garments: garmentsOf(notebook).map(({ key, stored }) => ({
+        id: stored?.id ?? '',
+        basis: key === openEntry(notebook.garments).key,
+      })),
     },
   });
   reached(response);

@@ -1,4 +1,5 @@
 import type { BodyDimension, BodyProfile } from '#body';
+import type { Favourites, ResolvedWearer } from '#fit';
 import type { GarmentDimension } from '#garment';
 import type { SheetInput, TargetSheet } from '#target-sheet';
 import type { ValueQuestion } from './value-question.ts';
@@ -6,7 +7,11 @@ import type { ValueQuestion } from './value-question.ts';
 /** What the page computes from a notebook. `cannot` says why there is no sheet; it is null while too little is entered. */
 export interface Computation {
   readonly input: SheetInput;
+  readonly wearer: ResolvedWearer;
+  /** The wearer's body; null while nothing is known of it. */
   readonly profile: BodyProfile | null;
+  /** The ease of the sweaters that she likes; null for fewer than two. */
+  readonly favourites: Favourites | null;
   readonly sheet: TargetSheet | null;
   readonly cannot: string | null;
 }

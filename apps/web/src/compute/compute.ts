@@ -1,7 +1,8 @@
 import { errorText } from '#advice-text';
-import { resolveBody, type BodyModel, type BodyProfile } from '#body';
+import { BODY_DIMENSIONS, type BodyModel } from '#body';
+import { favouritesOf, rulesWith, type ResolvedWearer } from '#fit';
 import { DomainError } from '#measure';
-import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
+import { composeSheet, wearerOf, type SheetInput, type TargetSheet } from '#target-sheet';
 import type { Notebook } from '../notebook/notebook.ts';
 import { openEntry } from '../notebook/collection.ts';
 import { garmentQuestions } from './garment-questions.ts';
@@ -44,34 +45,44 @@ export function compute(notebook: Notebook, model: BodyModel | null): Computatio
 
 function computationOf(notebook: Notebook, model: BodyModel | null): Computation {
   const input = toSheetInput(notebook, 'mm');
-  const profile = profileOf(input.body, model);
-  return { input, profile, ...sheetOf(input, profile, notebook) };
+  const wearer = wearerFrom(input, model);
+  const isKnown = input.body !== null || input.garments.length > 0;
+  return {
+    input,
+    wearer,
+    profile: isKnown ? wearer.body : null,
+    favourites: favouritesOf(wearer, rulesWith(input.rules)),
+    ...sheetOf(input, wearer, notebook),
+  };
 }
 
 /** The questions about a computed notebook. */
 export function openQuestions(computation: Computation, notebook: Notebook, model: BodyModel | null): OpenQuestions {
-  const { input, profile } = computation;
   const body = openEntry(notebook.bodies).notes;
   const garment = openEntry(notebook.garments).notes;
   return {
     next: () => adviseNextMeasure(computation),
     ofBody: () => questionsOf(body, toBody(body), model),
-    ofGarment: () => garmentQuestions(garment, input.garment, profile),
+    ofGarment: () => garmentQuestions(garment, computation, notebook.tape),
   };
 }
 
-const profileOf = memoizeLast(
-  (body: SheetInput['body'], model: BodyModel | null): BodyProfile | null =>
-    body && resolveBody(body, { estimate: body.estimate, ...(model && { estimator: model }) }),
+/** Resolved for every dimension: the page shows them all. */
+const wearerOfParts = memoizeLast(
+  (
+    body: SheetInput['body'],
+    garments: SheetInput['garments'],
+    rules: SheetInput['rules'],
+    model: BodyModel | null,
+  ): ResolvedWearer => wearerOf({ body, garments, rules }, model, BODY_DIMENSIONS),
 );
 
-function sheetOf(
-  input: SheetInput,
-  profile: BodyProfile | null,
-  { tape }: Notebook,
-): Pick<Computation, 'sheet' | 'cannot'> {
+const wearerFrom = ({ body, garments, rules }: SheetInput, model: BodyModel | null): ResolvedWearer =>
+  wearerOfParts(body, garments, rules, model);
+
+function sheetOf(input: SheetInput, wearer: ResolvedWearer, { tape }: Notebook): Pick<Computation, 'sheet' | 'cannot'> {
   try {
-    return { sheet: composeSheet(input, PREVIEW, { profile, tape }), cannot: null };
+    return { sheet: composeSheet(input, PREVIEW, { wearer, tape }), cannot: null };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     return { sheet: null, cannot: INCOMPLETE.includes(error.code) ? null : errorText(error) };
@@ -82,7 +93,7 @@ function sheetOf(
 export function makeSheet(notebook: Notebook, id: string, model: BodyModel | null): TargetSheet {
   const input = toSheetInput(notebook, 'mm');
   const meta = { id, createdAt: new Date().toISOString() };
-  return composeSheet(input, meta, { profile: profileOf(input.body, model), tape: notebook.tape });
+  return composeSheet(input, meta, { wearer: wearerFrom(input, model), tape: notebook.tape });
 }
 
 /** The sheet without the finished pieces; null where there is none. */

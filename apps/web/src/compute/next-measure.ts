@@ -3,8 +3,8 @@ import type { NextMeasureAdvice, Computation } from './computation.ts';
 import { finishedDimension } from './finished-dimension.ts';
 
 /** The advice on the measurement to take next. */
-export function adviseNextMeasure({ input, profile, sheet, cannot }: Computation): NextMeasureAdvice {
-  const next = nextToTake(input, profile);
+export function adviseNextMeasure({ input, wearer, profile, sheet, cannot }: Computation): NextMeasureAdvice {
+  const next = nextToTake(input, wearer);
   if (next === null) return { is: sheet !== null ? 'done' : cannot === null ? 'begin' : 'unknown' };
   const { name, before, after } = next;
   if (before !== null && after !== null) return { is: 'surer', name, before, after };

@@ -3,7 +3,7 @@ import type { FlatMeasures } from './flat-measures.ts';
 import type { GarmentNotes } from '../notebook/notebook.ts';
 import { lengthOf } from '../reading/believed-garment.ts';
 import { toGarmentRecord } from '../reading/garment-record.ts';
-import { memoizeLast } from './memoize-last.ts';
+import { memoizeEach } from './memoize-each.ts';
 
 export { isNoThickness, lengthOf } from '../reading/believed-garment.ts';
 
@@ -18,7 +18,7 @@ export function flatMeasures({ measures }: Pick<GarmentNotes, 'measures'>): Flat
 }
 
 /** The garment for the computation; null while no width is written. */
-export const toGarment = memoizeLast((notes: GarmentNotes): Garment | null => {
+export const toGarment = memoizeEach((notes: GarmentNotes): Garment | null => {
   const record = toGarmentRecord(notes);
   return record.measures.length === 0 ? null : garmentFromRecord(record);
 });

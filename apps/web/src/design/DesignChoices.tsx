@@ -1,5 +1,5 @@
 import { memo } from 'react';
-import { BASES, HEMS, LENGTHS, NECKLINES, SILHOUETTES } from '#fit';
+import { HEMS, LENGTHS, NECKLINES, SILHOUETTES } from '#fit';
 import { CONSTRUCTIONS } from '#garment';
 import { Choice } from '../field/Choice.tsx';
 import { TextField } from '../field/TextField.tsx';
@@ -21,9 +21,11 @@ export const DesignChoices = memo(function DesignChoices({
   length,
   customLength,
   hem,
-  basis,
+  hasLength,
   tape,
-}: Pick<DesignNotes, 'title' | 'silhouette' | 'construction' | 'neckline' | 'opening' | 'length' | 'hem' | 'basis'> & {
+}: Pick<DesignNotes, 'title' | 'silhouette' | 'construction' | 'neckline' | 'opening' | 'length' | 'hem'> & {
+  /** Whether there is a sweater to take the length from. */
+  readonly hasLength: boolean;
   readonly customLength: Typed | undefined;
   readonly tape: Tape;
 }) {
@@ -69,7 +71,10 @@ export const DesignChoices = memo(function DesignChoices({
       <Choice
         legend={words.length.legend}
         value={length}
-        options={LENGTHS.map((value) => ({ value, label: words.length[value] }))}
+        options={LENGTHS.filter((value) => value !== 'as-garment' || hasLength || value === length).map((value) => ({
+          value,
+          label: words.length[value],
+        }))}
         onValue={(to) => writeDesign((it) => ({ ...it, length: to }))}
       />
       {length === 'custom' && (
@@ -86,12 +91,6 @@ export const DesignChoices = memo(function DesignChoices({
         value={hem}
         options={HEMS.map((value) => ({ value, label: words.hem[value] }))}
         onValue={(to) => writeDesign((it) => ({ ...it, hem: to }))}
-      />
-      <Choice
-        legend={words.basis.legend}
-        value={basis}
-        options={BASES.map((value) => ({ value, label: words.basis[value] }))}
-        onValue={(to) => writeDesign((it) => ({ ...it, basis: to }))}
       />
     </>
   );

@@ -1,9 +1,11 @@
 import { memo } from 'react';
-import { EASE_CATEGORIES } from '#fit';
+import type { Favourites } from '#fit';
+import type { Garment } from '#garment';
 import { LayerFields } from '../field/LayerFields.tsx';
 import { say } from '../messages.ts';
 import type { DesignNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
+import type { Decided } from './decided.ts';
 import { DesignChoices } from './DesignChoices.tsx';
 import { EaseFields } from './EaseFields.tsx';
 import { FinerFields } from './FinerFields.tsx';
@@ -15,12 +17,17 @@ import textStyles from '../ui/text.module.css';
 export const DesignFields = memo(function DesignFields({
   notes,
   tape,
-  hasGarment,
+  decided,
+  garment,
+  favourites,
   outcome,
 }: {
   readonly notes: DesignNotes;
   readonly tape: Tape;
-  readonly hasGarment: boolean;
+  readonly decided: Decided;
+  /** The sweater that the design may be based on. */
+  readonly garment: Garment | null;
+  readonly favourites: Favourites | null;
   /** The resulting ease, in words. */
   readonly outcome: string;
 }) {
@@ -34,21 +41,33 @@ export const DesignFields = memo(function DesignFields({
         construction={notes.construction}
         neckline={notes.neckline}
         opening={notes.opening}
-        length={notes.length}
+        length={decided.length}
         customLength={notes.lengths.customLength}
-        hem={notes.hem}
-        basis={notes.basis}
+        hem={decided.hem}
+        hasLength={garment?.measures.some(({ name }) => name === 'shoulder-to-hem') ?? false}
         tape={tape}
       />
-      <p className={textStyles.hint}>{notes.basis !== 'body' && !hasGarment ? words.noGarment : words.basisHint}</p>
-      <EaseFields notes={notes} tape={tape} outcome={outcome} categories={EASE_CATEGORIES} />
+      <EaseFields
+        notes={notes}
+        ease={decided.ease}
+        tape={tape}
+        outcome={outcome}
+        hasGarment={garment !== null}
+        favourites={favourites}
+      />
       <LayerFields
         legend={words.beneath}
         layer={notes.layer}
         tape={tape}
         onLayer={(layer) => writeDesign((it) => ({ ...it, layer }))}
       />
-      <FinerFields silhouette={notes.silhouette} lengths={notes.lengths} tape={tape} />
+      <FinerFields
+        silhouette={notes.silhouette}
+        basis={notes.basis}
+        hasGarment={garment !== null}
+        lengths={notes.lengths}
+        tape={tape}
+      />
       <RulesChanged rules={notes.rules} />
       <AllRules rules={notes.rules} />
     </>

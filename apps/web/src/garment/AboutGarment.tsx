@@ -1,5 +1,5 @@
 import { memo } from 'react';
-import { WEARS, type Wears } from '#garment';
+import { EASE_CATEGORIES, NECKLINES, REGIONS, SLEEVES, WEARS, type Region, type Wears } from '#garment';
 import { Choice } from '../field/Choice.tsx';
 import { LengthField } from '../field/LengthField.tsx';
 import { Select } from '../field/Select.tsx';
@@ -12,9 +12,7 @@ import { LayerFields } from '../field/LayerFields.tsx';
 import { writeGarment } from './write-garment.ts';
 import styles from './AboutGarment.module.css';
 
-const REGIONS = ['chest', 'hip', 'upper-arm', 'length', 'sleeve'] as const;
-
-const writeWears = (region: (typeof REGIONS)[number], wears: Wears | ''): void =>
+const writeWears = (region: Region, wears: Wears | ''): void =>
   writeGarment((it) => {
     const { [region]: _, ...rest } = it.wears;
     return { ...it, wears: wears === '' ? rest : { ...rest, [region]: wears } };
@@ -26,12 +24,44 @@ export const AboutGarment = memo(function AboutGarment({
   thickness,
   layer,
   wornStretched,
+  fits,
+  neckline,
+  sleeve,
   wears,
   tape,
-}: Pick<GarmentNotes, 'sleeveFrom' | 'thickness' | 'layer' | 'wornStretched' | 'wears'> & { readonly tape: Tape }) {
+}: Pick<
+  GarmentNotes,
+  'sleeveFrom' | 'thickness' | 'layer' | 'wornStretched' | 'fits' | 'neckline' | 'sleeve' | 'wears'
+> & { readonly tape: Tape }) {
   const words = say.garment;
   return (
     <>
+      <div className={styles.wears}>
+        <Select
+          label={words.fits.label}
+          value={fits ?? ''}
+          options={[
+            { value: '', label: words.fits.unsaid },
+            ...EASE_CATEGORIES.map((value) => ({ value, label: say.design.ease[value].toLowerCase() })),
+          ]}
+          onValue={(to) => writeGarment((it) => ({ ...it, fits: to === '' ? null : to }))}
+        />
+        <Select
+          label={words.neckline.label}
+          value={neckline ?? ''}
+          options={[
+            { value: '', label: words.neckline.unsaid },
+            ...NECKLINES.map((value) => ({ value, label: say.design.neckline[value] })),
+          ]}
+          onValue={(to) => writeGarment((it) => ({ ...it, neckline: to === '' ? null : to }))}
+        />
+        <Select
+          label={words.sleeve.label}
+          value={sleeve}
+          options={SLEEVES.map((value) => ({ value, label: words.sleeve[value] }))}
+          onValue={(to) => writeGarment((it) => ({ ...it, sleeve: to }))}
+        />
+      </div>
       <Choice
         legend={words.sleeveFrom.legend}
         value={sleeveFrom}
@@ -58,21 +88,23 @@ export const AboutGarment = memo(function AboutGarment({
         value={wornStretched}
         onValue={(to) => writeGarment((it) => ({ ...it, wornStretched: to }))}
       />
-      <fieldset className={styles.wears}>
-        <legend>{words.wears.legend}</legend>
-        {REGIONS.map((region) => (
-          <Select
-            key={region}
-            label={words.region[region]}
-            value={wears[region] ?? ''}
-            options={[
-              { value: '', label: words.wears.unsaid },
-              ...WEARS.map((value) => ({ value, label: words.wears[value] })),
-            ]}
-            onValue={(value) => writeWears(region, value)}
-          />
-        ))}
-      </fieldset>
+      <details>
+        <summary>{words.wears.legend}</summary>
+        <div className={styles.wears}>
+          {REGIONS.map((region) => (
+            <Select
+              key={region}
+              label={words.region[region]}
+              value={wears[region] ?? ''}
+              options={[
+                { value: '', label: words.wears.unsaid },
+                ...WEARS.map((value) => ({ value, label: words.wears[value] })),
+              ]}
+              onValue={(value) => writeWears(region, value)}
+            />
+          ))}
+        </div>
+      </details>
     </>
   );
 });

@@ -2,15 +2,17 @@ import { memo, useDeferredValue, useMemo, useState } from 'react';
 import { CONSTRUCTIONS, GARMENT_DIMENSIONS, type GarmentDimension } from '#garment';
 import { Choice } from '../field/Choice.tsx';
 import { say } from '../messages.ts';
-import type { GarmentNotes } from '../notebook/notebook.ts';
+import { NOBODY, type BodyNotes, type GarmentNotes } from '../notebook/notebook.ts';
 import { openEntry, type Collection } from '../notebook/collection.ts';
 import { CollectionBar } from '../collections/CollectionBar.tsx';
 import type { Tape } from '../notebook/typed.ts';
 import type { OpenQuestions } from '../compute/computation.ts';
 import { flatMeasures } from '../compute/to-garment.ts';
+import { isConfirmed } from '../reading/garment-record.ts';
 import { AboutGarment } from './AboutGarment.tsx';
 import { FlatDrawing } from './FlatDrawing.tsx';
 import { FlatRow } from './FlatRow.tsx';
+import { WearerField } from './WearerField.tsx';
 import { writeGarment } from './write-garment.ts';
 import textStyles from '../ui/text.module.css';
 import styles from './GarmentSection.module.css';
@@ -18,10 +20,12 @@ import styles from './GarmentSection.module.css';
 /** The favourite garment: a drawing of it laid flat, and a field for each measurement. */
 export const GarmentSection = memo(function GarmentSection({
   collection,
+  bodies,
   tape,
   openQuestions,
 }: {
   readonly collection: Collection<GarmentNotes>;
+  readonly bodies: Collection<BodyNotes>;
   readonly tape: Tape;
   readonly openQuestions: OpenQuestions;
 }) {
@@ -29,12 +33,14 @@ export const GarmentSection = memo(function GarmentSection({
   const { notes } = openEntry(collection);
   const ask = useDeferredValue(openQuestions);
   const questions = useMemo(() => ask.ofGarment(), [ask]);
-  const { construction, measures, sleeveFrom, thickness, layer, wornStretched, wears } = notes;
+  const { construction, measures, sleeveFrom, thickness, layer, wornStretched, fits, neckline, sleeve, wears } = notes;
+  const isChosen = collection.entries.length > 1 || bodies.entries.length > 1 || notes.wearer === NOBODY;
   const drawn = useDeferredValue(useMemo(() => flatMeasures({ measures }), [measures]));
   return (
     <>
       <p className={textStyles.lead}>{say.garment.lead}</p>
       <CollectionBar kind="garments" collection={collection} nameLabel={say.garment.name} />
+      {isChosen && <WearerField wearer={notes.wearer} bodies={bodies} />}
       <Choice
         legend={say.garment.construction}
         value={construction}
@@ -50,6 +56,7 @@ export const GarmentSection = memo(function GarmentSection({
               name={name}
               typed={measures[name]}
               tape={tape}
+              confirmed={isConfirmed(notes, name)}
               question={active === name ? null : (questions[name] ?? null)}
               onWriting={setActive}
             />
@@ -61,6 +68,9 @@ export const GarmentSection = memo(function GarmentSection({
         thickness={thickness}
         layer={layer}
         wornStretched={wornStretched}
+        fits={fits}
+        neckline={neckline}
+        sleeve={sleeve}
         wears={wears}
         tape={tape}
       />

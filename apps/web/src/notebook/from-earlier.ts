@@ -1,8 +1,36 @@
 import { withoutGoneRules } from '#target-sheet';
-import { blankDesign } from './blank.ts';
-import type { DesignNotes } from './notebook.ts';
+import { blankDesign, blankGarment } from './blank.ts';
+import type { Collection } from './collection.ts';
+import type { DesignNotes, GarmentNotes } from './notebook.ts';
+import type { Typed } from './typed.ts';
+
+/** A design as it was saved before the ease could be a sweater's. */
+interface EarlierDesign {
+  readonly easeChange?: Typed;
+}
 
 /** A saved design: fields that it does not have yet are blank, and rules that are gone are left out. */
-export function designFromEarlier(saved: DesignNotes): DesignNotes {
-  return { ...blankDesign(saved.ownEase.tape), ...saved, rules: withoutGoneRules(saved.rules) };
+export function designFromEarlier(saved: Partial<DesignNotes> & EarlierDesign): DesignNotes {
+  const { easeChange, ...design } = saved;
+  const blank = blankDesign(design.ownEase?.tape ?? 'cm');
+  return { ...blank, ...design, ...easeFromEarlier(saved), rules: withoutGoneRules(design.rules ?? {}) };
 }
+
+/** A sweater that a design was based on gave its ease, whatever else was chosen. */
+const easeFromEarlier = ({ basis, easeChange }: Partial<DesignNotes> & EarlierDesign): Partial<DesignNotes> =>
+  easeChange !== undefined && basis === 'garment' ? { ease: 'garment', moreThanGarment: easeChange } : {};
+
+/** Saved sweaters: fields that they do not have yet are blank. */
+export const garmentsFromEarlier = (saved: Collection<GarmentNotes>): Collection<GarmentNotes> => ({
+  ...saved,
+  entries: saved.entries.map((entry) => ({
+    ...entry,
+    notes: garmentFromEarlier(entry.notes),
+    conflict: entry.conflict && {
+      ...entry.conflict,
+      notes: entry.conflict.notes && garmentFromEarlier(entry.conflict.notes),
+    },
+  })),
+});
+
+const garmentFromEarlier = (notes: GarmentNotes): GarmentNotes => ({ ...blankGarment('cm'), ...notes });

@@ -1,7 +1,7 @@
 import { blankBody, blankGarment, blankYarn } from './blank.ts';
 import type { BodyNotes, GarmentNotes, Notebook, YarnNotes } from './notebook.ts';
 import { newKey } from './new-key.ts';
-import { newEntry, withAdded, withoutEntry, type Entry, type Collection } from './collection.ts';
+import { newEntry, openEntry, withAdded, withoutEntry, type Entry, type Collection } from './collection.ts';
 import type { Tape } from './typed.ts';
 
 /** The three shelves, and what lies on each. */
@@ -28,21 +28,27 @@ export const updateCollection = <K extends Kind>(
   how: (collection: Collection<Kinds[K]>) => Collection<Kinds[K]>,
 ): Notebook => ({ ...notebook, [kind]: how(collectionOf(notebook, kind)) });
 
-const blankEntry = <K extends Kind>(kind: K, tape: Tape): Entry<Kinds[K]> =>
-  newEntry<Kinds[K]>(newKey(), BLANK[kind](tape));
+/** A new garment fits the body that is open. */
+const blankEntry = <K extends Kind>({ tape, bodies }: Notebook, kind: K): Entry<Kinds[K]> => {
+  const notes = BLANK[kind](tape);
+  return newEntry<Kinds[K]>(newKey(), 'wearer' in notes ? { ...notes, wearer: openEntry(bodies).key } : notes);
+};
+
+/** What says nothing of a thing itself. */
+const ASIDE: readonly string[] = ['tape', 'record', 'wearer'];
 
 /** True while nothing was written on it. */
 export function isBlank<K extends Kind>(kind: K, notes: Kinds[K]): boolean {
   const plain = (value: unknown): string =>
-    JSON.stringify(value, (key, inner: unknown) => (key === 'tape' || key === 'record' ? undefined : inner));
+    JSON.stringify(value, (key, inner: unknown) => (ASIDE.includes(key) ? undefined : inner));
   return plain(notes) === plain(BLANK[kind]('cm'));
 }
 
 export const added = <K extends Kind>(notebook: Notebook, kind: K): Notebook =>
-  updateCollection(notebook, kind, (collection) => withAdded(collection, blankEntry(kind, notebook.tape)));
+  updateCollection(notebook, kind, (collection) => withAdded(collection, blankEntry(notebook, kind)));
 
 export const removed = <K extends Kind>(notebook: Notebook, kind: K, key: string): Notebook =>
-  updateCollection(notebook, kind, (collection) => withoutEntry(collection, key, blankEntry(kind, notebook.tape)));
+  updateCollection(notebook, kind, (collection) => withoutEntry(collection, key, blankEntry(notebook, kind)));
 
 /** Brought back as something the store does not know: it is stored anew. */
 export const restored = <K extends Kind>(notebook: Notebook, kind: K, entry: Entry<Kinds[K]>): Notebook =>

@@ -1,7 +1,7 @@
 import type { BodyDimension, Figure, StoredBody } from '#body';
 import type { Craft, Fibre, Stitch, StoredFabric } from '#fabric';
 import type { Basis, EaseCategory, Hem, LengthChoice, Neckline, OpeningPlace, Silhouette, StoredDesign } from '#fit';
-import type { Construction, Garment, GarmentDimension, Layer, StoredGarment } from '#garment';
+import type { Construction, Garment, GarmentDimension, Layer, SleeveLength, StoredGarment } from '#garment';
 import type { How } from '#measure';
 import type { Collection } from './collection.ts';
 import type { Tape, Typed } from './typed.ts';
@@ -34,6 +34,9 @@ export interface LayerNotes {
   readonly thickness: Typed;
 }
 
+/** The wearer of a garment that does not count. */
+export const NOBODY = 'nobody';
+
 export interface GarmentNotes {
   readonly name: string;
   readonly construction: Construction;
@@ -43,7 +46,13 @@ export interface GarmentNotes {
   readonly thickness: Typed;
   readonly layer: LayerNotes | null;
   readonly wornStretched: boolean;
+  /** How closely it fits, and its neckline, where she said so. */
+  readonly fits: EaseCategory | null;
+  readonly neckline: Neckline | null;
+  readonly sleeve: SleeveLength;
   readonly wears: Garment['wears'];
+  /** The key of the body it fits, or that it counts for none; null where that was not said. */
+  readonly wearer: string | typeof NOBODY | null;
   /** Confirmed texts, by dimension; they are not questioned again. */
   readonly confirmed: Readonly<Partial<Record<GarmentDimension, string>>>;
   /** The stored record that this was read from. */
@@ -85,19 +94,24 @@ export interface OpeningNotes {
   readonly length: Typed;
 }
 
+/** A band, a number of her own, or the ease of her sweaters. */
+export type EaseNotes = EaseCategory | 'own' | 'garment' | 'favourites';
+
 export interface DesignNotes {
   readonly title: string;
   readonly silhouette: Silhouette;
   readonly construction: Construction;
   readonly neckline: Neckline;
-  readonly length: LengthChoice;
-  readonly hem: Hem;
-  readonly basis: Basis;
-  readonly ease: EaseCategory | 'own';
+  /** Null where the sweaters that fit decide. */
+  readonly length: LengthChoice | null;
+  readonly hem: Hem | null;
+  readonly basis: Basis | null;
+  readonly ease: EaseNotes | null;
   /** The place in the band of the ease: 0 is its closer end, 1 its looser. */
   readonly place: number;
   readonly ownEase: Typed;
-  readonly easeChange: Typed;
+  /** How much more than the sweater that fits, where the ease is as its own. */
+  readonly moreThanGarment: Typed;
   readonly layer: LayerNotes | null;
   readonly opening: OpeningNotes;
   readonly lengths: Readonly<Partial<Record<DesignLength, Typed>>>;

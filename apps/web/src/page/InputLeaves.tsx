@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { DesignFields } from '../design/DesignFields.tsx';
+import { decided } from '../design/decided.ts';
 import { easeOutcome } from '../design/ease-outcome.ts';
 import { BodySection } from '../body/BodySection.tsx';
 import { GarmentSection } from '../garment/GarmentSection.tsx';
@@ -48,7 +49,12 @@ export function InputLeaves({
       </Leaf>
       <Leaf name="garment" open={open === 'garment'}>
         <Section id="garment" title={say.garment.title}>
-          <GarmentSection collection={notebook.garments} tape={tape} openQuestions={openQuestions} />
+          <GarmentSection
+            collection={notebook.garments}
+            bodies={notebook.bodies}
+            tape={tape}
+            openQuestions={openQuestions}
+          />
         </Section>
         <NextLeafLink to="yarn" />
       </Leaf>
@@ -68,7 +74,9 @@ export function InputLeaves({
           <DesignFields
             notes={notebook.design}
             tape={tape}
-            hasGarment={computation?.input.garment != null}
+            decided={decided(notebook.design, computation)}
+            garment={computation?.input.garments.find(({ basis }) => basis) ?? null}
+            favourites={computation?.favourites ?? null}
             outcome={easeOutcome(sheet?.design.ease ?? null, tape)}
           />
         </Section>

@@ -51,7 +51,7 @@ export function ResultPane({
           figure={body.figure}
           profile={computation?.profile ?? null}
           sheet={sheet}
-          garment={computation?.input.garment ?? null}
+          garment={computation?.input.garments.find(({ basis }) => basis) ?? null}
           tape={tape}
         />
         <Headline sheet={sheet} tape={tape} />

@@ -28,7 +28,10 @@ const NOT_COMPUTED = noQuestions('unknown');
 /** Computes the notebook in the same frame as the change to it. */
 export function useComputation(notebook: Notebook, wanted: boolean): ComputedNotebook {
   const { figure, measures } = openEntry(notebook.bodies).notes;
-  const adult = figure !== 'child' && figure !== 'baby' && Object.keys(measures).length > 0;
+  const isMeasured =
+    Object.keys(measures).length > 0 ||
+    notebook.garments.entries.some(({ notes }) => Object.keys(notes.measures).length > 0);
+  const adult = figure !== 'child' && figure !== 'baby' && isMeasured;
   const compute = useComputeModule(wanted);
   const model = useBodyModel(adult);
   useEffect(() => compute?.warmUpCompute(model), [compute, model]);

@@ -3,12 +3,16 @@ import type { Typed } from '../notebook/typed.ts';
 import { valueIn } from './read.ts';
 
 const PLAIN: Garment = {
+  title: '',
   construction: 'drop-shoulder',
   measures: [],
   thicknessMm: 3,
   thicknessU: 1,
   layer: null,
   wornStretched: false,
+  fits: null,
+  neckline: null,
+  sleeve: 'long',
   wears: {},
 };
 /** Whether a garment may be so. */

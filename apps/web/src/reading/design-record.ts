@@ -39,14 +39,9 @@ export function toDesignRecord(notes: DesignNotes): DesignRecord {
     hem: notes.hem,
     basis: notes.basis,
     ease: carry<Field<'ease'>>(
-      ({ ease, place, ownEase }) => [ease, place, ownEase],
+      ({ ease, place, ownEase, moreThanGarment }) => [ease, place, ownEase, moreThanGarment],
       ({ ease }) => ease,
       () => writtenEase(notes),
-    ),
-    easeChange: carry<Field<'easeChange'>>(
-      ({ easeChange }) => easeChange,
-      ({ easeChange }) => easeChange,
-      () => toSize(notes.easeChange, 'signed'),
     ),
     layer: toLayerRecord(notes, carry),
     ...openingPart(notes, carry),
@@ -73,7 +68,10 @@ function writtenOpening({ opening: { at, length }, silhouette }: DesignNotes): F
   return { at, length: at === 'none' ? null : toSize(length, 'length') };
 }
 
-function writtenEase({ ease, place, ownEase }: DesignNotes): NonNullable<DesignRecord['ease']> {
+function writtenEase({ ease, place, ownEase, moreThanGarment }: DesignNotes): Field<'ease'> {
+  if (ease === null) return null;
+  if (ease === 'favourites') return { as: ease };
+  if (ease === 'garment') return { as: ease, change: toSize(moreThanGarment, 'signed') };
   if (ease !== 'own') return { category: ease, place };
   const value = valueIn(ownEase, 'signed');
   return value === null ? MEANWHILE : { value, unit: 'mm' };
@@ -100,15 +98,23 @@ export function fromDesignRecord(given: DesignRecord, title: string, tape: Tape)
     length: record.length,
     hem: record.hem,
     basis: record.basis,
-    ...('category' in ease
-      ? { ease: ease.category, place: ease.place, ownEase: empty(tape) }
-      : { ease: 'own', place: 0.5, ownEase: fromMeasured(ease, 'signed') }),
-    easeChange: fromMeasured(record.easeChange, 'signed'),
+    ...easeNotes(ease, tape),
     layer: fromLayerRecord(record.layer),
     opening: { at: record.opening?.at ?? null, length: fromMeasured(record.opening?.length, 'length') },
     lengths: Object.fromEntries(lengths),
     record,
   };
+}
+
+function easeNotes(
+  ease: StoredDesign['ease'],
+  tape: Tape,
+): Pick<DesignNotes, 'ease' | 'place' | 'ownEase' | 'moreThanGarment'> {
+  const plain = { ease: null, place: 0.5, ownEase: empty(tape), moreThanGarment: empty(tape) };
+  if (ease === null) return plain;
+  if ('as' in ease) return { ...plain, ease: ease.as, moreThanGarment: fromMeasured(ease.change, 'signed') };
+  if ('category' in ease) return { ...plain, ease: ease.category, place: ease.place };
+  return { ...plain, ease: 'own', ownEase: fromMeasured(ease, 'signed') };
 }
 
 export function toMadeRecord(made: Notebook['made']): MadePieceDto[] {

@@ -40,9 +40,9 @@ export function toGarmentRecord(notes: GarmentNotes): GarmentRecord {
   const carry = carrying<GarmentNotes, StoredGarment>(notes, fromGarmentRecord);
   const measureOf = (name: GarmentDimension): MeasureRecord | null => {
     const measure = carry<MeasureRecord | null>(
-      ({ measures }) => measures[name],
+      (it) => [it.measures[name], isConfirmed(it, name)],
       ({ measures }) => measures.find((it) => it.name === name) ?? null,
-      () => writtenMeasure(name, notes.measures[name]),
+      () => writtenMeasure(name, notes),
     );
     return measure === null || name !== 'sleeve-length' ? measure : { ...measure, from: notes.sleeveFrom };
   };
@@ -58,6 +58,9 @@ export function toGarmentRecord(notes: GarmentNotes): GarmentRecord {
     ),
     layer: toLayerRecord(notes, carry),
     wornStretched: notes.wornStretched,
+    fits: notes.fits,
+    neckline: notes.neckline,
+    sleeve: notes.sleeve,
     wears: notes.wears,
   }; // prettier-ignore
 }
@@ -67,9 +70,14 @@ const inOrder = (record: StoredGarment | undefined): readonly GarmentDimension[]
   ...new Set([...(record?.measures.map(({ name }) => name) ?? []), ...GARMENT_DIMENSIONS]),
 ];
 
-function writtenMeasure(name: GarmentDimension, typed: Typed | undefined): MeasureRecord | null {
+/** Whether she said that a measure is right as it is written. */
+export const isConfirmed = ({ measures, confirmed }: GarmentNotes, name: GarmentDimension): boolean =>
+  confirmed[name] !== undefined && confirmed[name] === measures[name]?.text;
+
+function writtenMeasure(name: GarmentDimension, notes: GarmentNotes): MeasureRecord | null {
+  const typed = notes.measures[name];
   const size = lengthOf(name, typed) === null ? null : toSize(typed, 'length');
-  return size === null ? null : { name, ...size };
+  return size === null ? null : { name, ...size, ...(isConfirmed(notes, name) && { confirmed: true }) };
 }
 
 const writtenThickness = (typed: Typed) => (thicknessOf(typed) === null ? null : toSize(typed, 'small'));
@@ -87,6 +95,7 @@ export function fromGarmentRecord(given: GarmentRecord): GarmentNotes {
     measure.name,
     fromMeasured(measure, 'length'),
   ]);
+  const confirmed = record.measures.filter((measure) => measure.confirmed);
   return {
     name: record.title,
     construction: record.construction,
@@ -95,8 +104,12 @@ export function fromGarmentRecord(given: GarmentRecord): GarmentNotes {
     thickness: fromThickness(record.thickness, GUESSED),
     layer: fromLayerRecord(record.layer),
     wornStretched: record.wornStretched,
+    fits: record.fits,
+    neckline: record.neckline,
+    sleeve: record.sleeve,
     wears: record.wears as GarmentNotes['wears'],
-    confirmed: {},
+    wearer: null,
+    confirmed: Object.fromEntries(confirmed.map((measure) => [measure.name, fromMeasured(measure, 'length').text])),
     record,
   };
 }

@@ -1,5 +1,5 @@
 import { blankNotebook } from '../notebook/blank.ts';
-import { designFromEarlier } from '../notebook/from-earlier.ts';
+import { designFromEarlier, garmentsFromEarlier } from '../notebook/from-earlier.ts';
 import type { Notebook } from '../notebook/notebook.ts';
 
 /** The key in this browser's storage. Its number is the version of the shape: an older shape is left as it is, not overwritten. */
@@ -45,7 +45,12 @@ function parse(text: string | null): Notebook | null {
   try {
     const found = JSON.parse(text) as Partial<Notebook>;
     const base = blank();
-    return { ...base, ...found, design: designFromEarlier({ ...base.design, ...found.design }) };
+    return {
+      ...base,
+      ...found,
+      garments: garmentsFromEarlier(found.garments ?? base.garments),
+      design: designFromEarlier(found.design ?? base.design),
+    };
   } catch {
     return null;
   }
