@@ -71,8 +71,11 @@ inBrowser('the sheet and its exports', () => {
   });
 
   it('is based on the sweater that fits if that is chosen', async () => {
+    await page.locator('#design summary', { hasText: 'Finer wishes' }).click();
     await choose(page, 'design', 'the sweater that fits');
-    expect(await field(page, 'design', 'Wider than the sweater that fits, all round').isVisible()).toBe(true);
+    const ease = page.locator('#design').getByRole('group', { name: 'Ease', exact: true });
+    await ease.getByRole('radio', { name: 'As the sweater', exact: true }).check();
+    expect(await field(page, 'design', 'Wider than the sweater, all round').isVisible()).toBe(true);
     // The green one: 50.5 cm, t 2.5; the new one t 6.5: 50.5 + 2 × 0.4, and 0.5 for a stiff fabric: 51.8, shown as 52.
     await soon(() => valueOf('The finished sweater, laid flat', 'Chest width')).toBe('52 cm');
     await choose(page, 'design', 'the body');

@@ -13,11 +13,19 @@ interface EarlierDesign {
 export function designFromEarlier(saved: Partial<DesignNotes> & EarlierDesign): DesignNotes {
   const { easeChange, ...design } = saved;
   const blank = blankDesign(design.ownEase?.tape ?? 'cm');
-  return { ...blank, ...design, ...easeFromEarlier(saved), rules: withoutGoneRules(design.rules ?? {}) };
+  return {
+    ...blank,
+    ...design,
+    ...easeFromEarlier(design.basis, easeChange),
+    rules: withoutGoneRules(design.rules ?? {}),
+  };
 }
 
 /** A sweater that a design was based on gave its ease, whatever else was chosen. */
-const easeFromEarlier = ({ basis, easeChange }: Partial<DesignNotes> & EarlierDesign): Partial<DesignNotes> =>
+const easeFromEarlier = (
+  basis: DesignNotes['basis'] | undefined,
+  easeChange: Typed | undefined,
+): Partial<DesignNotes> =>
   easeChange !== undefined && basis === 'garment' ? { ease: 'garment', moreThanGarment: easeChange } : {};
 
 /** Saved sweaters: fields that they do not have yet are blank. */
