@@ -30,7 +30,7 @@ const PREVIEW = { id: '', createdAt: '' };
 const TIMING = 'compute';
 
 /** Errors of an incomplete notebook, which are not shown as errors. */
-const INCOMPLETE = ['body-missing', 'garment-missing', 'garment-chest-width-missing'];
+const INCOMPLETE = ['garment-missing', 'garment-chest-width-missing'];
 
 const questionsOf = memoizeLast(bodyQuestions);
 
@@ -52,7 +52,7 @@ function computationOf(notebook: Notebook, model: BodyModel | null): Computation
     wearer,
     profile: isKnown ? wearer.body : null,
     favourites: favouritesOf(wearer, rulesWith(input.rules)),
-    ...sheetOf(input, wearer, notebook),
+    ...(isKnown ? sheetOf(input, wearer, notebook) : { sheet: null, cannot: null }),
   };
 }
 

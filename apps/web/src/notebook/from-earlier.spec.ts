@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
-import { blankDesign, blankGarment } from './blank.ts';
-import { newCollection } from './collection.ts';
+import { blankBody, blankDesign, blankGarment } from './blank.ts';
+import { newCollection, newEntry, withAdded, type Collection } from './collection.ts';
 import { designFromEarlier, garmentsFromEarlier } from './from-earlier.ts';
-import type { GarmentNotes } from './notebook.ts';
+import type { BodyNotes, GarmentNotes } from './notebook.ts';
 
 const { moreThanGarment: _, ...before } = blankDesign('in');
 const earlier = { ...before, length: 'regular', hem: 'straight', ease: 'classic' } as const;
@@ -33,10 +33,21 @@ it('fills in what a saved sweater does not have yet, in a version that conflicts
   const notes = { ...saved, name: 'Blue' } as GarmentNotes;
   const collection = newCollection('one', notes);
   const conflict = { notes: { ...notes, name: 'Red' }, etag: '"2"' };
-  const { entries } = garmentsFromEarlier({ ...collection, entries: [{ ...collection.entries[0]!, conflict }] });
-  const filled = { fits: null, neckline: null, sleeve: 'long', wearer: null };
+  const garments = { ...collection, entries: [{ ...collection.entries[0]!, conflict }] };
+  const { entries } = garmentsFromEarlier(garments, newCollection('me', blankBody()));
+  const filled = { fits: null, neckline: null, sleeve: 'long' };
   expect(entries[0]).toMatchObject({
-    notes: { ...filled, name: 'Blue' },
+    notes: { ...filled, name: 'Blue', wearer: 'me' },
     conflict: { notes: { ...filled, name: 'Red' } },
   });
+});
+
+it('gives the open sweater to the open body, and the others where there is but one', () => {
+  const { wearer: _, ...saved } = blankGarment('cm');
+  const garments = withAdded(newCollection('a', saved as GarmentNotes), newEntry('b', saved as GarmentNotes));
+  const wearers = (bodies: Collection<BodyNotes>) =>
+    garmentsFromEarlier(garments, bodies).entries.map(({ notes }) => notes.wearer);
+  const one = newCollection('me', blankBody());
+  expect(wearers(one)).toEqual(['me', 'me']);
+  expect(wearers(withAdded(one, newEntry('him', blankBody())))).toEqual([null, 'him']);
 });

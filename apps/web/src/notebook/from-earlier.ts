@@ -1,7 +1,7 @@
 import { withoutGoneRules } from '#target-sheet';
 import { blankDesign, blankGarment } from './blank.ts';
-import type { Collection } from './collection.ts';
-import type { DesignNotes, GarmentNotes } from './notebook.ts';
+import { openEntry, type Collection } from './collection.ts';
+import type { BodyNotes, DesignNotes, GarmentNotes } from './notebook.ts';
 import type { Typed } from './typed.ts';
 
 /** A design as it was saved before the ease could be a sweater's. */
@@ -28,12 +28,18 @@ const easeFromEarlier = (
 ): Partial<DesignNotes> =>
   easeChange !== undefined && basis === 'garment' ? { ease: 'garment', moreThanGarment: easeChange } : {};
 
-/** Saved sweaters: fields that they do not have yet are blank. */
-export const garmentsFromEarlier = (saved: Collection<GarmentNotes>): Collection<GarmentNotes> => ({
+/** Saved sweaters: fields that they do not have yet are blank. The open one fits the open body; so do all where there is no other body. */
+export const garmentsFromEarlier = (
+  saved: Collection<GarmentNotes>,
+  bodies: Collection<BodyNotes>,
+): Collection<GarmentNotes> => ({
   ...saved,
   entries: saved.entries.map((entry) => ({
     ...entry,
-    notes: garmentFromEarlier(entry.notes),
+    notes: garmentFromEarlier({
+      wearer: entry.key === saved.open || bodies.entries.length === 1 ? openEntry(bodies).key : null,
+      ...(entry.notes as EarlierGarment),
+    }),
     conflict: entry.conflict && {
       ...entry.conflict,
       notes: entry.conflict.notes && garmentFromEarlier(entry.conflict.notes),
@@ -41,4 +47,6 @@ export const garmentsFromEarlier = (saved: Collection<GarmentNotes>): Collection
   })),
 });
 
-const garmentFromEarlier = (notes: GarmentNotes): GarmentNotes => ({ ...blankGarment('cm'), ...notes });
+type EarlierGarment = Omit<GarmentNotes, 'wearer'> & Partial<GarmentNotes>;
+
+const garmentFromEarlier = (notes: EarlierGarment): GarmentNotes => ({ ...blankGarment('cm'), ...notes });

@@ -44,3 +44,9 @@ it('takes no more than a sheet does, and always the open one', () => {
   expect(keys(notebook(['me'], many, 's3'))).toHaveLength(MOST_GARMENTS);
   expect(keys(notebook(['me'], many, 's39'))).toEqual([...Object.keys(many).slice(0, MOST_GARMENTS - 1), 's39']);
 });
+
+it('leaves the sweaters with the body that was alone, when another comes', () => {
+  const more = added(notebook(['me'], { a: null, b: null }, 'b'), 'bodies');
+  expect(keys(more)).toEqual([]);
+  expect(keys({ ...more, bodies: { ...more.bodies, open: 'me' } })).toEqual(['a', 'b']);
+});

@@ -45,7 +45,21 @@ export function isBlank<K extends Kind>(kind: K, notes: Kinds[K]): boolean {
 }
 
 export const added = <K extends Kind>(notebook: Notebook, kind: K): Notebook =>
-  updateCollection(notebook, kind, (collection) => withAdded(collection, blankEntry(notebook, kind)));
+  updateCollection(kind === 'bodies' ? withWearers(notebook) : notebook, kind, (collection) =>
+    withAdded(collection, blankEntry(notebook, kind)),
+  );
+
+/** Before another body comes, each sweater of which that was not said is said to fit the one that is there; of several, the open sweater fits the open one. */
+export function withWearers(notebook: Notebook): Notebook {
+  const { bodies, garments } = notebook;
+  const { key: wearer } = openEntry(bodies);
+  const fits = ({ key, notes }: Entry<GarmentNotes>): boolean =>
+    notes.wearer === null && (bodies.entries.length === 1 || key === garments.open);
+  const entries = garments.entries.map((entry) =>
+    fits(entry) ? { ...entry, notes: { ...entry.notes, wearer } } : entry,
+  );
+  return { ...notebook, garments: { ...garments, entries } };
+}
 
 export const removed = <K extends Kind>(notebook: Notebook, kind: K, key: string): Notebook =>
   updateCollection(notebook, kind, (collection) => withoutEntry(collection, key, blankEntry(notebook, kind)));
