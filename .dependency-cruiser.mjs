@@ -6,7 +6,8 @@ const mayImport = {
   garment: ['measure'],
   fabric: ['measure'],
   fit: ['measure', 'body', 'garment', 'fabric'],
-  'advice-text': ['measure', 'body', 'garment', 'fabric', 'fit'],
+  counts: ['measure'],
+  'advice-text': ['measure', 'body', 'garment', 'fabric', 'fit', 'counts'],
   'target-sheet': ['measure', 'body', 'garment', 'fabric', 'fit', 'advice-text'],
   'hand-off': ['measure', 'target-sheet', 'advice-text'],
 };

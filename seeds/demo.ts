@@ -119,7 +119,7 @@ export const demoRequests = [
       neckline: 'crew',
       basis: 'garment',
       hem: 'straight',
-      ease: { category: 'classic', place: 0.5 },
+      ease: { as: 'garment' },
     },
     unit: 'cm',
   },

@@ -183,21 +183,30 @@ describe.each(DATABASES)('migrations on %s', (kind) => {
       request: string | null;
     }[];
     expect(rows.map(({ id }) => id)).toEqual(ids);
+    const none = { edges: [], regions: [], identities: [] };
     expect(rows[0]?.request).toBeNull();
     for (const row of rows.slice(1))
       expect(JSON.parse(row.request!)).toEqual({ title: '', rules: { 'cuff-room': 12 } });
     for (const { sheet } of rows)
       expect(JSON.parse(sheet)).toEqual({
+        craft: 'knit',
+        stitch: null,
         design: { silhouette: 'pullover', opening: { at: 'none', length: 0 } },
         assembled: [{ name: 'chest-width', value: 513.5, follows: [{ piece: 'back', name: 'width', slope: 1 }] }],
         pieces: [
           {
             piece: 'back',
             dimensions: [
-              { name: 'width', value: 510.9, follows: [{ piece: 'assembled', name: 'chest-width', slope: 1 }] },
+              {
+                name: 'width',
+                value: 510.9,
+                follows: [{ piece: 'assembled', name: 'chest-width', slope: 1 }],
+                defining: true,
+              },
             ],
+            ...none,
           },
-          { piece: 'front', dimensions: [{ name: 'width', value: 510.9, follows: [] }] },
+          { piece: 'front', dimensions: [{ name: 'width', value: 510.9, follows: [], defining: true }], ...none },
         ],
         checks: [
           { check: 'hip', comfort: false, verdict: 'fails', need: 990, have: 980 },

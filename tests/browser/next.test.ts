@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { eachVisit } from './support/open-page.ts';
 import { soon } from './support/soon.ts';
-import { choose, strip, turnTo, write } from './support/write.ts';
+import { choose, chooseBasis, strip, turnTo, write } from './support/write.ts';
 
 inBrowser('the measurement to take next', () => {
   let page: Page;
@@ -35,7 +35,7 @@ inBrowser('the measurement to take next', () => {
 
   it('does not say to begin while the sweater that is the basis has no width', async () => {
     await write(page, 'body', { Chest: '94' });
-    await choose(page, 'design', 'the sweater that fits');
+    await chooseBasis(page, 'the sweater, not compared with the body');
     await turnTo(page, 'body');
     await soon(next).toMatch(/^Begin with what is easy\./);
     await write(page, 'garment', { 'A Chest, across': '50' });

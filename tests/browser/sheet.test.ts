@@ -5,7 +5,7 @@ import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
 import { soon } from './support/soon.ts';
 import { quiet, servePage, type Served } from './support/open-page.ts';
-import { choose, field, keptSheets, strip, toSheet, turnTo, write } from './support/write.ts';
+import { choose, chooseBasis, field, keptSheets, strip, toSheet, turnTo, write } from './support/write.ts';
 
 inBrowser('the sheet and its exports', () => {
   let served: Served;
@@ -71,14 +71,13 @@ inBrowser('the sheet and its exports', () => {
   });
 
   it('is based on the sweater that fits if that is chosen', async () => {
-    await page.locator('#design summary', { hasText: 'Finer wishes' }).click();
-    await choose(page, 'design', 'the sweater that fits');
-    const ease = page.locator('#design').getByRole('group', { name: 'Ease', exact: true });
-    await ease.getByRole('radio', { name: 'As the sweater', exact: true }).check();
+    await chooseBasis(page, 'the sweater, compared with the body');
+    await choose(page, 'design', 'As the sweater');
     expect(await field(page, 'design', 'Wider than the sweater, all round').isVisible()).toBe(true);
     // The green one: 50.5 cm, t 2.5; the new one t 6.5: 50.5 + 2 × 0.4, and 0.5 for a stiff fabric: 51.8, shown as 52.
     await soon(() => valueOf('The finished sweater, laid flat', 'Chest width')).toBe('52 cm');
-    await choose(page, 'design', 'the body');
+    await choose(page, 'design', 'Classic');
+    await chooseBasis(page, 'the body alone');
   });
 
   it('takes the dimensions of a finished back and adjusts the other pieces', async () => {

@@ -1,8 +1,9 @@
-import { execFileSync } from 'node:child_process';
+import { execFile } from 'node:child_process';
 import { randomBytes } from 'node:crypto';
 import { closeSync, mkdtempSync, openSync, rmSync, statSync, writeSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { promisify } from 'node:util';
 import { afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { ApiProcess, buildApi } from '../support/api-process.ts';
 import { exampleBody, exampleDesign, exampleFabric } from '../support/examples.ts';
@@ -27,10 +28,10 @@ afterEach(async () => {
 });
 
 const start = () => ApiProcess.start({ DATA_DIR: folder, BACKUPS_KEPT: '0', LOG_LEVEL: 'silent' });
+/** Not synchronously: what waits for it would not notice that the API closes idle connections. */
 const maintain = (...args: string[]) =>
-  execFileSync(process.execPath, ['dist/apps/api/src/backup/main.js', ...args], {
+  promisify(execFile)(process.execPath, ['dist/apps/api/src/backup/main.js', ...args], {
     env: { ...process.env, DATA_DIR: folder },
-    stdio: 'pipe',
   });
 
 async function post(path: string, body: object): Promise<{ readonly id: string }> {
@@ -47,7 +48,7 @@ it('a database that is damaged while it is in use is said to be, and a backup br
     await post('/v1/target-sheets', { bodyId, fabricId, design: exampleDesign });
   const before = await (await fetch(`${api.url}/v1/export`)).text();
   const copy = join(folder, 'copy.sqlite');
-  maintain('backup', copy);
+  await maintain('backup', copy);
 
   const file = join(folder, 'easewright.sqlite');
   const damaged = openSync(file, 'r+');
@@ -70,7 +71,7 @@ it('a database that is damaged while it is in use is said to be, and a backup br
   expect((await fetch(`${api.url}/health`)).status).toBe(200);
   expect(await api.signal('SIGTERM')).toBe(0);
 
-  maintain('restore', copy);
+  await maintain('restore', copy);
   api = await start();
   expect(await (await fetch(`${api.url}/v1/export`)).text()).toBe(before);
 });

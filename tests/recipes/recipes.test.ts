@@ -67,7 +67,7 @@ const RECIPES: readonly Recipe[] = [
     title: 'Add a dimension to the sheet.',
     name: 'thrown-away-depth',
     addition: {
-      file: 'libs/fit/src/messages/advice.ts',
+      file: 'libs/fit/src/messages/dimension-name.ts',
       after: 'export const ASSEMBLED_NAMES = [',
       text: " 'thrown-away-depth',",
     },

@@ -7,6 +7,7 @@ import {
   humanLimits,
   type BodyDimension,
   type BodyRecord,
+  publishedSizes,
 } from '#body';
 import { FABRIC_RECORD, fabricFromRecord, resolveFabric, type FabricRecord } from '#fabric';
 import { DESIGN_RECORD, type DesignRecord } from '#fit';
@@ -23,7 +24,16 @@ export const anyBody: Arbitrary<BodyRecord> = fc
     })),
   )
   .map((body) => (isAgeOf(body) ? body : { ...body, age: null }))
+  .chain((body) => sizeOf(body).map((size) => ({ ...body, size })))
   .filter((body) => bodyProblems(bodyFromRecord(body)).length === 0);
+
+/** A published size that the body may have, or none. */
+function sizeOf({ figure }: BodyRecord): Arbitrary<Exclude<BodyRecord['size'], undefined>> {
+  const sizes = publishedSizes()
+    .filter((table) => table.figure === figure && table.measures.some(({ name }) => name === 'chest-girth'))
+    .flatMap(({ id, rows }) => rows.map(({ size }) => ({ table: id, size })));
+  return sizes.length === 0 ? fc.constant(null) : fc.option(fc.constantFrom(...sizes));
+}
 
 function isAgeOf({ figure, age }: BodyRecord): boolean {
   const [youngest, oldest] = AGES[figure ?? 'unsaid'];

@@ -1,4 +1,7 @@
 import { inUnit, type Piece, type TargetSheet } from '#target-sheet';
+import { edgeLaws } from './edge-laws.ts';
+import { identityLaws } from './identity-laws.ts';
+import { regionLaws } from './region-laws.ts';
 
 /** A law that does not hold, and where. */
 export interface Broken {
@@ -14,16 +17,19 @@ type Values = (name: string) => number | undefined;
 const NEAR = 1e-6;
 const near = (one: number, other: number): boolean => Math.abs(one - other) <= NEAR;
 
-/** The laws of a sheet's outlines and joined edges; see `holdsSheetLaws`. */
+/** The laws of a sheet’s pieces: outlines, edges, regions and identities; see `holdsSheetLaws`. */
 export function outlineLaws(sheet: TargetSheet): Broken[] {
   const { pieces, checks } = inUnit(sheet, 'mm');
   const seamIsChecked = checks.some(({ check, verdict }) => check === 'seam' && verdict !== 'n/a');
   return pieces.flatMap((piece) => {
     const { outline } = piece;
-    const laws = outline
-      ? [...simple(outline), ...extents(piece, outline), ...edges(piece, outline)]
-      : piece.joins.map(({ edge }) => `has no outline, and a joined ${edge}`);
-    return [...laws, ...(seamIsChecked ? [] : partners(piece, pieces))].map((law) => ({ where: piece.piece, law }));
+    const laws = outline ? [...simple(outline), ...extents(piece, outline)] : [];
+    return [
+      ...laws,
+      ...edgeLaws(piece, pieces, seamIsChecked),
+      ...regionLaws(piece),
+      ...identityLaws(piece, pieces),
+    ].map((law) => ({ where: piece.piece, law }));
   });
 }
 
@@ -163,43 +169,4 @@ function bodyExtents(
     ['depth of its neck', depth, height - neckAt],
     ...(half ? [['front-edge', value('front-edge'), neckAt] as [string, number | undefined, number]] : []),
   ];
-}
-
-/** Every joined edge is a run of the outline’s edges, as long as it says; where a sleeve steps out above its rib, no seam is sewn. */
-function edges(piece: Piece, outline: Outline): string[] {
-  const { joins } = piece;
-  const rib = piece.piece === 'sleeve' ? valuesOf(piece)('rib-depth') : undefined;
-  const lengths = outline.map(([x, y], index) => {
-    const [toX, toY] = at(outline, index + 1);
-    const steps = rib !== undefined && near(y, rib) && near(toY, rib);
-    return steps ? 0 : Math.hypot(toX - x, toY - y);
-  });
-  return joins.flatMap(({ edge, length }) =>
-    lengths.some((_, start) => isRun(lengths, start, length))
-      ? []
-      : [`${edge} is ${length} long, and no run of its edges is`],
-  );
-}
-
-function isRun(lengths: readonly number[], start: number, length: number): boolean {
-  let sum = 0;
-  for (let step = 0; step < lengths.length && sum < length + NEAR; step += 1) {
-    sum += lengths[(start + step) % lengths.length] ?? NaN;
-    if (near(sum, length)) return true;
-  }
-  return false;
-}
-
-/** Left and right fronts are mirror images and count as one; of two made pieces that do not match, the check of seams tells. */
-const kind = (piece: string): string => (piece.endsWith('-front') ? 'front' : piece);
-
-/** The other piece, where it is drawn, names an edge as long that is joined to this one. */
-function partners(piece: Piece, all: readonly Piece[]): string[] {
-  return piece.joins.flatMap(({ edge, with: other, length }) => {
-    const drawn = all.filter((each) => kind(each.piece) === kind(other) && each.outline);
-    const answered = drawn.some(({ joins }) =>
-      joins.some((join) => kind(join.with) === kind(piece.piece) && near(join.length, length)),
-    );
-    return drawn.length === 0 || answered ? [] : [`${edge} is ${length} long, and no edge of ${other} joined to it is`];
-  });
 }

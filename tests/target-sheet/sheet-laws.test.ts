@@ -3,6 +3,7 @@ import { SHEET_UNITS, inUnit, type TargetSheet } from '#target-sheet';
 import { holdsSheetLaws } from '../support/sheet-laws.ts';
 import { cardiganSheet, pulloverSheet, sampleSheets } from './samples/index.ts';
 
+type Edge = TargetSheet['pieces'][number]['edges'][number];
 type Change = (sheet: TargetSheet) => unknown;
 
 /** The hand-made pullover with one thing changed on its back. */
@@ -16,6 +17,18 @@ const width = (change: object): Change =>
   back(({ dimensions }) => ({
     dimensions: dimensions.map((each) => (each.name === 'width' ? { ...each, ...change } : each)),
   }));
+const inEdges = (sheet: TargetSheet, change: (piece: string, edge: Edge) => Partial<Edge>): TargetSheet => ({
+  ...sheet,
+  pieces: sheet.pieces.map((piece) => ({
+    ...piece,
+    edges: piece.edges.map((edge) => ({ ...edge, ...change(piece.piece, edge) })),
+  })),
+});
+/** The right side of its back. */
+const side =
+  (more: Partial<Edge>): Change =>
+  (sheet) =>
+    inEdges(sheet, (piece, { edge }) => (piece === 'back' && edge === 'right-side' ? more : {}));
 const outline = (change: (points: readonly (readonly [number, number])[]) => unknown): Change =>
   back((piece) => ({ outline: change(piece.outline ?? []) }));
 
@@ -47,34 +60,52 @@ describe('the laws of a sheet', () => {
       /height is named 607.6/,
     ],
     [
-      'a joined edge that is not there',
-      back(() => ({ joins: [{ edge: 'side', with: 'front', length: 9 }] })),
-      /no run/,
+      'an edge that is joined to one that does not say so',
+      side({ joins: [{ piece: 'front', edge: 'hem' }] }),
+      /joined to hem of front, which does not say so/,
     ],
+    ['an edge longer than drawn', side({ length: 400 }), /right-side is 400 long, and drawn 360.4/],
+    ['edges that leave a gap', side({ from: 0 }), /gap before right-side/],
+    ['edges of a piece without an outline', back(() => ({ outline: undefined })), /no outline, and a hem/],
+    ['a region that ends nowhere', back(() => ({ regions: [] })), /no regions/],
+    ['a dimension that nothing gives', width({ defining: false }), /width is not one of/],
     [
-      'a joined edge that does not match',
-      back((piece) => ({ joins: piece.joins.map((join) => ({ ...join, with: 'neck-band' })) })),
-      /no edge of neck-band/,
-    ],
-    [
-      'joined edges of a piece without an outline',
-      back(() => ({ outline: undefined })),
-      /no outline, and a joined left side/,
+      'an identity that does not hold',
+      back(({ dimensions }) => ({
+        dimensions: dimensions.map((each) => (each.name === 'width' ? { ...each, defining: false } : each)),
+        identities: [{ name: 'width', equals: [{ name: 'neck-width', times: 2 }] }],
+      })),
+      /width is 510.9, by its identity 386.2/,
     ],
   ])('refuse %s', (_, change, complaint) => {
     expect(() => holdsSheetLaws(change(pulloverSheet) as TargetSheet)).toThrow(complaint);
   });
 
   it('let two made pieces differ at their seam, where the check of seams says so', () => {
-    const unlike = back((piece) => ({ joins: piece.joins.filter((join) => join.with !== 'sleeve') }))(
-      pulloverSheet,
-    ) as TargetSheet;
-    expect(() => holdsSheetLaws(unlike)).toThrow(/armhole edge/);
+    const eased = inEdges(pulloverSheet, (piece, { edge, joins }) => {
+      const ease =
+        piece === 'back' && edge === 'left-armhole' ? 4 : piece === 'sleeve' && edge === 'back-armhole' ? -4 : 0;
+      return ease === 0
+        ? {}
+        : {
+            ...(ease > 0 && { length: 251.2 }),
+            joins: joins.map((join) => (join.mirrored ? join : { ...join, ease })),
+          };
+    });
+    const longer = {
+      ...eased,
+      pieces: eased.pieces.map((each) =>
+        each.piece === 'back'
+          ? { ...each, outline: each.outline!.map(([x, y]) => [x, x === 0 && y > 360 && y < 361 ? 356.4 : y] as const) }
+          : each,
+      ),
+    };
+    expect(() => holdsSheetLaws(longer)).toThrow(/with an ease of 4/);
     const checks = [
-      ...unlike.checks.filter(({ check }) => check !== 'seam'),
+      ...longer.checks.filter(({ check }) => check !== 'seam'),
       { check: 'seam' as const, comfort: false, verdict: 'fine' as const, advice: '' },
     ];
-    holdsSheetLaws({ ...unlike, checks });
+    expect(() => holdsSheetLaws({ ...longer, checks })).not.toThrow(/ease/);
   });
 
   it('want a reason for every value that is missing', () => {

@@ -2756,10 +2756,21 @@ export interface components {
              * @enum {string}
              */
             unit: "mm" | "cm" | "in";
+            /**
+             * @description How it is made.
+             * @enum {string}
+             */
+            craft: "knit" | "crochet";
+            /**
+             * @description The stitch of the main fabric; null where none was said.
+             * @enum {string|null}
+             */
+            stitch: "stockinette" | "single-crochet" | null;
             /** @description Version of the rules the sheet was made with. */
             rulesVersion: string;
             design: components["schemas"]["TargetSheetDesign"];
             fabric: components["schemas"]["TargetSheetFabric"];
+            yarn?: components["schemas"]["TargetSheetYarn"];
             /** @description Dimensions of the finished garment. */
             assembled: components["schemas"]["TargetSheetAssembledDimension"][];
             /** @description The pieces to make. */
@@ -2863,6 +2874,84 @@ export interface components {
                 along: number;
             } | null;
         };
+        /** @description The yarn that the drawn pieces take. */
+        TargetSheetYarn: {
+            /** @description Of the fabric, m², whatever the sheet’s unit. */
+            area: number;
+            /** @description Of the yarn, with nothing to spare. */
+            mass: {
+                /** @description How much. */
+                value: number;
+                /** @description Its standard uncertainty. */
+                u: number;
+                /**
+                 * @description Whatever the sheet’s unit of length.
+                 * @constant
+                 */
+                unit: "g";
+            };
+            /** @description Of the yarn, with nothing to spare; absent where its length by weight is not known. */
+            length?: {
+                /** @description How much. */
+                value: number;
+                /** @description Its standard uncertainty. */
+                u: number;
+                /**
+                 * @description Whatever the sheet’s unit of length.
+                 * @constant
+                 */
+                unit: "m";
+            };
+            /** @description Where the fabric’s weight is from; rough ones say so. */
+            from: string;
+            /** @description The same as a stable code. */
+            fromCode: string;
+            /** @description The values in it. */
+            fromParams: Record<string, never>;
+            /** @description The same piece by piece, all copies of one together. */
+            pieces: {
+                /**
+                 * @description Which piece.
+                 * @enum {string}
+                 */
+                piece: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band" | "armhole-band";
+                /** @description Of the fabric, m², whatever the sheet’s unit. */
+                area: number;
+                /** @description Of the yarn, with nothing to spare. */
+                mass: {
+                    /** @description How much. */
+                    value: number;
+                    /** @description Its standard uncertainty. */
+                    u: number;
+                    /**
+                     * @description Whatever the sheet’s unit of length.
+                     * @constant
+                     */
+                    unit: "g";
+                };
+                /** @description Of the yarn, with nothing to spare; absent where its length by weight is not known. */
+                length?: {
+                    /** @description How much. */
+                    value: number;
+                    /** @description Its standard uncertainty. */
+                    u: number;
+                    /**
+                     * @description Whatever the sheet’s unit of length.
+                     * @constant
+                     */
+                    unit: "m";
+                };
+            }[];
+            /** @description What is usual to have more; it is not in the numbers. */
+            spare: {
+                /** @description What the text beside it says: stable, lower-case with hyphens. */
+                code: string;
+                /** @description The values in that text, by name. A number whose name ends in Mm is a length in millimetres, whatever the sheet’s unit. */
+                params: Record<string, never>;
+                /** @description In words. */
+                text: string;
+            };
+        };
         /** @description One reason of a value. */
         TargetSheetBecause: {
             /** @description What the text beside it says: stable, lower-case with hyphens. */
@@ -2944,6 +3033,13 @@ export interface components {
              * @enum {string}
              */
             fabric: "main" | "rib";
+            /** @description Round it by itself. Any other follows by an identity of its piece, or is derived. */
+            defining: boolean;
+            /**
+             * @description Worked out from the shape, as the length of an edge. Absent for all else.
+             * @constant
+             */
+            derived?: true;
             /** @description As worn: washed, finished, laid flat, in the sheet’s unit; null where there is no advice. */
             value: number | null;
             /** @description Standard uncertainty of the value, in the sheet’s unit. */
@@ -2977,17 +3073,99 @@ export interface components {
         };
         /** @description [x, y] in the sheet’s unit. */
         TargetSheetPoint: number[];
-        /** @description An edge that is joined to another piece. */
+        /** @description What an edge is joined to; it is said on both pieces. */
         TargetSheetJoin: {
-            /** @description Which edge of this piece; left and right are the wearer’s. */
-            edge: string;
             /**
              * @description The piece it is joined to.
              * @enum {string}
              */
-            with: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band" | "armhole-band";
-            /** @description Of the joined edge, in the sheet’s unit; the same on both pieces. */
+            piece: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band" | "armhole-band";
+            /**
+             * @description The edge of that piece.
+             * @enum {string}
+             */
+            edge: "hem" | "left-side" | "right-side" | "left-underarm" | "right-underarm" | "left-armhole" | "right-armhole" | "left-shoulder" | "right-shoulder" | "left-raglan" | "right-raglan" | "neck" | "front-edge" | "cuff" | "left-seam" | "right-seam" | "back-armhole" | "front-armhole" | "back-raglan" | "front-raglan" | "back-underarm" | "front-underarm" | "top" | "picked-up-edge" | "free-edge" | "left-end" | "right-end";
+            /**
+             * @description Of a mirrored copy: of the piece joined to, or of this one. Absent for the pieces as drawn.
+             * @constant
+             */
+            mirrored?: 1;
+            /** @description How much of the seam stays open, from the neck on, in the sheet’s unit. */
+            open?: number;
+            /** @description By how much this edge is longer, there, than what it is joined to (negative: shorter), in the sheet’s unit: to be eased in or picked up so. Absent where they are equally long. */
+            ease?: number;
+        };
+        /** @description An edge of a piece. */
+        TargetSheetEdge: {
+            /**
+             * @description Its name. Left and right are the viewer’s, who sees the piece from outside; the sleeve drawn is the wearer’s left, cuff down, its front on the left. underarm: what is bound off, or lies level, at the underarm; top: the neck end of a raglan sleeve; picked-up-edge, free-edge and ends are a band’s.
+             * @enum {string}
+             */
+            edge: "hem" | "left-side" | "right-side" | "left-underarm" | "right-underarm" | "left-armhole" | "right-armhole" | "left-shoulder" | "right-shoulder" | "left-raglan" | "right-raglan" | "neck" | "front-edge" | "cuff" | "left-seam" | "right-seam" | "back-armhole" | "front-armhole" | "back-raglan" | "front-raglan" | "back-underarm" | "front-underarm" | "top" | "picked-up-edge" | "free-edge" | "left-end" | "right-end";
+            /** @description Where it begins: a place in outline, counted from 0. */
+            from: number;
+            /** @description Where it ends; the next edge begins there. */
+            to: number;
+            /**
+             * @description straight: level or upright; slope: slanted; curve: neither.
+             * @enum {string}
+             */
+            kind: "straight" | "slope" | "curve";
+            /** @description As sewn, in the sheet’s unit. Of a round neck it is that of the curve, which outline draws in chords, up to 0.5 % shorter; what a sleeve steps out above its rib is no part of its seam. */
             length: number;
+            /** @description What it is joined to; empty for a free edge. An edge joined to several is as long as their sum, with the ease, in the order given; those of a mirrored copy are its own. */
+            joins: components["schemas"]["TargetSheetJoin"][];
+        };
+        /** @description A part of a piece in one fabric. Work no narrower than a region begins. */
+        TargetSheetRegion: {
+            /**
+             * @description Which part.
+             * @enum {string}
+             */
+            region: "rib" | "body" | "sleeve" | "yoke" | "section";
+            /**
+             * @description Which fabric.
+             * @enum {string}
+             */
+            fabric: "main" | "rib" | "other";
+            /** @description Where it begins, from the edge where work begins, in the sheet’s unit. */
+            from: number;
+            /** @description Where it ends, and the next begins, in the sheet’s unit. */
+            to: number;
+            /**
+             * @description as-above: worked on the stitches with which the region above begins, as a hem’s rib; own: on as many as its width takes in its fabric, as a cuff.
+             * @enum {string}
+             */
+            stitches: "as-above" | "own";
+            /** @description As worn, where it begins, in the sheet’s unit. */
+            width: number;
+            /** @description The width with which the region above begins, in the sheet’s unit; absent on the last. */
+            startsAt?: number;
+        };
+        /** @description A dimension that others give: the sum of times × value, and plus. */
+        TargetSheetIdentity: {
+            /**
+             * @description The dimension, of this piece.
+             * @enum {string}
+             */
+            name: "width" | "hem-width" | "cross-back-width" | "centre-back-length" | "shoulder-to-hem" | "body-to-underarm" | "armhole-depth" | "armhole-inset" | "underarm-bind-off" | "shoulder-width" | "shoulder-fall" | "neck-width" | "front-neck-depth" | "back-neck-depth" | "neck-edge" | "armhole-edge" | "front-edge" | "band-depth" | "band-overlap" | "rib-depth" | "sleeve-length" | "underarm-seam" | "sleeve-top-width" | "cuff-width" | "above-rib-width" | "cap-height" | "cap-top-width" | "raglan-depth" | "raglan-bind-off" | "sleeve-raglan-depth";
+            /** @description What adds up to it. */
+            equals: {
+                /**
+                 * @description The piece it stands on; absent for this one.
+                 * @enum {string}
+                 */
+                piece?: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band" | "armhole-band";
+                /**
+                 * @description Its name there.
+                 * @enum {string}
+                 */
+                name: "width" | "hem-width" | "cross-back-width" | "centre-back-length" | "shoulder-to-hem" | "body-to-underarm" | "armhole-depth" | "armhole-inset" | "underarm-bind-off" | "shoulder-width" | "shoulder-fall" | "neck-width" | "front-neck-depth" | "back-neck-depth" | "neck-edge" | "armhole-edge" | "front-edge" | "band-depth" | "band-overlap" | "rib-depth" | "sleeve-length" | "underarm-seam" | "sleeve-top-width" | "cuff-width" | "above-rib-width" | "cap-height" | "cap-top-width" | "raglan-depth" | "raglan-bind-off" | "sleeve-raglan-depth";
+                /** @description How many times. */
+                times: number;
+            }[];
+            /** @description A length that is added, in the sheet’s unit; absent for none. */
+            plus?: number;
         };
         /** @description A piece to make. */
         TargetSheetPiece: {
@@ -2996,7 +3174,7 @@ export interface components {
              * @enum {string}
              */
             piece: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band" | "armhole-band";
-            /** @description How many in all. */
+            /** @description How many in all, mirrored ones included. */
             make: number;
             /** @description How many of them are mirror images of the outline. */
             mirrored: number;
@@ -3007,10 +3185,14 @@ export interface components {
             workedFrom: "hem" | "cuff" | "edge";
             /** @description The shape as worn, without seam allowance: corners in order, counter-clockwise, y up, [0, 0] at the left end of the lower edge (x may go below 0 above it); the last joins the first. It does not cross itself. Absent where a value it needs has no advice. */
             outline?: components["schemas"]["TargetSheetPoint"][];
-            /** @description Its edges that are joined to other pieces. */
-            joins: components["schemas"]["TargetSheetJoin"][];
+            /** @description Its edges, counter-clockwise from the outline’s first point, once round it; empty without an outline. */
+            edges: components["schemas"]["TargetSheetEdge"][];
+            /** @description Its regions from where work begins to the end; empty without an outline. */
+            regions: components["schemas"]["TargetSheetRegion"][];
             /** @description Its named dimensions. */
             dimensions: components["schemas"]["TargetSheetPieceDimension"][];
+            /** @description How the dimensions that define nothing follow. Round those that are defining, compute the others by these, and the piece closes. */
+            identities: components["schemas"]["TargetSheetIdentity"][];
         };
         /** @description Whether it goes on and stays on: holds where need ≤ have. The numbers are absent where the verdict is unknown or n/a. */
         TargetSheetCheck: {

@@ -9,6 +9,13 @@ export interface FabricSourceCodes extends CommonSourceCodes {
   readonly wraps: { readonly wrapsPerInch: number; readonly stitch: Stitch };
   readonly 'yarn-length': { readonly metresPer100g: number; readonly fibre: Fibre; readonly stitch: Stitch };
   readonly 'weight-category': { readonly category: number; readonly name: string; readonly stitch: Stitch };
+  /** The swatch’s weight and sides. */
+  readonly 'swatch-weight': NoParams;
+  readonly 'yarn-on-label': { readonly metresPer100g: number };
+  /** Rough: what is usual for a yarn of that weight. `metresPer100g`: its length. */
+  readonly 'usual-yarn': { readonly category: number; readonly name: string; readonly metresPer100g: number };
+  /** Rough: a fabric so thick, of ordinary density. */
+  readonly 'usual-density': { readonly thicknessMm: number };
   /** Calibrated on the expected thicknesses. */
   readonly calibrated: NoParams;
 }
@@ -39,6 +46,8 @@ export interface FabricNoteCodes {
     readonly toMm: number;
     readonly assumed: boolean;
   };
+  /** What is usual to have more than the pieces take. `share`: of the whole; `allDrawn`: all pieces are in it. */
+  readonly 'yarn-spare': { readonly grams: number; readonly share: number; readonly allDrawn: boolean };
   /** The categories in whose bands the wraps lie. */
   readonly 'wraps-bands': { readonly wrapsPerInch: number; readonly weights: readonly YarnWeightName[] };
   readonly 'wraps-and-category-differ': {

@@ -18,6 +18,8 @@ export {
 } from './girth.ts';
 export { resolveFabric } from './resolve-fabric.ts';
 export { usableOf, usableAcross } from './stretch.ts';
+export { SPARE, yarnEnough, type Enough } from './yarn-enough.ts';
+export { yarnUse, type YarnUse } from './yarn-use.ts';
 export { weightOf } from './weight-of.ts';
 export { FIBRE_DENSITY, PACKING, packedDiameterMm, texOf, yarnDiameterMm, type PackedYarn } from './yarn-diameter.ts';
 export { categoriesOfWraps, YARN_WEIGHTS, type Band, type OtherPrinting, type YarnWeight } from './yarn-weights.ts';

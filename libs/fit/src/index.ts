@@ -25,14 +25,8 @@ export { MADE_PIECE_RECORD, type MadePieceRecord, type StoredMadePiece } from '.
 export { sweaterEvidence, type SweaterEvidence } from './evidence/sweater-evidence.ts';
 export type { Sweater, WearerSoFar } from './evidence/sweater.ts';
 export { favouritesOf, type Favourites } from './evidence/favourites.ts';
-export {
-  garmentNames,
-  resolveWearer,
-  type GarmentEase,
-  type ResolvedWearer,
-  type WearerBody,
-  type WornGarment,
-} from './evidence/resolve-wearer.ts';
+export { garmentNames, resolveWearer, type ResolvedWearer, type WearerBody } from './evidence/resolve-wearer.ts';
+export type { GarmentEase, WornGarment } from './evidence/worn-garment.ts';
 export { easeOfGarments } from './inputs/ease-of-garments.ts';
 export { evidenceNotes } from './evidence/evidence-notes.ts';
 export { decideDesign } from './inputs/decide-design.ts';

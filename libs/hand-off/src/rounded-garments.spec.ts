@@ -53,7 +53,7 @@ const input = (construction: SheetInput['design']['construction'], easeMm: numbe
     basis: 'body',
     hem: 'straight',
     ease: { mm: easeMm },
-        layer: null,
+    layer: null,
     opening: null,
     bandMm: 25,
     frontBandMm: null,

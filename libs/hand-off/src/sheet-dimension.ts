@@ -32,7 +32,9 @@ export function dimensionsOnly(sheet: TargetSheet): TargetSheet {
     assembled: sheet.assembled.map(bare),
     pieces: sheet.pieces.map(({ outline: _, ...piece }) => ({
       ...piece,
-      joins: [],
+      edges: [],
+      regions: [],
+      identities: [],
       dimensions: piece.dimensions.map(bare),
     })),
   };

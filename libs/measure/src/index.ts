@@ -20,6 +20,7 @@ export {
   type ParsedLength,
 } from './parse-length.ts';
 export { massFrom, massUnitOf, parseMass, type ParsedMass } from './parse-mass.ts';
+export { polygonArea } from './polygon-area.ts';
 export { propagate, propagateCovariance } from './propagate.ts';
 export type { CommonSourceCodes } from './source-codes.ts';
 export { roundTo } from './round-to.ts';

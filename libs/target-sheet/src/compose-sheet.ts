@@ -7,6 +7,7 @@ import { inUnit } from './in-unit.ts';
 import { MAX_TITLE } from './schema/target-sheet-schema.ts';
 import { sheetError } from './sheet-error.ts';
 import type { SheetInput } from './sheet-input.ts';
+import { sheetYarn } from './sheet-yarn.ts';
 import { sheetNotes } from './sheet-notes.ts';
 import { FORMAT, VERSION, type TargetSheet } from './target-sheet.ts';
 import { wearerOf } from './wearer.ts';
@@ -38,6 +39,7 @@ export function composeSheet(
   const asked = [...evidenceNotes(wearer), ...favouritesNote(favourites)];
   const { notes, ...rest } = advise(request);
   const advice = withText({ ...rest, notes: [...notes, ...asked] }, { tape });
+  const yarn = sheetYarn(advice.pieces, input.fabric, fabric, { tape });
   const sheet: TargetSheet = {
     format: FORMAT,
     version: VERSION,
@@ -45,9 +47,12 @@ export function composeSheet(
     createdAt: meta.createdAt,
     title,
     unit: 'mm',
+    craft: fabric.craft,
+    stitch: input.fabric.stitch,
     rulesVersion: RULES_VERSION,
     design: advice.design,
     fabric: fabricOf(fabric),
+    ...(yarn && { yarn }),
     assembled: advice.assembled,
     pieces: advice.pieces,
     checks: advice.checks,

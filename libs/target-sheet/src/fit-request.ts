@@ -4,7 +4,7 @@ import { atPointer } from './at-pointer.ts';
 import type { SheetInput } from './sheet-input.ts';
 
 /** What an input asks the advice for, with everything decided that depends on what is known of the wearer. */
-export interface DecidedRequest {
+interface DecidedRequest {
   readonly request: FitRequest;
   /** What the ease is that of, where that was wished. */
   readonly favourites: Favourites | null;

@@ -1,3 +1,4 @@
+import type { Craft } from '#fabric';
 import type { CheckName } from '#fit';
 
 type Json = Readonly<Record<string, unknown>>;
@@ -16,11 +17,17 @@ const OF_COMFORT: readonly string[] = [
 
 /**
  * A sheet as parsed JSON in the shape of now, where it was made before necks opened, checks were of comfort, and what follows a
- * dimension named its piece. Its numbers stay. Anything else comes back as it is.
+ * dimension named its piece, or before pieces had edges, regions and identities, which it then has none of. Its numbers stay. Anything
+ * else comes back as it is. `craft` is what a sheet is said to be made in that does not say so.
  */
-export function fromEarlier(json: unknown): unknown {
-  if (!isRecord(json) || !isRecord(json['design']) || 'opening' in json['design']) return json;
-  const { design, assembled, pieces, checks } = json;
+export function fromEarlier(json: unknown, craft: Craft = 'knit'): unknown {
+  if (!isRecord(json) || !isRecord(json['design'])) return json;
+  const opened = 'opening' in json['design'] ? json : withOpening(json, json['design']);
+  return 'craft' in opened ? opened : withEdges(opened, craft);
+}
+
+function withOpening(json: Json, design: Json): Json {
+  const { assembled, pieces, checks } = json;
   const places = firstPlaces(assembled, pieces);
   const dimensions = (list: unknown): unknown => each(list, (dimension) => withPlaces(dimension, places));
   return {
@@ -31,6 +38,20 @@ export function fromEarlier(json: unknown): unknown {
     checks: each(checks, withComfort),
   };
 }
+
+/** Each dimension defines its piece: how they follow each other was not said. */
+const withEdges = (json: Json, craft: Craft): Json => ({
+  ...json,
+  craft,
+  stitch: null,
+  pieces: each(json['pieces'], ({ joins: _, ...piece }) => ({
+    ...piece,
+    edges: [],
+    regions: [],
+    dimensions: each(piece['dimensions'], (dimension) => ({ ...dimension, defining: true })),
+    identities: [],
+  })),
+});
 
 /** The place where each name of a dimension comes first: the finished garment, or a piece. */
 function firstPlaces(assembled: unknown, pieces: unknown): ReadonlyMap<string, string> {

@@ -13,7 +13,7 @@ function numbersIn(value: unknown, pointer = ''): [string, number][] {
 
 /** Places whose numbers are no lengths: counts, fractions, chances, mm a mm, ratios. */
 const noLength =
-  /\/(make|mirrored|place|chanceOfBand|chanceOfFailing|stretch\/\w+|growth\/\w+|follows\/\d+\/slope|change\/\w+)$/;
+  /\/(make|mirrored|place|chanceOfBand|chanceOfFailing|stretch\/\w+|growth\/\w+|follows\/\d+\/slope|edges\/\d+\/(from|to)|equals\/\d+\/times|change\/\w+)$/;
 const ratioCheck = (sheet: TargetSheet) => sheet.checks.findIndex(({ check }) => check === 'sleeve-taper');
 
 describe('a sheet in another unit', () => {

@@ -35,7 +35,16 @@ export function inUnit(sheet: TargetSheet, unit: SheetUnit): TargetSheet {
     pieces: sheet.pieces.map((piece) => ({
       ...piece,
       ...(piece.outline && { outline: piece.outline.map(([x, y]) => [convert(x), convert(y)] as const) }),
-      joins: piece.joins.map((join) => ({ ...join, length: convert(join.length) })),
+      edges: piece.edges.map((edge) => ({
+        ...edge,
+        length: convert(edge.length),
+        joins: edge.joins.map((join) => ({ ...join, ...converted(join, ['open', 'ease'], convert) })),
+      })),
+      regions: piece.regions.map((region) => ({
+        ...region,
+        ...converted(region, ['from', 'to', 'width', 'startsAt'], convert),
+      })),
+      identities: piece.identities.map((identity) => ({ ...identity, ...converted(identity, ['plus'], convert) })),
       dimensions: piece.dimensions.map((dimension) => pieceDimensionIn(dimension, convert)),
     })),
     checks: sheet.checks.map((check) =>

@@ -36,9 +36,4 @@ export { wishText } from './wish-text.ts';
 export type * from './sheet-parts.ts';
 export { garmentBesideBody } from './garment-beside-body.ts';
 export { nextToTake, type NextToTake } from './next-to-take.ts';
-export {
-  growthLearned,
-  type GrowthInDirection,
-  type GrowthLearned,
-  type GrowthOfMeasure,
-} from './growth-learned.ts';
+export { growthLearned, type GrowthInDirection, type GrowthLearned, type GrowthOfMeasure } from './growth-learned.ts';

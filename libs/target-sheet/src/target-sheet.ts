@@ -1,4 +1,4 @@
-import type { Directions, Fabric } from '#fabric';
+import type { Craft, Directions, Fabric, Stitch } from '#fabric';
 import type {
   AssembledDimension,
   Check,
@@ -8,6 +8,7 @@ import type {
   SheetDesign,
   SheetNote,
 } from './sheet-parts.ts';
+import type { SheetYarn } from './sheet-yarn.ts';
 
 export const FORMAT = 'easewright/target-sheet';
 export const VERSION = '1.0';
@@ -30,6 +31,9 @@ export interface TargetSheet {
   readonly createdAt: string;
   readonly title: string;
   readonly unit: SheetUnit;
+  readonly craft: Craft;
+  /** Null where none was said: stockinette for knit, single crochet for crochet. */
+  readonly stitch: Stitch | null;
   /** Version of the rule table the sheet was made with. */
   readonly rulesVersion: string;
   readonly design: SheetDesign;
@@ -40,6 +44,8 @@ export interface TargetSheet {
     readonly stretch: Directions | null;
     readonly growth: Directions | null;
   };
+  /** Absent where no piece is drawn, and in sheets made before it was given. */
+  readonly yarn?: SheetYarn;
   readonly assembled: readonly AssembledDimension[];
   readonly pieces: readonly Piece[];
   readonly checks: readonly Check[];

@@ -1,5 +1,5 @@
 import type { BodyDimension, BodyModel } from '#body';
-import { resolveWearer, rulesWith, type ResolvedWearer } from '#fit';
+import { BODY_MEASURES, resolveWearer, rulesWith, type ResolvedWearer } from '#fit';
 import { resolveGarment } from '#garment';
 import { atPointer } from './at-pointer.ts';
 import type { SheetInput } from './sheet-input.ts';
@@ -12,7 +12,7 @@ import type { SheetInput } from './sheet-input.ts';
 export function wearerOf(
   { body, garments, rules }: Pick<SheetInput, 'body' | 'garments' | 'rules'>,
   model: BodyModel | null,
-  wanted?: readonly BodyDimension[],
+  wanted: readonly BodyDimension[] = BODY_MEASURES,
 ): ResolvedWearer {
   const profiles = garments.map((garment, place) => atPointer(`/garments/${place}`, () => resolveGarment(garment)));
   const sized = atPointer('/rules', () => rulesWith(rules));

@@ -62,16 +62,33 @@ class Writer {
   }
 
   onPiece(dimension: Advice['pieces'][number]['dimensions'][number]): PieceDimension {
-    const { name, axis, fabric, value, allowance, asMade, u, low, high, follows, because, noAdvice } = dimension;
+    const {
+      name,
+      axis,
+      fabric,
+      defining,
+      derived,
+      value,
+      allowance,
+      asMade,
+      u,
+      low,
+      high,
+      follows,
+      because,
+      noAdvice,
+    } = dimension;
+    const kind = derived ? { defining, derived } : { defining };
     if (noAdvice !== undefined) {
       const reason = this.#noAdvice(noAdvice);
-      return { name, axis, fabric, value, allowance, asMade, because: [], noAdvice: reason };
+      return { name, axis, fabric, ...kind, value, allowance, asMade, because: [], noAdvice: reason };
     }
     const terms = this.#because(because);
     return {
       name,
       axis,
       fabric,
+      ...kind,
       value,
       allowance,
       asMade,

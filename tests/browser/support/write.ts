@@ -28,6 +28,14 @@ export async function choose(page: Page, part: string, label: string): Promise<v
   await page.locator(`#${part}`).getByRole('radio', { name: label, exact: true }).check();
 }
 
+/** What the numbers are reckoned from, which is folded away. */
+export async function chooseBasis(page: Page, label: string): Promise<void> {
+  await turnTo(page, 'design');
+  const basis = page.locator('#design').getByLabel('Reckoned from');
+  if (!(await basis.isVisible())) await page.locator('#design summary', { hasText: 'Finer wishes' }).click();
+  await basis.selectOption(label);
+}
+
 /** Where the open body, garment or yarn is stored, in words. */
 export const storageStatus = (page: Page, part: string): Locator =>
   page.locator(`#${part}`).getByRole('status').first();

@@ -9,6 +9,8 @@ const asSheet = (advice: AdviceInWords, title: string, thickness: number): Targe
   createdAt: '2026-01-01T12:00:00Z',
   title,
   unit: 'mm',
+  craft: 'knit',
+  stitch: null,
   rulesVersion: '1',
   design: advice.design,
   fabric: { thickness, u: 0.3, from: 'measured', stretch: null, growth: { across: 0, along: 0.02 } },

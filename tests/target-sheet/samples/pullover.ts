@@ -1,5 +1,5 @@
 import type { AdviceInWords, Piece } from '#target-sheet';
-import { across, along, assembled, because, join, neckCurve } from './build.ts';
+import { across, along, assembled, bandRegion, because, edges, neckCurve, regions, to } from './build.ts';
 
 /** Worked example 1 of the model (drop shoulder, chest 940, t 6, classic), in millimetres to one decimal. */
 const p = 510.9;
@@ -12,30 +12,37 @@ const cuff = 188.1;
 const sleeve = 487.5;
 const shoulder = (p - neckWidth) / 2;
 
-const sides = (withBody: 'back' | 'front', armholes: boolean) => [
-  join('left side', withBody, underarm),
-  join('right side', withBody, underarm),
-  join('left shoulder', withBody, shoulder),
-  join('right shoulder', withBody, shoulder),
-  ...(armholes ? [join('left armhole', 'sleeve', A), join('right armhole', 'sleeve', A)] : []),
-];
-
 function body(piece: 'back' | 'front', neckDepth: number, neckEdge: number): Piece {
+  const other = piece === 'back' ? 'front' : 'back';
+  const outline = [
+    [0, 0],
+    [p, 0],
+    [p, underarm],
+    [p, height],
+    ...neckCurve(p / 2, height, neckWidth, neckDepth),
+    [0, height],
+    [0, underarm],
+  ] as const;
+  // The right of a back is the wearer's, and of a front her left: the sleeve drawn is her left.
+  const [rightSleeve, leftSleeve] = piece === 'back' ? ([1, undefined] as const) : ([undefined, 1] as const);
   return {
     piece,
     make: 1,
     mirrored: 0,
     workedFrom: 'hem',
-    outline: [
-      [0, 0],
-      [p, 0],
-      [p, underarm],
-      [p, height],
-      ...neckCurve(p / 2, height, neckWidth, neckDepth),
-      [0, height],
-      [0, underarm],
-    ],
-    joins: sides(piece === 'back' ? 'front' : 'back', true),
+    outline,
+    edges: edges(outline, [
+      ['hem', 1, 'straight'],
+      ['right-side', 1, 'straight', to(other, 'left-side')],
+      ['right-armhole', 1, 'straight', to('sleeve', `${piece}-armhole`, rightSleeve)],
+      ['right-shoulder', 1, 'straight', to(other, 'left-shoulder')],
+      ['neck', 16, 'curve'],
+      ['left-shoulder', 1, 'straight', to(other, 'right-shoulder')],
+      ['left-armhole', 1, 'straight', to('sleeve', `${piece}-armhole`, leftSleeve)],
+      ['left-side', 1, 'straight', to(other, 'right-side')],
+    ]),
+    regions: regions('body', 50, height, p),
+    identities: [],
     dimensions: [
       across('width', p, {
         low: 504.4,
@@ -56,19 +63,29 @@ function body(piece: 'back' | 'front', neckDepth: number, neckEdge: number): Pie
   };
 }
 
+const sleeveOutline = [
+  [0, 0],
+  [cuff, 0],
+  [cuff / 2 + A, sleeve],
+  [cuff / 2, sleeve],
+  [cuff / 2 - A, sleeve],
+] as const;
+
 const sleevePiece: Piece = {
   piece: 'sleeve',
   make: 2,
-  mirrored: 0,
+  mirrored: 1,
   workedFrom: 'cuff',
-  outline: [
-    [0, 0],
-    [cuff, 0],
-    [cuff / 2 + A, sleeve],
-    [cuff / 2, sleeve],
-    [cuff / 2 - A, sleeve],
-  ],
-  joins: [join('back armhole edge', 'back', A), join('front armhole edge', 'front', A)],
+  outline: sleeveOutline,
+  edges: edges(sleeveOutline, [
+    ['cuff', 1, 'straight'],
+    ['right-seam', 1, 'slope', to('sleeve', 'left-seam')],
+    ['back-armhole', 1, 'straight', to('back', 'left-armhole'), to('back', 'right-armhole', 1)],
+    ['front-armhole', 1, 'straight', to('front', 'right-armhole'), to('front', 'left-armhole', 1)],
+    ['left-seam', 1, 'slope', to('sleeve', 'right-seam')],
+  ]),
+  regions: regions('sleeve', 50, sleeve, cuff),
+  identities: [],
   dimensions: [
     across('cuff-width', cuff, { fabric: 'rib' }),
     across('sleeve-top-width', sleeveTop),
@@ -78,18 +95,27 @@ const sleevePiece: Piece = {
   ],
 };
 
+const bandOutline = [
+  [0, 0],
+  [521, 0],
+  [521, 25],
+  [0, 25],
+] as const;
+
 const neckBand: Piece = {
   piece: 'neck-band',
   make: 1,
   mirrored: 0,
   workedFrom: 'edge',
-  outline: [
-    [0, 0],
-    [521, 0],
-    [521, 25],
-    [0, 25],
-  ],
-  joins: [],
+  outline: bandOutline,
+  edges: edges(bandOutline, [
+    ['picked-up-edge', 1, 'straight'],
+    ['right-end', 1, 'straight', to('neck-band', 'left-end')],
+    ['free-edge', 1, 'straight'],
+    ['left-end', 1, 'straight', to('neck-band', 'right-end')],
+  ]),
+  regions: bandRegion(521, 25),
+  identities: [],
   dimensions: [across('neck-edge', 521, { fabric: 'rib' }), along('band-depth', 25, { fabric: 'rib' })],
 };
 

@@ -43,7 +43,7 @@ export function expectVersion(ifMatch: string, version: number): void {
 }
 
 /** Whether a change is meant for whichever version there is. */
-export const isAnyVersion = (ifMatch: string): boolean => ifMatch.trim() === '*';
+const isAnyVersion = (ifMatch: string): boolean => ifMatch.trim() === '*';
 
 /** @throws DomainError `if-match-missing` */
 export function requireIfMatch(ifMatch: string | undefined): string {

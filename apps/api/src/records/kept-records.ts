@@ -1,6 +1,5 @@
 import type { EntityManager } from 'typeorm';
-import { ApiError } from '../http/api-error.ts';
-import { expectVersion, isAnyVersion, requireIfMatch } from '../http/if-match.ts';
+import { expectVersion, requireIfMatch } from '../http/if-match.ts';
 import { noSuch } from '../http/no-such.ts';
 import { pageOf, rowsOf, type Page, type PageQuery } from '../http/page.ts';
 import { clock, nowButNotBefore } from '../clock/steady-clock.ts';
@@ -47,34 +46,19 @@ export class KeptRecords<D extends object> {
   /** @throws DomainError `not-found`, `if-match-missing`, `changed-since` */
   async replace(makerId: string, id: string, document: D, ifMatch: string | undefined): Promise<RecordRow<D>> {
     const expected = requireIfMatch(ifMatch);
-    for (;;) {
-      const next = await this.replaceUnlessChanged(makerId, id, document, expected);
-      if (next !== null) return next;
-      // Another was faster, so one of them went on.
-      if (!isAnyVersion(expected))
-        throw new ApiError('changed-since', 'It was changed at the same moment. Read it again.');
-    }
-  }
-
-  /** Null where it was changed at the same moment. */
-  private replaceUnlessChanged(
-    makerId: string,
-    id: string,
-    document: D,
-    expected: string,
-  ): Promise<RecordRow<D> | null> {
     return this.work.erase(async (manager) => {
-      const old = await this.need(manager, makerId, id);
+      const old = await this.hold(manager, makerId, id);
       expectVersion(expected, old.version);
       const next = { ...old, version: old.version + 1, updatedAt: nowButNotBefore(old.updatedAt), document };
-      return (await this.rows.replace(manager, next)) ? next : null;
+      await this.rows.replace(manager, next);
+      return next;
     });
   }
 
   /** Erases it. If-Match is heeded where it is sent. @throws DomainError `not-found`, `changed-since` */
   async remove(makerId: string, id: string, ifMatch: string | undefined): Promise<void> {
     await this.work.erase(async (manager) => {
-      const old = await this.need(manager, makerId, id);
+      const old = await this.hold(manager, makerId, id);
       if (ifMatch !== undefined) expectVersion(ifMatch, old.version);
       await this.rows.delete(manager, makerId, id);
       await forgetMade(manager, makerId, id);
@@ -83,7 +67,15 @@ export class KeptRecords<D extends object> {
 
   /** For use within a unit of work. @throws DomainError `not-found` */
   async need(manager: EntityManager, makerId: string, id: string): Promise<RecordRow<D>> {
-    const row = await this.rows.find(manager, makerId, id);
+    return this.found(await this.rows.find(manager, makerId, id));
+  }
+
+  /** As `need`, and nobody else changes it until this unit of work ends. @throws DomainError `not-found` */
+  async hold(manager: EntityManager, makerId: string, id: string): Promise<RecordRow<D>> {
+    return this.found(await this.rows.hold(manager, makerId, id));
+  }
+
+  private found(row: RecordRow<D> | null): RecordRow<D> {
     if (row !== null) return row;
     throw noSuch(this.what, this.address);
   }

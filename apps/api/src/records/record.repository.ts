@@ -1,6 +1,7 @@
 import { type EntityManager, type EntitySchema } from 'typeorm';
 import { storedRecord, type RecordOf, type RecordSchema, type StoredRecord } from '#measure';
 import type { RecordRow } from './record.entity.ts';
+import { holding } from '../storage/driver.ts';
 import { inPage, type PageRows } from '../storage/in-page.ts';
 
 /** Reads what was kept before a field was added to its kind as if the field had been left out. */
@@ -25,6 +26,12 @@ export class RecordRepository<D> {
     return row && this.read(row);
   }
 
+  /** The row as it stays until the transaction ends, whoever else wants to change it. */
+  async hold(manager: EntityManager, makerId: string, id: string): Promise<RecordRow<D> | null> {
+    const row = await manager.findOne(this.entity, { where: { makerId, id }, ...holding(manager) });
+    return row && this.read(row);
+  }
+
   /** The newest first, one more than asked for. */
   async page(manager: EntityManager, makerId: string, rows: PageRows): Promise<RecordRow<D>[]> {
     const found = await manager.find(this.entity, {
@@ -40,15 +47,10 @@ export class RecordRepository<D> {
     return found.map((row) => this.read(row));
   }
 
-  /** Writes the next version over the one given. False when another was faster. */
-  async replace(manager: EntityManager, next: RecordRow<D>): Promise<boolean> {
+  /** Writes the next version over the one that is held. */
+  async replace(manager: EntityManager, next: RecordRow<D>): Promise<void> {
     const { id, makerId, version, updatedAt, document } = next as RecordRow<object>;
-    const { affected } = await manager.update(
-      this.entity,
-      { id, makerId, version: version - 1 },
-      { version, updatedAt, document },
-    );
-    return affected === 1;
+    await manager.update(this.entity, { id, makerId }, { version, updatedAt, document });
   }
 
   async delete(manager: EntityManager, makerId: string, id: string): Promise<void> {

@@ -1,5 +1,5 @@
 import { createRequire } from 'node:module';
-import type { DataSourceOptions } from 'typeorm';
+import type { DataSourceOptions, EntityManager, FindOneOptions } from 'typeorm';
 import type { DatabaseSettings } from '../settings/settings.ts';
 import { BUSY_TIMEOUT_MS } from './embedded.ts';
 import { ENTITIES } from './entities.ts';
@@ -48,6 +48,13 @@ export function driverOptions(database: DatabaseSettings): DataSourceOptions {
         poolErrorHandler: () => undefined, // a connection that breaks while nobody uses it is replaced
       };
 }
+
+/**
+ * What a read within a transaction adds, so that nobody else changes the row until that ends; those who want to wait in line. An
+ * embedded database has one transaction at a time.
+ */
+export const holding = ({ connection }: EntityManager): Pick<FindOneOptions, 'lock'> =>
+  connection.options.type === 'postgres' ? { lock: { mode: 'for_no_key_update' } } : {};
 
 /** For migrations, which may take as long as they need. */
 export function migratingOptions(database: DatabaseSettings): DataSourceOptions {

@@ -74,20 +74,19 @@ const query = (cursor: string | undefined) => ({
 const at = (id: string) => ({ params: { path: { id } } });
 const ifMatch = (id: string, etag: string) => ({ params: { path: { id }, header: { 'If-Match': etag } } });
 
+/** The tables of sizes that the API names are those that the libs have. */
+function bodyDto(notes: BodyNotes): Schemas['BodyDto'] {
+  const { size, ...body } = TO_RECORD.bodies(notes);
+  return { ...body, size: (size ?? null) as Extract<Schemas['BodyDto']['size'], object> | null };
+}
+
 const bodies: RecordRepository<Kinds['bodies']> = {
   list: () =>
     everyPage<Schemas['KeptBody'], BodyNotes>((cursor) => client.GET('/v1/bodies', query(cursor)), fromBodyRecord),
   one: async (id) => answer(await client.GET('/v1/bodies/{id}', at(id)), fromBodyRecord),
-  add: async (notes) =>
-    answer(await client.POST('/v1/bodies', { body: TO_RECORD.bodies(notes) as Schemas['BodyDto'] }), fromBodyRecord),
+  add: async (notes) => answer(await client.POST('/v1/bodies', { body: bodyDto(notes) }), fromBodyRecord),
   put: async (id, etag, notes) =>
-    answer(
-      await client.PUT('/v1/bodies/{id}', {
-        ...ifMatch(id, etag),
-        body: TO_RECORD.bodies(notes) as Schemas['BodyDto'],
-      }),
-      fromBodyRecord,
-    ),
+    answer(await client.PUT('/v1/bodies/{id}', { ...ifMatch(id, etag), body: bodyDto(notes) }), fromBodyRecord),
   remove: async (id, etag) => throwIfUnavailable(await client.DELETE('/v1/bodies/{id}', ifMatch(id, etag))),
 };
 

@@ -1,10 +1,9 @@
 import type { TargetSheet } from '#target-sheet';
 import { inUnit } from '#target-sheet';
-import type { Notebook } from '../notebook/notebook.ts';
-import { openEntry } from '../notebook/collection.ts';
-import { garmentsOfBody } from '../notebook/garments-of-body.ts';
+import type { GarmentNotes, Notebook } from '../notebook/notebook.ts';
+import { openEntry, type Entry } from '../notebook/collection.ts';
 import { toBody } from '../compute/to-body.ts';
-import { toGarment } from '../compute/to-garment.ts';
+import { wearerOfGarment, toGarment } from '../compute/to-garment.ts';
 import { isChanged } from '../records/record-text.ts';
 import { client } from './client.ts';
 import { toDesignRecord, toMadeRecord } from '../reading/design-record.ts';
@@ -54,7 +53,7 @@ export function canStoreSheet(notebook: Notebook): boolean {
   return (
     !isChanged('yarns', yarn) &&
     (!hasBody(notebook) || !isChanged('bodies', body)) &&
-    garmentsOf(notebook).every((garment) => !isChanged('garments', garment))
+    worn(notebook).every((garment) => !isChanged('garments', garment))
   );
 }
 
@@ -62,8 +61,13 @@ const hasBody = (notebook: Notebook): boolean => {
   const { body } = toBody(openEntry(notebook.bodies).notes);
   return body.measures.length > 0 || body.ageYears !== null;
 };
-/** The sweaters that the sheet is made from. */
-const garmentsOf = (notebook: Notebook) => garmentsOfBody(notebook).filter(({ notes }) => toGarment(notes) !== null);
+
+/** The garments that a sheet is made from. */
+function worn({ garments, bodies }: Notebook): readonly Entry<GarmentNotes>[] {
+  return garments.entries.filter(
+    ({ notes }) => wearerOfGarment(notes, bodies) === bodies.open && toGarment(notes) !== null,
+  );
+}
 
 export async function storeSheet(notebook: Notebook, title: string): Promise<Answer<TargetSheet>> {
   const { data, error, response } = await client.POST('/v1/target-sheets', {
@@ -75,10 +79,9 @@ export async function storeSheet(notebook: Notebook, title: string): Promise<Ans
       made: toMadeRecord(notebook.made),
       fabricId: openEntry(notebook.yarns).stored?.id ?? '',
       bodyId: hasBody(notebook) ? (openEntry(notebook.bodies).stored?.id ?? null) : null,
-      garments: garmentsOf(notebook).map(({ key, stored }) => ({
-        id: stored?.id ?? '',
-        basis: key === openEntry(notebook.garments).key,
-      })),
+      garments: worn(notebook).flatMap(({ key, stored }) =>
+        stored === null ? [] : [{ id: stored.id, basis: key === notebook.garments.open }],
+      ),
     },
   });
   reached(response);

@@ -32,7 +32,7 @@ function applied(notes: DesignNotes, field: string, to: number | string, tape: T
   if (typeof to === 'string') return chosen(notes, field, to, tape);
   if (field.startsWith(RULE)) return { ...notes, rules: { ...notes.rules, [field.slice(RULE.length)]: to } };
   if (field === 'easeMm') return { ...notes, ease: 'own', ownEase: lengthText(to, tape) };
-  if (field === 'easeChangeMm') return { ...notes, ease: 'garment', moreThanGarment: lengthText(to, tape) };
+  if (field === 'easeChangeMm') return { ...notes, ease: 'garment', change: lengthText(to, tape) };
   const length = LENGTH_OF[field];
   return length === undefined ? notes : { ...notes, lengths: { ...notes.lengths, [length]: lengthText(to, tape) } };
 }

@@ -1,16 +1,18 @@
 import type { BodyDimension, BodyProfile } from '#body';
 import type { Favourites, ResolvedWearer } from '#fit';
 import type { GarmentDimension } from '#garment';
+import type { Favourites, ResolvedWearer } from '#fit';
 import type { SheetInput, TargetSheet } from '#target-sheet';
 import type { ValueQuestion } from './value-question.ts';
 
 /** What the page computes from a notebook. `cannot` says why there is no sheet; it is null while too little is entered. */
 export interface Computation {
   readonly input: SheetInput;
-  readonly wearer: ResolvedWearer;
+  /** Null where the input cannot be read. */
+  readonly wearer: ResolvedWearer | null;
   /** The wearer's body; null while nothing is known of it. */
   readonly profile: BodyProfile | null;
-  /** The ease of the sweaters that she likes; null for fewer than two. */
+  /** The ease of the sweaters that she likes, from two on. */
   readonly favourites: Favourites | null;
   readonly sheet: TargetSheet | null;
   readonly cannot: string | null;

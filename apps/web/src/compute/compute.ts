@@ -1,5 +1,5 @@
 import { errorText } from '#advice-text';
-import { BODY_DIMENSIONS, type BodyModel } from '#body';
+import { BODY_DIMENSIONS, type BodyModel, type BodyProfile } from '#body';
 import { favouritesOf, rulesWith, type ResolvedWearer } from '#fit';
 import { DomainError } from '#measure';
 import { composeSheet, wearerOf, type SheetInput, type TargetSheet } from '#target-sheet';
@@ -30,7 +30,7 @@ const PREVIEW = { id: '', createdAt: '' };
 const TIMING = 'compute';
 
 /** Errors of an incomplete notebook, which are not shown as errors. */
-const INCOMPLETE = ['garment-missing', 'garment-chest-width-missing'];
+const INCOMPLETE = ['garment-missing', 'garment-length-missing', 'favourites-too-few'];
 
 const questionsOf = memoizeLast(bodyQuestions);
 
@@ -45,16 +45,18 @@ export function compute(notebook: Notebook, model: BodyModel | null): Computatio
 
 function computationOf(notebook: Notebook, model: BodyModel | null): Computation {
   const input = toSheetInput(notebook, 'mm');
-  const wearer = wearerFrom(input, model);
-  const isKnown = input.body !== null || input.garments.length > 0;
-  return {
-    input,
-    wearer,
-    profile: isKnown ? wearer.body : null,
-    favourites: favouritesOf(wearer, rulesWith(input.rules)),
-    ...(isKnown ? sheetOf(input, wearer, notebook) : { sheet: null, cannot: null }),
-  };
+  try {
+    const wearer = resolved(input, model);
+    const profile = isKnown(wearer.body) ? wearer.body : null;
+    const found = profile === null ? { sheet: null, cannot: null } : sheetOf(input, wearer, notebook);
+    return { input, wearer, profile, favourites: favouritesOf(wearer, rulesWith(input.rules)), ...found };
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    return { input, wearer: null, profile: null, favourites: null, sheet: null, cannot: errorText(error) };
+  }
 }
+
+const isKnown = ({ values }: BodyProfile): boolean => Object.keys(values).length > 0;
 
 /** The questions about a computed notebook. */
 export function openQuestions(computation: Computation, notebook: Notebook, model: BodyModel | null): OpenQuestions {
@@ -67,8 +69,11 @@ export function openQuestions(computation: Computation, notebook: Notebook, mode
   };
 }
 
-/** Resolved for every dimension: the page shows them all. */
-const wearerOfParts = memoizeLast(
+const resolved = (input: SheetInput, model: BodyModel | null): ResolvedWearer =>
+  lastWearer(input.body, input.garments, input.rules, model);
+
+/** The rest of the input says nothing of the wearer. */
+const lastWearer = memoizeLast(
   (
     body: SheetInput['body'],
     garments: SheetInput['garments'],
@@ -76,9 +81,6 @@ const wearerOfParts = memoizeLast(
     model: BodyModel | null,
   ): ResolvedWearer => wearerOf({ body, garments, rules }, model, BODY_DIMENSIONS),
 );
-
-const wearerFrom = ({ body, garments, rules }: SheetInput, model: BodyModel | null): ResolvedWearer =>
-  wearerOfParts(body, garments, rules, model);
 
 function sheetOf(input: SheetInput, wearer: ResolvedWearer, { tape }: Notebook): Pick<Computation, 'sheet' | 'cannot'> {
   try {
@@ -93,7 +95,7 @@ function sheetOf(input: SheetInput, wearer: ResolvedWearer, { tape }: Notebook):
 export function makeSheet(notebook: Notebook, id: string, model: BodyModel | null): TargetSheet {
   const input = toSheetInput(notebook, 'mm');
   const meta = { id, createdAt: new Date().toISOString() };
-  return composeSheet(input, meta, { wearer: wearerFrom(input, model), tape: notebook.tape });
+  return composeSheet(input, meta, { wearer: resolved(input, model), tape: notebook.tape });
 }
 
 /** The sheet without the finished pieces; null where there is none. */

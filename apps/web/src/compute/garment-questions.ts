@@ -1,12 +1,12 @@
-import type { Contradiction } from '#body';
-import { garmentNames } from '#fit';
+import { text } from '#advice-text';
+import { evidenceNotes, garmentNames } from '#fit';
 import { GARMENT_DIMENSIONS, type GarmentDimension } from '#garment';
 import { garmentBesideBody } from '#target-sheet';
+import type { Computation } from './computation.ts';
 import type { ValueQuestion } from './value-question.ts';
 import { say } from '../messages.ts';
 import type { GarmentNotes } from '../notebook/notebook.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
-import { isConfirmed } from '../reading/garment-record.ts';
 import { showLength } from '../reading/numbers.ts';
 import { namesUnit, valueIn } from '../reading/read.ts';
 import { lengthText } from './apply-remedy.ts';
@@ -17,28 +17,27 @@ type GarmentQuestion = ValueQuestion<GarmentDimension>;
 type Questions = Partial<Record<GarmentDimension, GarmentQuestion>>;
 
 /**
- * Questions about the open sweater: impossible measurements, what contradicts the tape or another sweater, and probable slips, which
- * come with a correction. Confirmed values are not questioned again.
+ * Questions about the sweater that is open: impossible measurements, what contradicts her body or another sweater, and probable slips;
+ * confirmed values are not questioned again.
  */
-export function garmentQuestions(
-  notes: GarmentNotes,
-  { input: { garments }, wearer: { body, contradictions } }: Pick<Computation, 'input' | 'wearer'>,
-  tape: Tape,
-): Questions {
+export function garmentQuestions(notes: GarmentNotes, computation: Computation, tape: Tape): Questions {
+  const { input, wearer, profile } = computation;
+  const place = input.garments.findIndex(({ basis }) => basis);
+  const garment = input.garments[place];
   const questions: Questions = {};
+  if (wearer !== null && garment !== undefined) {
+    const own = garmentNames(input.garments)[place]!;
+    for (const note of evidenceNotes(wearer)) {
+      const among = note.code === 'garment-beside-tape' ? [note.params.garment] : note.params.garments;
+      const question = { text: text('note', note, { tape }), repairs: [], mayBeRight: true };
+      if (among.includes(own)) questions[note.params.measure] = question;
+    }
+  }
   for (const name of GARMENT_DIMENSIONS) {
     const typed = notes.measures[name];
     if (typed && valueIn(typed) !== null && lengthOf(name, typed) === null) questions[name] = outOfReach(name, typed);
   }
-  const garment = garments.find(({ basis }) => basis);
-  if (garment === undefined) return questions;
-  const own = garmentNames(garments)[garments.indexOf(garment)]!;
-  for (const contradiction of contradictions) {
-    const asked = questionOf(contradiction, own, tape);
-    if (asked && !isConfirmed(notes, asked.name))
-      questions[asked.name] = { text: asked.text, repairs: [], mayBeRight: true };
-  }
-  for (const { name, code, wouldBe } of garmentBesideBody(garment, body)) {
+  for (const { name, code, wouldBe } of garment === undefined ? [] : garmentBesideBody(garment, profile)) {
     const typed = notes.measures[name];
     if (typed === undefined || isConfirmed(notes, name)) continue;
     const repair = {

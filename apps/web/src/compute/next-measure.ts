@@ -4,6 +4,7 @@ import { finishedDimension } from './finished-dimension.ts';
 
 /** The advice on the measurement to take next. */
 export function adviseNextMeasure({ input, wearer, profile, sheet, cannot }: Computation): NextMeasureAdvice {
+  if (wearer === null) return { is: 'unknown' };
   const next = nextToTake(input, wearer);
   if (next === null) return { is: sheet !== null ? 'done' : cannot === null ? 'begin' : 'unknown' };
   const { name, before, after } = next;

@@ -1,6 +1,8 @@
 import { GARMENT_DIMENSIONS, garmentFromRecord, type Garment } from '#garment';
+import type { SheetInput } from '#target-sheet';
 import type { FlatMeasures } from './flat-measures.ts';
-import type { GarmentNotes } from '../notebook/notebook.ts';
+import type { Collection } from '../notebook/collection.ts';
+import type { BodyNotes, GarmentNotes } from '../notebook/notebook.ts';
 import { lengthOf } from '../reading/believed-garment.ts';
 import { toGarmentRecord } from '../reading/garment-record.ts';
 import { memoizeEach } from './memoize-each.ts';
@@ -17,8 +19,27 @@ export function flatMeasures({ measures }: Pick<GarmentNotes, 'measures'>): Flat
   );
 }
 
-/** The garment for the computation; null while no width is written. */
-export const toGarment = memoizeEach((notes: GarmentNotes): Garment | null => {
+const KNOWN = new WeakMap<GarmentNotes, Garment | null>();
+
+/** The garment for the computation; null while no width is written. Notes never change, so each is read once. */
+export function toGarment(notes: GarmentNotes): Garment | null {
+  const known = KNOWN.get(notes);
+  if (known !== undefined) return known;
   const record = toGarmentRecord(notes);
-  return record.measures.length === 0 ? null : garmentFromRecord(record);
-});
+  const garment = record.measures.length === 0 ? null : garmentFromRecord(record);
+  KNOWN.set(notes, garment);
+  return garment;
+}
+
+/** The key of the body that a garment fits: the first one, where it is not said. */
+export const wearerOfGarment = ({ wearer }: GarmentNotes, { entries }: Collection<BodyNotes>): string | undefined =>
+  wearer ?? entries[0]?.key;
+
+/** The garments that fit the body that is open; the one that is open itself is the basis. */
+export const toGarments = memoizeLast(
+  ({ entries, open }: Collection<GarmentNotes>, bodies: Collection<BodyNotes>): SheetInput['garments'] =>
+    entries.flatMap(({ key, notes }) => {
+      const garment = wearerOfGarment(notes, bodies) === bodies.open ? toGarment(notes) : null;
+      return garment === null ? [] : [{ ...garment, basis: key === open }];
+    }),
+);

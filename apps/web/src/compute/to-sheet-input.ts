@@ -9,7 +9,7 @@ import { memoizeLast } from './memoize-last.ts';
 import { toBody } from './to-body.ts';
 import { toDesign } from './to-design.ts';
 import { toFabric } from './to-fabric.ts';
-import { toGarment } from './to-garment.ts';
+import { toGarments } from './to-garment.ts';
 import { toMade } from './to-made.ts';
 
 /** A body, and whether its other measures are guessed; null while nothing is known of it. */
@@ -38,7 +38,7 @@ export function toSheetInput(notebook: Notebook, unit: SheetUnit): SheetInput {
   return {
     title: notebook.design.title.trim(),
     body: guessedFrom(toBody(notes).body, notes.skipped !== 'open'),
-    garments: garmentsFrom(notebook),
+    garments: toGarments(notebook.garments, notebook.bodies),
     fabric: toFabric(openEntry(notebook.yarns).notes).input,
     design: toDesign(notebook.design),
     made: toMade(notebook.made),

@@ -1,5 +1,5 @@
 import { memo } from 'react';
-import { HEMS, LENGTHS, NECKLINES, SILHOUETTES } from '#fit';
+import { HEMS, LENGTHS, NECKLINES, SILHOUETTES, type LengthChoice } from '#fit';
 import { CONSTRUCTIONS } from '#garment';
 import { Choice } from '../field/Choice.tsx';
 import { TextField } from '../field/TextField.tsx';
@@ -21,11 +21,11 @@ export const DesignChoices = memo(function DesignChoices({
   length,
   customLength,
   hem,
-  hasLength,
+  garmentHasLength,
   tape,
-}: Pick<DesignNotes, 'title' | 'silhouette' | 'construction' | 'neckline' | 'opening' | 'length' | 'hem'> & {
-  /** Whether there is a sweater to take the length from. */
-  readonly hasLength: boolean;
+}: Pick<DesignNotes, 'title' | 'silhouette' | 'construction' | 'neckline' | 'opening' | 'hem'> & {
+  readonly length: LengthChoice;
+  readonly garmentHasLength: boolean;
   readonly customLength: Typed | undefined;
   readonly tape: Tape;
 }) {
@@ -71,10 +71,12 @@ export const DesignChoices = memo(function DesignChoices({
       <Choice
         legend={words.length.legend}
         value={length}
-        options={LENGTHS.filter((value) => value !== 'as-garment' || hasLength || value === length).map((value) => ({
-          value,
-          label: words.length[value],
-        }))}
+        options={LENGTHS.filter((value) => value !== 'as-garment' || garmentHasLength || length === value).map(
+          (value) => ({
+            value,
+            label: words.length[value],
+          }),
+        )}
         onValue={(to) => writeDesign((it) => ({ ...it, length: to }))}
       />
       {length === 'custom' && (
@@ -88,9 +90,9 @@ export const DesignChoices = memo(function DesignChoices({
       )}
       <Choice
         legend={words.hem.legend}
-        value={hem}
-        options={HEMS.map((value) => ({ value, label: words.hem[value] }))}
-        onValue={(to) => writeDesign((it) => ({ ...it, hem: to }))}
+        value={hem ?? 'unsaid'}
+        options={(['unsaid', ...HEMS] as const).map((value) => ({ value, label: words.hem[value] }))}
+        onValue={(to) => writeDesign((it) => ({ ...it, hem: to === 'unsaid' ? null : to }))}
       />
     </>
   );

@@ -1,6 +1,5 @@
 import { memo } from 'react';
 import type { Favourites } from '#fit';
-import type { Garment } from '#garment';
 import { LayerFields } from '../field/LayerFields.tsx';
 import { say } from '../messages.ts';
 import type { DesignNotes } from '../notebook/notebook.ts';
@@ -17,16 +16,16 @@ import textStyles from '../ui/text.module.css';
 export const DesignFields = memo(function DesignFields({
   notes,
   tape,
-  decided,
-  garment,
+  hasGarment,
+  garmentHasLength,
   favourites,
   outcome,
 }: {
   readonly notes: DesignNotes;
   readonly tape: Tape;
-  readonly decided: Decided;
-  /** The sweater that the design may be based on. */
-  readonly garment: Garment | null;
+  readonly hasGarment: boolean;
+  readonly garmentHasLength: boolean;
+  /** The ease of the sweaters that she likes, from two on. */
   readonly favourites: Favourites | null;
   /** The resulting ease, in words. */
   readonly outcome: string;
@@ -41,33 +40,23 @@ export const DesignFields = memo(function DesignFields({
         construction={notes.construction}
         neckline={notes.neckline}
         opening={notes.opening}
-        length={decided.length}
+        length={notes.length ?? (garmentHasLength && notes.basis !== 'body' ? 'as-garment' : 'regular')}
+        garmentHasLength={garmentHasLength}
         customLength={notes.lengths.customLength}
-        hem={decided.hem}
-        hasLength={garment?.measures.some(({ name }) => name === 'shoulder-to-hem') ?? false}
+        hem={notes.hem}
         tape={tape}
       />
-      <EaseFields
-        notes={notes}
-        ease={decided.ease}
-        tape={tape}
-        outcome={outcome}
-        hasGarment={garment !== null}
-        favourites={favourites}
-      />
+      {notes.basis !== null && notes.basis !== 'body' && !hasGarment && (
+        <p className={textStyles.hint}>{words.noGarment}</p>
+      )}
+      <EaseFields notes={notes} tape={tape} outcome={outcome} hasGarment={hasGarment} favourites={favourites} />
       <LayerFields
         legend={words.beneath}
         layer={notes.layer}
         tape={tape}
         onLayer={(layer) => writeDesign((it) => ({ ...it, layer }))}
       />
-      <FinerFields
-        silhouette={notes.silhouette}
-        basis={notes.basis}
-        hasGarment={garment !== null}
-        lengths={notes.lengths}
-        tape={tape}
-      />
+      <FinerFields silhouette={notes.silhouette} lengths={notes.lengths} basis={notes.basis} tape={tape} />
       <RulesChanged rules={notes.rules} />
       <AllRules rules={notes.rules} />
     </>

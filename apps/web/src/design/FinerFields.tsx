@@ -4,6 +4,7 @@ import { Choice } from '../field/Choice.tsx';
 import { say } from '../messages.ts';
 import { DESIGN_LENGTHS, type DesignLength, type DesignNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
+import { BasisField } from './BasisField.tsx';
 import { DesignLengthField } from './DesignLengthField.tsx';
 import { writeDesign } from './write-design.ts';
 import textStyles from '../ui/text.module.css';
@@ -22,8 +23,9 @@ export const FinerFields = memo(function FinerFields({
   basis,
   hasGarment,
   lengths,
+  basis,
   tape,
-}: Pick<DesignNotes, 'silhouette' | 'basis' | 'lengths'> & { readonly hasGarment: boolean; readonly tape: Tape }) {
+}: Pick<DesignNotes, 'silhouette' | 'lengths' | 'basis'> & { readonly tape: Tape }) {
   const words = say.design;
   const finer = DESIGN_LENGTHS.filter((name) => name !== 'customLength' && (HAVE[name]?.includes(silhouette) ?? true));
   return (
@@ -39,6 +41,7 @@ export const FinerFields = memo(function FinerFields({
         {basis !== null && basis !== 'body' && !hasGarment ? words.noGarment : words.basisHint}
       </p>
       <p>{words.finerLead}</p>
+      <BasisField basis={basis} />
       <div className={fieldGrid.grid}>
         {finer.map((name) => (
           <DesignLengthField

@@ -88,6 +88,33 @@ export const AboutGarment = memo(function AboutGarment({
         value={wornStretched}
         onValue={(to) => writeGarment((it) => ({ ...it, wornStretched: to }))}
       />
+      <fieldset className={styles.wears}>
+        <legend>{words.about}</legend>
+        <Select
+          label={words.fits}
+          value={fits ?? ''}
+          options={[
+            { value: '', label: words.wears.unsaid },
+            ...EASE_CATEGORIES.map((value) => ({ value, label: say.design.ease[value] })),
+          ]}
+          onValue={(to) => writeGarment((it) => ({ ...it, fits: to === '' ? null : to }))}
+        />
+        <Select
+          label={say.design.neckline.legend}
+          value={neckline ?? ''}
+          options={[
+            { value: '', label: words.wears.unsaid },
+            ...NECKLINES.map((value) => ({ value, label: say.design.neckline[value] })),
+          ]}
+          onValue={(to) => writeGarment((it) => ({ ...it, neckline: to === '' ? null : to }))}
+        />
+        <Select
+          label={words.sleeves.legend}
+          value={sleeve}
+          options={SLEEVES.map((value) => ({ value, label: words.sleeves[value] }))}
+          onValue={(to) => writeGarment((it) => ({ ...it, sleeve: to }))}
+        />
+      </fieldset>
       <details>
         <summary>{words.wears.legend}</summary>
         <div className={styles.wears}>

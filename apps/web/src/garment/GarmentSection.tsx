@@ -2,7 +2,7 @@ import { memo, useDeferredValue, useMemo, useState } from 'react';
 import { CONSTRUCTIONS, GARMENT_DIMENSIONS, type GarmentDimension } from '#garment';
 import { Choice } from '../field/Choice.tsx';
 import { say } from '../messages.ts';
-import { NOBODY, type BodyNotes, type GarmentNotes } from '../notebook/notebook.ts';
+import type { BodyNotes, GarmentNotes } from '../notebook/notebook.ts';
 import { openEntry, type Collection } from '../notebook/collection.ts';
 import { CollectionBar } from '../collections/CollectionBar.tsx';
 import type { Tape } from '../notebook/typed.ts';
@@ -34,13 +34,12 @@ export const GarmentSection = memo(function GarmentSection({
   const ask = useDeferredValue(openQuestions);
   const questions = useMemo(() => ask.ofGarment(), [ask]);
   const { construction, measures, sleeveFrom, thickness, layer, wornStretched, fits, neckline, sleeve, wears } = notes;
-  const isChosen = collection.entries.length > 1 || bodies.entries.length > 1 || notes.wearer === NOBODY;
   const drawn = useDeferredValue(useMemo(() => flatMeasures({ measures }), [measures]));
   return (
     <>
       <p className={textStyles.lead}>{say.garment.lead}</p>
       <CollectionBar kind="garments" collection={collection} nameLabel={say.garment.name} />
-      {isChosen && <WearerField wearer={notes.wearer} bodies={bodies} />}
+      <WearerField wearer={notes.wearer} bodies={bodies} />
       <Choice
         legend={say.garment.construction}
         value={construction}

@@ -59,7 +59,7 @@ export const blankDesign = (tape: Tape): DesignNotes => ({
   ease: null,
   place: 0.5,
   ownEase: empty(tape),
-  moreThanGarment: empty(tape),
+  change: empty(tape),
   layer: null,
   opening: { at: null, length: empty(tape) },
   lengths: {},

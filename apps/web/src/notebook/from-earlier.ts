@@ -1,52 +1,28 @@
 import { withoutGoneRules } from '#target-sheet';
 import { blankDesign, blankGarment } from './blank.ts';
-import { openEntry, type Collection } from './collection.ts';
-import type { BodyNotes, DesignNotes, GarmentNotes } from './notebook.ts';
+import type { Collection } from './collection.ts';
+import type { DesignNotes, GarmentNotes } from './notebook.ts';
 import type { Typed } from './typed.ts';
 
-/** A design as it was saved before the ease could be a sweater's. */
-interface EarlierDesign {
-  readonly easeChange?: Typed;
-}
+/** A design as it was saved while a garment was a basis that had to be chosen, and its change of ease a field of its own. */
+type EarlierDesign = DesignNotes & { readonly easeChange?: Typed };
 
 /** A saved design: fields that it does not have yet are blank, and rules that are gone are left out. */
-export function designFromEarlier(saved: Partial<DesignNotes> & EarlierDesign): DesignNotes {
-  const { easeChange, ...design } = saved;
-  const blank = blankDesign(design.ownEase?.tape ?? 'cm');
+export function designFromEarlier({ easeChange, ...saved }: EarlierDesign): DesignNotes {
+  const ofGarment = easeChange !== undefined && saved.basis !== 'body';
   return {
-    ...blank,
-    ...design,
-    ...easeFromEarlier(design.basis, easeChange),
-    rules: withoutGoneRules(design.rules ?? {}),
+    ...blankDesign(saved.ownEase.tape),
+    ...saved,
+    ...(ofGarment && { ease: 'garment', change: easeChange }),
+    rules: withoutGoneRules(saved.rules),
   };
 }
 
-/** A sweater that a design was based on gave its ease, whatever else was chosen. */
-const easeFromEarlier = (
-  basis: DesignNotes['basis'] | undefined,
-  easeChange: Typed | undefined,
-): Partial<DesignNotes> =>
-  easeChange !== undefined && basis === 'garment' ? { ease: 'garment', moreThanGarment: easeChange } : {};
-
-/** Saved sweaters: fields that they do not have yet are blank. The open one fits the open body; so do all where there is no other body. */
-export const garmentsFromEarlier = (
-  saved: Collection<GarmentNotes>,
-  bodies: Collection<BodyNotes>,
-): Collection<GarmentNotes> => ({
+/** Saved garments: fields that they do not have yet are blank. */
+export const garmentsFromEarlier = (saved: Collection<GarmentNotes>): Collection<GarmentNotes> => ({
   ...saved,
   entries: saved.entries.map((entry) => ({
     ...entry,
-    notes: garmentFromEarlier({
-      wearer: entry.key === saved.open || bodies.entries.length === 1 ? openEntry(bodies).key : null,
-      ...(entry.notes as EarlierGarment),
-    }),
-    conflict: entry.conflict && {
-      ...entry.conflict,
-      notes: entry.conflict.notes && garmentFromEarlier(entry.conflict.notes),
-    },
+    notes: { ...blankGarment(entry.notes.thickness.tape), ...entry.notes },
   })),
 });
-
-type EarlierGarment = Omit<GarmentNotes, 'wearer'> & Partial<GarmentNotes>;
-
-const garmentFromEarlier = (notes: EarlierGarment): GarmentNotes => ({ ...blankGarment('cm'), ...notes });

@@ -40,25 +40,17 @@ const ASIDE: readonly string[] = ['tape', 'record', 'wearer'];
 /** True while nothing was written on it. */
 export function isBlank<K extends Kind>(kind: K, notes: Kinds[K]): boolean {
   const plain = (value: unknown): string =>
-    JSON.stringify(value, (key, inner: unknown) => (ASIDE.includes(key) ? undefined : inner));
+    JSON.stringify(value, (key, inner: unknown) => (['tape', 'record', 'wearer'].includes(key) ? undefined : inner));
   return plain(notes) === plain(BLANK[kind]('cm'));
 }
 
 export const added = <K extends Kind>(notebook: Notebook, kind: K): Notebook =>
-  updateCollection(kind === 'bodies' ? withWearers(notebook) : notebook, kind, (collection) =>
-    withAdded(collection, blankEntry(notebook, kind)),
-  );
+  updateCollection(notebook, kind, (collection) => withAdded(collection, forOpenBody(notebook, kind)));
 
-/** Before another body comes, each sweater of which that was not said is said to fit the one that is there; of several, the open sweater fits the open one. */
-export function withWearers(notebook: Notebook): Notebook {
-  const { bodies, garments } = notebook;
-  const { key: wearer } = openEntry(bodies);
-  const fits = ({ key, notes }: Entry<GarmentNotes>): boolean =>
-    notes.wearer === null && (bodies.entries.length === 1 || key === garments.open);
-  const entries = garments.entries.map((entry) =>
-    fits(entry) ? { ...entry, notes: { ...entry.notes, wearer } } : entry,
-  );
-  return { ...notebook, garments: { ...garments, entries } };
+/** A new garment is of the body that is open. */
+function forOpenBody<K extends Kind>(notebook: Notebook, kind: K): Entry<Kinds[K]> {
+  const entry = blankEntry(kind, notebook.tape);
+  return kind === 'garments' ? { ...entry, notes: { ...entry.notes, wearer: notebook.bodies.open } } : entry;
 }
 
 export const removed = <K extends Kind>(notebook: Notebook, kind: K, key: string): Notebook =>

@@ -46,13 +46,12 @@ export interface GarmentNotes {
   readonly thickness: Typed;
   readonly layer: LayerNotes | null;
   readonly wornStretched: boolean;
-  /** How closely it fits, and its neckline, where she said so. */
   readonly fits: EaseCategory | null;
   readonly neckline: Neckline | null;
   readonly sleeve: SleeveLength;
   readonly wears: Garment['wears'];
-  /** The key of the body it fits, or that it counts for none; null where that was not said. */
-  readonly wearer: string | typeof NOBODY | null;
+  /** The key of the body that it fits; `nobody` leaves it out, null is the first body. */
+  readonly wearer: string | null;
   /** Confirmed texts, by dimension; they are not questioned again. */
   readonly confirmed: Readonly<Partial<Record<GarmentDimension, string>>>;
   /** The stored record that this was read from. */
@@ -94,7 +93,7 @@ export interface OpeningNotes {
   readonly length: Typed;
 }
 
-/** A band, a number of her own, or the ease of her sweaters. */
+/** A band of ease, a number of her own, or what one sweater or those that she likes have. */
 export type EaseNotes = EaseCategory | 'own' | 'garment' | 'favourites';
 
 export interface DesignNotes {
@@ -102,7 +101,7 @@ export interface DesignNotes {
   readonly silhouette: Silhouette;
   readonly construction: Construction;
   readonly neckline: Neckline;
-  /** Null where the sweaters that fit decide. */
+  /** Null: left to what is known. */
   readonly length: LengthChoice | null;
   readonly hem: Hem | null;
   readonly basis: Basis | null;
@@ -110,8 +109,8 @@ export interface DesignNotes {
   /** The place in the band of the ease: 0 is its closer end, 1 its looser. */
   readonly place: number;
   readonly ownEase: Typed;
-  /** How much more than the sweater that fits, where the ease is as its own. */
-  readonly moreThanGarment: Typed;
+  /** How much more ease than the sweater that fits. */
+  readonly change: Typed;
   readonly layer: LayerNotes | null;
   readonly opening: OpeningNotes;
   readonly lengths: Readonly<Partial<Record<DesignLength, Typed>>>;

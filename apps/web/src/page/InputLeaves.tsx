@@ -37,6 +37,7 @@ export function InputLeaves({
   const [offered] = useState(empty);
   const profile = computation?.profile ?? null;
   const sheet = computation?.sheet ?? null;
+  const garment = computation?.input.garments.find(({ basis }) => basis);
   const width = sheet && finishedDimension(sheet, 'chest-width');
   return (
     <>
@@ -74,8 +75,8 @@ export function InputLeaves({
           <DesignFields
             notes={notebook.design}
             tape={tape}
-            decided={decided(notebook.design, computation)}
-            garment={computation?.input.garments.find(({ basis }) => basis) ?? null}
+            hasGarment={garment?.measures.some(({ name }) => name === 'chest-width') ?? false}
+            garmentHasLength={garment?.measures.some(({ name }) => name === 'shoulder-to-hem') ?? false}
             favourites={computation?.favourites ?? null}
             outcome={easeOutcome(sheet?.design.ease ?? null, tape)}
           />

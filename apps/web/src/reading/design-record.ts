@@ -1,7 +1,7 @@
 import { DESIGN_RECORD, type DesignRecord, type StoredDesign } from '#fit';
 import { storedRecord } from '#measure';
 import type { components } from '../api.generated.ts';
-import { blankDesign, empty } from '../notebook/blank.ts';
+import { blankDesign } from '../notebook/blank.ts';
 import { DESIGN_LENGTHS, type DesignLength, type DesignNotes, type Notebook } from '../notebook/notebook.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
 import { carrying, type Carry } from './carrying.ts';
@@ -39,7 +39,7 @@ export function toDesignRecord(notes: DesignNotes): DesignRecord {
     hem: notes.hem,
     basis: notes.basis,
     ease: carry<Field<'ease'>>(
-      ({ ease, place, ownEase, moreThanGarment }) => [ease, place, ownEase, moreThanGarment],
+      ({ ease, place, ownEase, change }) => [ease, place, ownEase, change.text],
       ({ ease }) => ease,
       () => writtenEase(notes),
     ),
@@ -68,10 +68,10 @@ function writtenOpening({ opening: { at, length }, silhouette }: DesignNotes): F
   return { at, length: at === 'none' ? null : toSize(length, 'length') };
 }
 
-function writtenEase({ ease, place, ownEase, moreThanGarment }: DesignNotes): Field<'ease'> {
+function writtenEase({ ease, place, ownEase, change }: DesignNotes): Field<'ease'> {
   if (ease === null) return null;
+  if (ease === 'garment') return { as: ease, change: toSize(change, 'signed') };
   if (ease === 'favourites') return { as: ease };
-  if (ease === 'garment') return { as: ease, change: toSize(moreThanGarment, 'signed') };
   if (ease !== 'own') return { category: ease, place };
   const value = valueIn(ownEase, 'signed');
   return value === null ? MEANWHILE : { value, unit: 'mm' };
@@ -98,7 +98,7 @@ export function fromDesignRecord(given: DesignRecord, title: string, tape: Tape)
     length: record.length,
     hem: record.hem,
     basis: record.basis,
-    ...easeNotes(ease, tape),
+    ...easePart(ease),
     layer: fromLayerRecord(record.layer),
     opening: { at: record.opening?.at ?? null, length: fromMeasured(record.opening?.length, 'length') },
     lengths: Object.fromEntries(lengths),
@@ -106,15 +106,11 @@ export function fromDesignRecord(given: DesignRecord, title: string, tape: Tape)
   };
 }
 
-function easeNotes(
-  ease: StoredDesign['ease'],
-  tape: Tape,
-): Pick<DesignNotes, 'ease' | 'place' | 'ownEase' | 'moreThanGarment'> {
-  const plain = { ease: null, place: 0.5, ownEase: empty(tape), moreThanGarment: empty(tape) };
-  if (ease === null) return plain;
-  if ('as' in ease) return { ...plain, ease: ease.as, moreThanGarment: fromMeasured(ease.change, 'signed') };
-  if ('category' in ease) return { ...plain, ease: ease.category, place: ease.place };
-  return { ...plain, ease: 'own', ownEase: fromMeasured(ease, 'signed') };
+function easePart(ease: StoredDesign['ease']): Partial<DesignNotes> {
+  if (ease === null) return {};
+  if ('as' in ease) return { ease: ease.as, change: fromMeasured(ease.change, 'signed') };
+  if ('category' in ease) return { ease: ease.category, place: ease.place };
+  return { ease: 'own', ownEase: fromMeasured(ease, 'signed') };
 }
 
 export function toMadeRecord(made: Notebook['made']): MadePieceDto[] {

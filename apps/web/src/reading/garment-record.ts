@@ -44,7 +44,9 @@ export function toGarmentRecord(notes: GarmentNotes): GarmentRecord {
       ({ measures }) => measures.find((it) => it.name === name) ?? null,
       () => writtenMeasure(name, notes),
     );
-    return measure === null || name !== 'sleeve-length' ? measure : { ...measure, from: notes.sleeveFrom };
+    if (measure === null) return null;
+    const confirmed = notes.confirmed[name] !== undefined && notes.confirmed[name] === notes.measures[name]?.text;
+    return { ...measure, confirmed, ...(name === 'sleeve-length' && { from: notes.sleeveFrom }) };
   };
   return {
     ...notes.record,
@@ -109,7 +111,11 @@ export function fromGarmentRecord(given: GarmentRecord): GarmentNotes {
     sleeve: record.sleeve,
     wears: record.wears as GarmentNotes['wears'],
     wearer: null,
-    confirmed: Object.fromEntries(confirmed.map((measure) => [measure.name, fromMeasured(measure, 'length').text])),
+    confirmed: Object.fromEntries(
+      record.measures.flatMap((measure) =>
+        measure.confirmed ? [[measure.name, fromMeasured(measure, 'length').text]] : [],
+      ),
+    ),
     record,
   };
 }

@@ -48,8 +48,8 @@ function parse(text: string | null): Notebook | null {
     return {
       ...base,
       ...found,
-      garments: garmentsFromEarlier(found.garments ?? base.garments, found.bodies ?? base.bodies),
-      design: designFromEarlier(found.design ?? base.design),
+      garments: garmentsFromEarlier(found.garments ?? base.garments),
+      design: designFromEarlier({ ...base.design, ...found.design }),
     };
   } catch {
     return null;

@@ -2,6 +2,7 @@ import type { OutsideLimits } from '#garment';
 import type { UnreadText, UnusableNumber } from '#measure';
 import type { Catalogue } from '../catalogue.ts';
 import type { ErrorCodes } from '../error-codes.ts';
+import { countsErrors } from './counts-errors.ts';
 import { HOW_TO_MEASURE_THICKNESS } from './fabric.ts';
 import { fitErrors } from './fit-errors.ts';
 import { plannerErrors } from './planners.ts';
@@ -28,6 +29,7 @@ const thereAre = (known: readonly string[]): string => `There are: ${known.join(
 export const errors: Catalogue<ErrorCodes> = {
   ...fitErrors,
   ...sheetErrors,
+  ...countsErrors,
   ...plannerErrors,
 
   'length-unreadable': unread,

@@ -18,6 +18,13 @@ export const fabricSources: Catalogue<FabricSourceCodes> = {
   wraps: ({ wrapsPerInch, stitch }) => `${wrapsPerInch} wraps per inch, ${STITCHES[stitch]}`,
   'yarn-length': ({ metresPer100g, fibre, stitch }) => `${metresPer100g} m per 100 g of ${fibre}, ${STITCHES[stitch]}`,
   'weight-category': ({ category, name, stitch }) => `weight ${category} (${name}), ${STITCHES[stitch]}`,
+  'swatch-weight': () => 'the swatch’s weight and sides',
+  'yarn-on-label': ({ metresPer100g }) =>
+    `${metresPer100g} m per 100 g and the usual density of a fabric of such a yarn`,
+  'usual-yarn': ({ category, name, metresPer100g }) =>
+    `rough: what is usual for weight ${category} (${name}), about ${metresPer100g} m per 100 g`,
+  'usual-density': ({ thicknessMm }) =>
+    `rough: the usual density of a fabric ${Number(thicknessMm.toPrecision(2))} mm thick`,
   calibrated: () => 'calibrated on the expected thicknesses, from memory',
 };
 
@@ -53,6 +60,8 @@ export const fabricNotes: Catalogue<FabricNoteCodes> = {
     const guess = assumed ? 'no table has this weight, so it is assumed' : 'the middle of what is usual for it';
     return `The fabric’s thickness is taken from the yarn’s ${say(fabricSources, yarn, reader)}: ${guess}, ${fromMm} to ${toMm} mm. ${HOW_TO_MEASURE_THICKNESS} Wraps per inch are better than a category, too.`;
   },
+  'yarn-spare': ({ grams, share, allDrawn }) =>
+    `${allDrawn ? '' : 'Not every piece is in it. '}Have about ${Math.max(1, Math.round(grams))} g more, ${Math.round(100 * share)} %, for the swatch and the ends: it is not counted in.`,
   'wraps-bands': bandsText,
   'wraps-and-category-differ': ({ category, ...bands }) =>
     `${bandsText(bands)} You gave weight ${category}; the wraps were used. Wrap again, side by side without stretching, to be sure.`,

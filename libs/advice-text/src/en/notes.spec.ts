@@ -7,7 +7,6 @@ import {
   fabricOf,
   garmentOf,
   made,
-  mm,
   womanWith,
   type Differs,
   bodyOf,

@@ -19,7 +19,7 @@ const STEPS_THAT_CHOOSE_SIDES = 6;
 const STILL = 1e-7;
 
 /** Where the steps of an update end. */
-export interface UpdatedState {
+interface UpdatedState {
   readonly prior: JointPrior;
   /** The posterior's mean. */
   readonly mean: readonly number[];

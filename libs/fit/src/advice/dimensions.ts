@@ -15,7 +15,8 @@ import type { Computed } from '../evaluation/compute.ts';
 import { NONE } from '../messages/none.ts';
 import type { MissingMeasures } from '../evaluation/missing.ts';
 import type { Planned, PlannedOnPiece } from '../model/planned.ts';
-import { outlineOf } from '../outline/outline.ts';
+import { drawPieces } from '../outline/draw-pieces.ts';
+import { identitiesOf } from './identities.ts';
 import type { SheetNumber, SheetNumbers } from '../evaluation/sheet-numbers.ts';
 
 /** A dimension that has a value. */
@@ -55,17 +56,23 @@ export class DimensionWriter {
 
   pieces(): Piece[] {
     const { model, evaluation } = this.#computed;
-    return model.pieces.map(({ piece, make, workedFrom, dimensions }) => {
+    const v = evaluation.value;
+    const shapes = drawPieces(model, v, this.#noSleeve === null);
+    return model.pieces.map(({ piece, make, mirrored, workedFrom, dimensions }) => {
       const none = piece === 'sleeve' && this.#noSleeve !== null;
-      const drawn = none ? null : outlineOf(piece, evaluation.value, model.garment);
+      const shape = shapes.get(piece);
+      const identities = identitiesOf(piece, model, v);
+      const given = new Set(identities.map(({ name }) => name));
       return {
         piece,
         make,
-        mirrored: 0,
+        mirrored,
         workedFrom,
-        joins: drawn?.joins ?? [],
-        dimensions: dimensions.map((planned) => this.#onPiece(piece, planned, none)),
-        ...(drawn && { outline: drawn.outline }),
+        ...(shape && { outline: shape.outline }),
+        edges: shape?.edges ?? [],
+        regions: shape?.regions ?? [],
+        dimensions: dimensions.map((planned) => this.#onPiece(piece, planned, none, given)),
+        identities,
       };
     });
   }
@@ -78,17 +85,23 @@ export class DimensionWriter {
     return { name, value, u, low, high, follows: others(given, 'assembled', name), because };
   }
 
-  #onPiece(piece: PieceName, planned: PlannedOnPiece, ofSleeve: boolean): PieceDimension {
+  #onPiece(
+    piece: PieceName,
+    planned: PlannedOnPiece,
+    ofSleeve: boolean,
+    followers: ReadonlySet<DimensionName>,
+  ): PieceDimension {
     const { name, axis, fabric, joinedEnds } = planned;
+    const kind = planned.derived ? ({ defining: false, derived: true } as const) : { defining: !followers.has(name) };
     const { request } = this.#computed;
     const allowance = joinedEnds * request.design.seamAllowanceMm;
     const given = this.#given(planned, ofSleeve);
     if ('needs' in given)
-      return { name, axis, fabric, value: null, allowance, asMade: null, because: [], noAdvice: given };
+      return { name, axis, fabric, ...kind, value: null, allowance, asMade: null, because: [], noAdvice: given };
     const { value, u, low, high, because } = given;
     const follows = others(given, piece, name);
     const asMade = asMadeOf(value, allowance, request.fabric.growth?.[axis] ?? 0);
-    return { name, axis, fabric, value, allowance, asMade, u, low, high, follows, because };
+    return { name, axis, fabric, ...kind, value, allowance, asMade, u, low, high, follows, because };
   }
 
   #given(planned: Planned, ofSleeve: boolean): Given | NoAdvice {

@@ -14,24 +14,16 @@ import { INPUTS } from '../model/inputs.ts';
 import { isKeptByShoulders } from '../tracing/solved-terms.ts';
 import type { ValueOf } from '../model/path.ts';
 import { evaluateChange } from '../remedies/evaluate-change.ts';
-import type { Quantity } from '#measure';
+import { polygonArea, type Quantity } from '#measure';
 import { cureForNoSleeve } from '../evaluation/no-sleeve.ts';
 
 /** A note says where a neck is smaller than the body’s by this much, mm: less shows on no tape. */
 const TIGHT = 2;
 
-/** Twice the area a closed outline encloses, counter-clockwise positive, mm². */
-function doubledArea(outline: readonly (readonly [number, number])[]): number {
-  return outline.reduce((sum, [x, y], i) => {
-    const [nextX, nextY] = outline[(i + 1) % outline.length]!;
-    return sum + x * nextY - nextX * y;
-  }, 0);
-}
-
 function weightNotes(pieces: readonly Piece[], { fabric, rules }: FitRequest): AdviceNote[] {
   if (fabric.massPerAreaGsm === null || !pieces.some(({ piece, outline }) => outline && !piece.endsWith('-band')))
     return [];
-  const area = pieces.reduce((sum, { outline, make }) => sum + (outline ? (make * doubledArea(outline)) / 2 : 0), 0);
+  const area = pieces.reduce((sum, { outline, make }) => sum + (outline ? make * polygonArea(outline) : 0), 0);
   const allDrawn = pieces.every(({ outline }) => outline);
   const grams = weightOf(area, fabric.massPerAreaGsm);
   const aboveGrams = rules['heavy-grams'];

@@ -1,6 +1,6 @@
 import { hypot, leg, min, minus, plus, positive, times } from '#measure';
 import { INPUTS } from '../model/inputs.ts';
-import { across, along, byItself } from '../model/planned.ts';
+import { across, along, byItself, equalTo, term } from '../model/planned.ts';
 import { fromNeck } from '../model/ref-sleeve.ts';
 import { girthTop } from '../model/sleeve.ts';
 import type { ConstructionModel } from './construction.ts';
@@ -70,7 +70,7 @@ export const raglan: ConstructionModel = {
   sleeveDimensions: ({ choices, sleeve, armhole }) => [
     along('sleeve-raglan-depth', sleeve!.above!, 1, byItself(sleeve!.above!, choices.made.sleeveRaglan)),
     across('cap-top-width', sleeve!.topEdge!, 0),
-    across('raglan-bind-off', armhole.bindOff!, 1),
+    equalTo(across('raglan-bind-off', armhole.bindOff!, 1), term(1, 'raglan-bind-off', 'back')),
   ],
   armholePath: (v, { armhole, body }, { panel, neck }) => {
     const underarm = v(body.pieceToUnderarm);

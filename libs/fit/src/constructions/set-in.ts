@@ -4,7 +4,7 @@ import { acrossGarment } from '../model/across.ts';
 import { leastSeam, madeDepth } from '../model/armhole.ts';
 import { armBands } from '../model/neck-band.ts';
 import { INPUTS } from '../model/inputs.ts';
-import { across, along, byItself } from '../model/planned.ts';
+import { across, along, byItself, equalTo, term } from '../model/planned.ts';
 import { fromAcrossBack } from '../model/ref-sleeve.ts';
 import { girthTop } from '../model/sleeve.ts';
 import type { Rules } from '../design/rules.ts';
@@ -116,7 +116,7 @@ export const setIn: ConstructionModel = {
   sleeveDimensions: ({ choices, sleeve, armhole }) => [
     along('cap-height', sleeve!.above!, 1, byItself(sleeve!.above!, choices.made.cap)),
     across('cap-top-width', sleeve!.topEdge!, 0),
-    across('underarm-bind-off', armhole.bindOff!, 0),
+    equalTo(across('underarm-bind-off', armhole.bindOff!, 0), term(1, 'underarm-bind-off', 'back')),
   ],
   armholePath: (v, { armhole, body, choices }, { panel, edge }) => {
     const underarm = v(body.pieceToUnderarm);

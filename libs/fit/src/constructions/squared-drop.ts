@@ -2,7 +2,7 @@ import { min, minus, positive, times } from '#measure';
 import { acrossGarment } from '../model/across.ts';
 import { droppedArmhole } from '../model/armhole.ts';
 import { INPUTS } from '../model/inputs.ts';
-import { along } from '../model/planned.ts';
+import { along, equalTo, term } from '../model/planned.ts';
 import { fromInset } from '../model/ref-sleeve.ts';
 import { seamTop } from '../model/sleeve.ts';
 import type { ConstructionModel } from './construction.ts';
@@ -34,7 +34,9 @@ export const squaredDrop: ConstructionModel = {
   sleeveTop: ({ made }, { girths, armhole, inset }) =>
     seamTop(made.sleeveTop ? girths.sleeve : times(2, armhole.depth), inset),
   bodyDimensions: straightArmholeDimensions,
-  sleeveDimensions: ({ widths }) => [along('armhole-inset', widths.inset!, 0)],
+  sleeveDimensions: ({ widths }) => [
+    equalTo(along('armhole-inset', widths.inset!, 0), term(1, 'armhole-inset', 'back')),
+  ],
   armholePath: straightArmholePath,
   sleeveTopPath: straightTopPath,
 };

@@ -1,5 +1,5 @@
 import type { GarmentModel } from '../model/garment-model.ts';
-import { across, along, type PlannedOnPiece } from '../model/planned.ts';
+import { across, along, equalTo, term, type PlannedOnPiece } from '../model/planned.ts';
 import type { Path, ValueOf } from '../model/path.ts';
 import type { SideOfBody } from './construction.ts';
 
@@ -15,9 +15,13 @@ export function armholeDimensions(
   const shoulder = apart ? (front ? shoulders.front : shoulders.back) : shoulders.onPiece;
   return [
     along('armhole-depth', armhole.onPiece, 1, rounded.armhole),
-    across('armhole-inset', shoulders.inset, 0, rounded.width!),
+    equalTo(
+      across('armhole-inset', shoulders.inset, 0, rounded.width!),
+      term(0.5, 'width'),
+      term(-0.5, 'cross-back-width'),
+    ),
     ...between,
-    across('shoulder-width', shoulder, 1),
+    equalTo(across('shoulder-width', shoulder, 1), term(0.5, 'cross-back-width'), term(-0.5, 'neck-width')),
   ];
 }
 

@@ -2,7 +2,8 @@ import { expect, it } from 'vitest';
 import { bodyOf, garmentOf } from '../../../../tests/support/fit-samples.ts';
 import { rulesWith } from '../design/rules.ts';
 import { favouritesOf } from './favourites.ts';
-import type { ResolvedWearer, WornGarment } from './resolve-wearer.ts';
+import type { ResolvedWearer } from './resolve-wearer.ts';
+import type { WornGarment } from './worn-garment.ts';
 
 const wearing = (...garments: readonly WornGarment[]): ResolvedWearer => ({
   body: bodyOf({}),

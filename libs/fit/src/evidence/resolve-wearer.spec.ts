@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { loadBodyModel, type BodyMeasure, type Figure } from '#body';
+import { BODY_DIMENSIONS, loadBodyModel, type BodyMeasure, type Figure } from '#body';
 import { EASE_CATEGORIES, resolveGarment, type Garment, type GarmentDimension } from '#garment';
 import { rulesWith } from '../design/rules.ts';
 import { resolveWearer, type WearerBody } from './resolve-wearer.ts';
@@ -31,7 +31,7 @@ const garment = (measures: Partial<Record<GarmentDimension, number>>, rest: Part
     ...rest,
   });
 const wearer = (given: WearerBody | null, ...garments: readonly ReturnType<typeof garment>[]) =>
-  resolveWearer(given, garments, rulesWith({}), model);
+  resolveWearer(given, garments, rulesWith({}), model, BODY_DIMENSIONS);
 
 describe('a wearer', () => {
   it('of whom nothing is known has no values', () => {
@@ -126,7 +126,7 @@ describe('a body along one measure of a sweater', () => {
 
 describe('without the body model', () => {
   const alone = (given: WearerBody | null) =>
-    resolveWearer(given, [garment({ 'chest-width': 507.5 })], rulesWith({}), null);
+    resolveWearer(given, [garment({ 'chest-width': 507.5 })], rulesWith({}), null, BODY_DIMENSIONS);
 
   /** 1015 − 940. */
   it('a sweater’s ease is what the chest leaves', () => {

@@ -10,24 +10,12 @@ import {
   type Contradiction,
 } from '#body';
 import type { GarmentProfile } from '#garment';
-import { BODY_MEASURES } from '../inputs/inputs.ts';
 import { kappaOf, rulesAtSize } from '../design/scale.ts';
 import type { Rules } from '../design/rules.ts';
 import { easePrior } from './ease-prior.ts';
 import type { Sweater, WearerSoFar } from './sweater.ts';
 import { sweaterEvidence } from './sweater-evidence.ts';
-
-/** E_g, the ease of a garment that fits in the terms of the table, with its covariances with the body. mm, mm² */
-export interface GarmentEase {
-  readonly value: number;
-  readonly u: number;
-  readonly covariances: Readonly<Partial<Record<BodyDimension, number>>>;
-}
-
-/** A garment that fits, and the ease that it has on its wearer. */
-export interface WornGarment extends GarmentProfile {
-  readonly ease: GarmentEase;
-}
+import type { GarmentEase, WornGarment } from './worn-garment.ts';
 
 /** A wearer by all that is known of her. */
 export interface ResolvedWearer {
@@ -55,7 +43,7 @@ export function resolveWearer(
   garments: readonly GarmentProfile[],
   rules: Rules,
   model: BodyModel | null,
-  wanted: readonly BodyDimension[] = BODY_MEASURES,
+  wanted: readonly BodyDimension[],
 ): ResolvedWearer {
   const body = given ?? NOBODY;
   const estimate = body.estimate && isKnown(body, garments);

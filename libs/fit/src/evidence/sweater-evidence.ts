@@ -1,6 +1,5 @@
 import type { BentTerm, BodyDimension, HiddenNumber, Observation } from '#body';
 import type { GarmentDimension, GarmentValue, Region } from '#garment';
-import type { Rules } from '../design/rules.ts';
 import { easePrior } from './ease-prior.ts';
 import { OF_CONSTRUCTION } from './of-construction.ts';
 import { regionEase } from './region.ts';

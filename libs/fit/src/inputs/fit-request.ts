@@ -1,7 +1,7 @@
 import type { BodyProfile } from '#body';
 import type { Fabric } from '#fabric';
 import type { MadePiece } from '../messages/advice.ts';
-import type { WornGarment } from '../evidence/resolve-wearer.ts';
+import type { WornGarment } from '../evidence/worn-garment.ts';
 import type { Design } from '../design/design.ts';
 import type { Rules } from '../design/rules.ts';
 

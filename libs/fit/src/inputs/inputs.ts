@@ -2,7 +2,7 @@ import type { BodyDimension, BodyProfile } from '#body';
 import type { GarmentDimension } from '#garment';
 
 import { chosenEase, easeBands, easeSource } from './ease.ts';
-import type { WornGarment } from '../evidence/resolve-wearer.ts';
+import type { WornGarment } from '../evidence/worn-garment.ts';
 import type { FitRequest } from './fit-request.ts';
 import { armholeFrom } from './kept-from-garment.ts';
 import { NONE } from '../messages/none.ts';

@@ -2,9 +2,13 @@ import type { BodyDimension } from '#body';
 import type { Construction } from '#garment';
 import type { Basis, EaseCategory, LengthChoice, Neckline, OpeningPlace, Silhouette } from '../design/design.ts';
 import type { CheckMessage } from './check-codes.ts';
+import type { DimensionName } from './dimension-name.ts';
 import type { EasePlace } from './ease-codes.ts';
+import type { Edge } from './edge.ts';
+import type { Identity } from './identity.ts';
 import type { NoAdviceMessage } from './no-advice-codes.ts';
 import type { CautionMessage, NoteMessage } from './note-codes.ts';
+import type { Region } from './region.ts';
 import type { RemedyMessage } from './remedy-codes.ts';
 import type { Source } from './source-codes.ts';
 import type { Term } from './term-codes.ts';
@@ -14,6 +18,10 @@ import type { PieceName } from '../design/piece-name.ts';
 
 export { CHECKS, type CheckName } from '../design/check-name.ts';
 export { PIECES, type PieceName } from '../design/piece-name.ts';
+export * from './dimension-name.ts';
+export * from './edge.ts';
+export type * from './identity.ts';
+export * from './region.ts';
 
 /** One reason of a value. The terms of a dimension add up to its value; u is the term's own standard uncertainty. mm. */
 export type Because = Term & {
@@ -24,65 +32,6 @@ export type Because = Term & {
 
 /** Why there is no value, and the measures that would give one. */
 export type NoAdvice = NoAdviceMessage & { readonly needs: readonly BodyDimension[] };
-
-export const ASSEMBLED_NAMES = [
-  'chest-width',
-  'hem-width',
-  'cross-back-width',
-  'centre-back-length',
-  'shoulder-to-hem',
-  'body-to-underarm',
-  'armhole-depth',
-  'shoulder-width',
-  'shoulder-fall',
-  'neck-width',
-  'front-neck-depth',
-  'back-neck-depth',
-  'neck-opening',
-  'opening-length',
-  'raglan-depth',
-  'sleeve-top-width',
-  'sleeve-length',
-  'underarm-seam',
-  'cuff-width',
-  'neck-to-cuff',
-  'band-depth',
-  'band-overlap',
-  'rib-depth',
-] as const;
-export const PIECE_DIMENSION_NAMES = [
-  'width',
-  'hem-width',
-  'cross-back-width',
-  'centre-back-length',
-  'shoulder-to-hem',
-  'body-to-underarm',
-  'armhole-depth',
-  'armhole-inset',
-  'underarm-bind-off',
-  'shoulder-width',
-  'shoulder-fall',
-  'neck-width',
-  'front-neck-depth',
-  'back-neck-depth',
-  'neck-edge',
-  'armhole-edge',
-  'front-edge',
-  'band-depth',
-  'band-overlap',
-  'rib-depth',
-  'sleeve-length',
-  'underarm-seam',
-  'sleeve-top-width',
-  'cuff-width',
-  'above-rib-width',
-  'cap-height',
-  'cap-top-width',
-  'raglan-depth',
-  'raglan-bind-off',
-  'sleeve-raglan-depth',
-] as const;
-export type DimensionName = (typeof ASSEMBLED_NAMES)[number] | (typeof PIECE_DIMENSION_NAMES)[number];
 
 /** A dimension that moves with another that is rounded: where it stands, and how far, mm a mm. */
 export interface Follows {
@@ -110,25 +59,28 @@ export type AssembledDimension = DimensionCore;
 export interface PieceDimension extends DimensionCore {
   readonly axis: 'across' | 'along';
   readonly fabric: 'main' | 'rib';
+  /** A planner rounds it by itself; one that is not so follows by an identity of its piece, or is `derived`. */
+  readonly defining: boolean;
+  /** It is worked out from the shape, as the length of an edge. */
+  readonly derived?: true;
   readonly allowance: number;
   readonly asMade: number | null;
 }
 
-export interface Join {
-  readonly edge: string;
-  readonly with: string;
-  readonly length: number;
-}
-
-/** A piece to make. `outline` as worn, without allowance: closed (last point joins the first), counter-clockwise, y up, origin at the left end of the lower edge; mm. */
+/** A piece to make; `mirrored` of its copies are mirror images. `outline` as worn, without allowance: closed (last point joins the first), counter-clockwise, y up, origin at the left end of the lower edge; mm. */
 export interface Piece {
   readonly piece: PieceName;
   readonly make: number;
   readonly mirrored: number;
   readonly workedFrom: 'hem' | 'cuff' | 'edge';
   readonly outline?: readonly (readonly [number, number])[];
-  readonly joins: readonly Join[];
+  /** Once round the outline, from its first point on; none without an outline. */
+  readonly edges: readonly Edge[];
+  /** From where work begins to its end; none without an outline. */
+  readonly regions: readonly Region[];
   readonly dimensions: readonly PieceDimension[];
+  /** How the dimensions that define nothing follow from those that do. */
+  readonly identities: readonly Identity[];
 }
 
 export const VERDICTS = ['fine', 'tight', 'fails', 'poor', 'unknown', 'n/a'] as const;

@@ -5,6 +5,7 @@ import { armBands } from './neck-band.ts';
 import { INPUTS } from './inputs.ts';
 import { ribDepth } from './neck-band.ts';
 import type { Neck } from './neck.ts';
+import { frontNeckEdge, halfEllipse } from './neck-edge.ts';
 
 const { frontBand, overlap } = INPUTS;
 
@@ -45,6 +46,13 @@ export interface Body {
   readonly pieceToUnderarm: Quantity;
   readonly pieceLength: Quantity;
   readonly half: HalfFront | null;
+  readonly neckEdges: NeckEdges;
+}
+
+/** Lengths of the neck on the back, and on the front or each half of it, without bands. mm */
+interface NeckEdges {
+  readonly backNeck: Quantity;
+  readonly frontNeck: Quantity;
 }
 
 export function body(choices: Choices, before: BeforeArmhole, armhole: Armhole): Body {
@@ -61,6 +69,8 @@ export function body(choices: Choices, before: BeforeArmhole, armhole: Armhole):
   const toUnderarm = minus(length, underarmBelowNape);
   const pieceToUnderarm = minus(toUnderarm, bands);
   const pieceLength = minus(length, band);
+  const half =
+    choices.silhouette === 'cardigan' ? halfFront(before, armhole, shoulders ? shoulderToHem : pieceLength) : null;
   return {
     shoulders,
     shoulderFall,
@@ -71,8 +81,22 @@ export function body(choices: Choices, before: BeforeArmhole, armhole: Armhole):
     toUnderarm,
     pieceToUnderarm,
     pieceLength,
-    half:
-      choices.silhouette === 'cardigan' ? halfFront(before, armhole, shoulders ? shoulderToHem : pieceLength) : null,
+    half,
+    neckEdges: neckEdges(choices, armhole, shoulders !== null, half),
+  };
+}
+
+/** The back of a garment without shoulders ends level at its neck. */
+function neckEdges(
+  { neckline }: Choices,
+  { pieceNeck: { width, front, back } }: Armhole,
+  shoulders: boolean,
+  half: HalfFront | null,
+): NeckEdges {
+  const onFront = (w: Quantity): Quantity => frontNeckEdge(neckline === 'v', w, front);
+  return {
+    backNeck: shoulders ? halfEllipse(width, back) : plus(width),
+    frontNeck: half ? times(0.5, onFront(times(2, half.neck))) : onFront(width),
   };
 }
 

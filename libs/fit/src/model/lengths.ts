@@ -64,7 +64,7 @@ function askedLength(choices: Choices): Quantity {
 }
 
 /** Back neck depth of the garment that fits; where it was not measured, about that of a crew on its wearer. */
-export const refBackNeck = ({ kept, rules }: Pick<Choices, 'kept' | 'rules'>): Quantity =>
+const refBackNeck = ({ kept, rules }: Pick<Choices, 'kept' | 'rules'>): Quantity =>
   kept.fromBackNeck
     ? INPUTS.refBackNeck
     : plus(times(rules['crew-back-share'], INPUTS.neckBase), INPUTS.refBackNeckOff);

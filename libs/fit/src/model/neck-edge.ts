@@ -4,17 +4,19 @@ import { constant, hypot, leg, minus, plus, product, quotient, sqrt, times, type
  * Length of half an ellipse of width w and depth d: `(π/2)(3(a + d) − √((3a + d)(a + 3d)))`, a = w/2.
  * Source: S. Ramanujan, Modular equations and approximations to π, Quarterly Journal of Mathematics 45 (1914); from memory.
  */
-function halfEllipse(w: Quantity, d: Quantity): Quantity {
+export function halfEllipse(w: Quantity, d: Quantity): Quantity {
   const a = times(0.5, w);
   const under = product(plus(times(3, a), d), plus(a, times(3, d)));
   return times(Math.PI / 2, minus(times(3, plus(a, d)), sqrt(under)));
 }
 
 /** Length of a neck's edge: half ellipses in front and behind, or a V's two straight sides and the back's half ellipse. */
-export function neckEdge(vShaped: boolean, w: Quantity, front: Quantity, back: Quantity): Quantity {
-  const inFront = vShaped ? times(2, hypot(times(0.5, w), front)) : halfEllipse(w, front);
-  return plus(inFront, halfEllipse(w, back));
-}
+export const neckEdge = (vShaped: boolean, w: Quantity, front: Quantity, back: Quantity): Quantity =>
+  plus(frontNeckEdge(vShaped, w, front), halfEllipse(w, back));
+
+/** Length of the neck's edge on a front. */
+export const frontNeckEdge = (vShaped: boolean, w: Quantity, depth: Quantity): Quantity =>
+  vShaped ? times(2, hypot(times(0.5, w), depth)) : halfEllipse(w, depth);
 
 /**
  * Front depth of a V on the piece, under a band of depth β worked at right angles to the edge: its point moves by more than β,

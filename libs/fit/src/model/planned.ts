@@ -1,5 +1,5 @@
 import type { Quantity } from '#measure';
-import type { DimensionName, PieceName } from '../messages/advice.ts';
+import type { DimensionName, IdentityTerm, PieceName } from '../messages/advice.ts';
 
 /** How far a number may be rounded before any check limits it: the ease band, or the rule for all else; of a depth some is left. */
 type Range = 'band' | 'length' | 'depth';
@@ -26,11 +26,14 @@ export interface PlannedOnPiece extends Planned {
   readonly axis: 'across' | 'along';
   readonly fabric: 'main' | 'rib';
   readonly joinedEnds: 0 | 1 | 2;
+  /** The dimensions that add up to it; null for one that a planner rounds by itself, or that is derived. */
+  readonly equals: readonly IdentityTerm[] | null;
 }
 
 export interface PlannedPiece {
   readonly piece: PieceName;
   readonly make: number;
+  readonly mirrored: number;
   readonly workedFrom: 'hem' | 'cuff' | 'edge';
   readonly dimensions: readonly PlannedOnPiece[];
 }
@@ -49,6 +52,19 @@ type OnPiece = (
 /** Marks a dimension that is a formula of the others. */
 export const derived = <P extends Planned>(planned: P): P => ({ ...planned, derived: true });
 
+/** A dimension of a piece that others give. */
+export const equalTo = (planned: PlannedOnPiece, ...equals: readonly IdentityTerm[]): PlannedOnPiece => ({
+  ...planned,
+  equals,
+});
+
+/** A term of an identity, of the same piece or of another. */
+export const term = (times: number, name: DimensionName, piece?: PieceName): IdentityTerm => ({
+  ...(piece && { piece }),
+  name,
+  times,
+});
+
 const onPiece =
   (axis: 'across' | 'along'): OnPiece =>
   (name, quantity, joinedEnds, rounded = byItself(quantity), fabric = 'main') => ({
@@ -59,6 +75,7 @@ const onPiece =
     joinedEnds,
     rounded,
     derived: false,
+    equals: null,
   });
 
 /** A dimension that is made of stitches. */

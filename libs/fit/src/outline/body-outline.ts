@@ -1,9 +1,9 @@
-import type { Join, PieceName } from '../messages/advice.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { GarmentModel } from '../model/garment-model.ts';
-import { LEAST_LENGTH, makesHalf, type Outline } from './half-shape.ts';
+import { closed, mirroredEdges, pathOf, type DrawnEdge, type Outline } from './drawn-edge.ts';
+import { LEAST_LENGTH, makesHalf } from './half-shape.ts';
 import { neckPath } from './neck-path.ts';
-import { lengthOf, mirrored, type Path, type ValueOf, withoutRepeats } from '../model/path.ts';
+import { mirrored, type Path, type ValueOf } from '../model/path.ts';
 
 /** Half widths of a body piece, from its middle line to its right. mm */
 interface Half {
@@ -13,60 +13,49 @@ interface Half {
   readonly neck: number;
 }
 
-/** The right side of a body piece from the hem's corner to the neck's middle, and the lengths of its edges. */
+/** The right side of a body piece: its edges from the hem's corner to the neck, and the neck from there down to the middle. */
 interface RightSide {
-  readonly path: Path;
-  readonly side: number;
-  readonly armhole: number;
-  /** 0 where there is no shoulder. */
-  readonly shoulder: number;
+  readonly edges: readonly DrawnEdge[];
+  readonly neck: Path;
 }
 
-function rightSide(
-  v: ValueOf,
-  m: GarmentModel,
-  middle: number,
-  half: Half,
-  neck: { readonly depth: number; readonly straight: boolean },
-): RightSide {
+interface NeckCut {
+  readonly depth: number;
+  readonly straight: boolean;
+}
+
+function rightSide(v: ValueOf, m: GarmentModel, middle: number, half: Half, neck: NeckCut): RightSide {
   const { shoulders, shoulderToHem, pieceLength } = m.body;
-  const armhole = CONSTRUCTIONS[m.choices.construction].armholePath(v, m, {
+  const [underarm, ...armhole] = CONSTRUCTIONS[m.choices.construction].armholePath(v, m, {
     panel: middle + half.panel,
     edge: middle + half.edge,
     neck: middle + half.neck,
   });
-  const corner = [middle + half.hem, 0] as const;
   const top = v(shoulders ? shoulderToHem : pieceLength);
   const high = [middle + half.neck, top] as const;
+  const ends = armhole[armhole.length - 1]!;
   // Without a shoulder the armhole ends at the neck, which may end there too.
   const cut: Path =
     shoulders || neck.depth > LEAST_LENGTH
       ? neckPath(middle, { half: half.neck, top, depth: neck.depth }, neck.straight)
-      : [[middle, top]];
+      : [high, [middle, top]];
   return {
-    path: [corner, ...armhole, ...(shoulders ? [high] : []), ...cut],
-    side: lengthOf([corner, armhole[0]!]),
-    armhole: lengthOf(armhole),
-    shoulder: shoulders ? lengthOf([armhole[armhole.length - 1]!, high]) : 0,
+    edges: [
+      { edge: 'right-side', path: [[middle + half.hem, 0], underarm!] },
+      { edge: 'right-underarm', path: [underarm!, armhole[0]!] },
+      { edge: shoulders ? 'right-armhole' : 'right-raglan', path: armhole },
+      ...(shoulders ? [{ edge: 'right-shoulder', path: [ends, high] } as const] : []),
+    ],
+    neck: cut,
   };
 }
 
-const EDGES = {
-  left: { side: 'left side', shoulder: 'left shoulder', armhole: 'left armhole' },
-  right: { side: 'right side', shoulder: 'right shoulder', armhole: 'right armhole' },
-} as const;
-
-function joins(right: RightSide, withs: Readonly<Record<string, PieceName>>, sleeved: boolean): Join[] {
-  return (['left', 'right'] as const).flatMap((side) => {
-    const other = withs[side];
-    if (other === undefined) return [];
-    return [
-      { edge: EDGES[side].side, with: other, length: right.side },
-      ...(right.shoulder > 0 ? [{ edge: EDGES[side].shoulder, with: other, length: right.shoulder }] : []),
-      ...(sleeved ? [{ edge: EDGES[side].armhole, with: 'sleeve' as const, length: right.armhole }] : []),
-    ];
-  });
-}
+/** A neck's edge: that of a round one is as long as its curve, which the outline draws in chords. */
+const neckEdge = (path: Path, { depth, straight }: NeckCut, curve: number): DrawnEdge => ({
+  edge: 'neck',
+  path,
+  ...(depth > LEAST_LENGTH && (straight ? { kind: 'slope' } : { kind: 'curve', length: curve })),
+});
 
 /** A back, or a front in one piece; null where it makes no shape. */
 export function wholeBodyOutline(v: ValueOf, m: GarmentModel, piece: 'back' | 'front'): Outline | null {
@@ -81,18 +70,24 @@ export function wholeBodyOutline(v: ValueOf, m: GarmentModel, piece: 'back' | 'f
   };
   // The back of a garment without shoulders ends at its neck edge.
   const depth = back ? (body.shoulders ? v(armhole.pieceNeck.back) : 0) : v(armhole.pieceNeck.front);
-  const right = rightSide(v, m, middle, half, { depth, straight: !back && choices.neckline === 'v' });
-  if (!makesHalf(right.path, middle)) return null;
-  const opens = choices.silhouette === 'cardigan';
-  const withs: Readonly<Record<string, PieceName>> = !back
-    ? { left: 'back', right: 'back' }
-    : opens
-      ? { left: 'left-front', right: 'right-front' }
-      : { left: 'front', right: 'front' };
-  return {
-    outline: withoutRepeats([...right.path, ...mirrored(right.path, middle)]),
-    joins: joins(right, withs, m.sleeve !== null),
+  const neck = { depth, straight: !back && choices.neckline === 'v' };
+  const right = rightSide(v, m, middle, half, neck);
+  if (!makesHalf([...pathOf(right.edges), ...right.neck], middle)) return null;
+  const hem: DrawnEdge = {
+    edge: 'hem',
+    path: [
+      [0, 0],
+      [2 * middle, 0],
+    ],
   };
+  const wholeNeck = [...right.neck, ...mirrored(right.neck, middle)];
+  const { backNeck, frontNeck } = body.neckEdges;
+  return closed([
+    hem,
+    ...right.edges,
+    neckEdge(wholeNeck, neck, v(back ? backNeck : frontNeck)),
+    ...mirroredEdges(right.edges, middle),
+  ]);
 }
 
 /** A left front lies with its front edge on the left, its side on the right; a right front is its mirror image. */
@@ -108,14 +103,18 @@ export function halfFrontOutline(v: ValueOf, m: GarmentModel, piece: 'left-front
   };
   const neck = { depth: v(armhole.pieceNeck.front), straight: choices.neckline === 'v' };
   const right = rightSide(v, m, 0, half, neck);
-  if (!makesHalf(right.path, 0)) return null;
-  const left = piece === 'left-front';
-  const path = withoutRepeats([[0, 0], ...right.path]);
-  return {
-    outline: left ? path : withoutRepeats(mirrored(path, half.hem / 2)),
-    joins: [
-      ...joins(right, { [left ? 'left' : 'right']: 'back' }, m.sleeve !== null),
-      { edge: 'front edge', with: 'front-band', length: v(front.edge) },
+  if (!makesHalf([...pathOf(right.edges), ...right.neck], 0)) return null;
+  const hem: DrawnEdge = {
+    edge: 'hem',
+    path: [
+      [0, 0],
+      [half.hem, 0],
     ],
   };
+  const beside: readonly DrawnEdge[] = [
+    ...right.edges,
+    neckEdge(right.neck, neck, v(body.neckEdges.frontNeck)),
+    { edge: 'front-edge', path: [right.neck[right.neck.length - 1]!, [0, 0]] },
+  ];
+  return closed([hem, ...(piece === 'left-front' ? beside : mirroredEdges(beside, half.hem / 2))]);
 }

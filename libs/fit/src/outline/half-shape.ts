@@ -1,12 +1,5 @@
-import type { Join } from '../messages/advice.ts';
 import { crossesItself } from './crossing-path.ts';
 import { type Path, withoutRepeats } from '../model/path.ts';
-
-/** A piece drawn: closed, counter-clockwise, and the edges that are joined to others, with their lengths. mm */
-export interface Outline {
-  readonly outline: Path;
-  readonly joins: readonly Join[];
-}
 
 /** Less than this is no length to draw, mm. */
 export const LEAST_LENGTH = 1e-3;

@@ -88,7 +88,7 @@ describe('the corners', () => {
     const [above, top, length] = ['above-rib-width', 'sleeve-top-width', 'sleeve-length'].map((name) =>
       mm(advice, `sleeve/${name}`),
     );
-    const seam = piece(advice, 'sleeve').joins.find(({ edge }) => edge === 'underarm')!.length;
+    const seam = piece(advice, 'sleeve').edges.find(({ edge }) => edge === 'left-seam')!.length;
     expect(seam).toBeCloseTo(50 + Math.hypot((top! - above!) / 2, length! - 50), 9);
   });
 

@@ -1,10 +1,11 @@
 import type { Quantity } from '#measure';
-import type { Join, PieceName } from '../messages/advice.ts';
+import type { PieceName } from '../messages/advice.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { GarmentModel } from '../model/garment-model.ts';
 import { INPUTS } from '../model/inputs.ts';
 import { halfFrontOutline, wholeBodyOutline } from './body-outline.ts';
-import { LEAST_LENGTH, type Outline } from './half-shape.ts';
+import { closed, type Outline } from './drawn-edge.ts';
+import { LEAST_LENGTH } from './half-shape.ts';
 import type { ValueOf } from '../model/path.ts';
 import { sleeveOutline } from './sleeve-outline.ts';
 
@@ -12,7 +13,9 @@ import { sleeveOutline } from './sleeve-outline.ts';
 export function outlineOf(piece: PieceName, v: ValueOf, m: GarmentModel): Outline | null {
   if (!isDrawable(piece, v, m)) return null;
   const drawn = anyOutline(piece, v, m);
-  return drawn?.outline.every((point) => Number.isFinite(point[0]) && Number.isFinite(point[1])) ? drawn : null;
+  if (drawn === null) return null;
+  const numbers = [...drawn.outline.flat(), ...drawn.edges.map(({ length }) => length)];
+  return numbers.every(Number.isFinite) ? drawn : null;
 }
 
 function anyOutline(piece: PieceName, v: ValueOf, m: GarmentModel): Outline | null {
@@ -25,27 +28,29 @@ function anyOutline(piece: PieceName, v: ValueOf, m: GarmentModel): Outline | nu
       return halfFrontOutline(v, m, piece);
     case 'sleeve':
       return sleeveOutline(v, m);
-    case 'front-band': {
-      const edge = v(m.body.half!.edge);
-      return strip(edge, v(INPUTS.frontBand), [{ edge: 'front edge', with: 'left-front', length: edge }]);
-    }
+    case 'front-band':
+      return strip(v(m.body.half!.edge), v(INPUTS.frontBand));
     case 'neck-band':
-      return strip(v(m.neck.edge), v(m.neck.band), []);
+      return strip(v(m.neck.edge), v(m.neck.band));
     case 'armhole-band':
-      return strip(2 * v(m.armhole.pieceEdge), v(m.neck.band), []);
+      return strip(2 * v(m.armhole.pieceEdge), v(m.neck.band));
   }
 }
 
-function strip(width: number, height: number, joins: readonly Join[]): Outline {
-  return {
-    outline: [
-      [0, 0],
-      [width, 0],
-      [width, height],
-      [0, height],
-    ],
-    joins,
-  };
+/** A band, picked up along its lower edge. */
+function strip(width: number, height: number): Outline {
+  const [start, end, above, back] = [
+    [0, 0],
+    [width, 0],
+    [width, height],
+    [0, height],
+  ] as const;
+  return closed([
+    { edge: 'picked-up-edge', path: [start, end] },
+    { edge: 'right-end', path: [end, above] },
+    { edge: 'free-edge', path: [above, back] },
+    { edge: 'left-end', path: [back, start] },
+  ]);
 }
 
 /** Whether a piece makes a shape at all: its sides, shoulders and seams are there, and its neck ends above its lower edge. */

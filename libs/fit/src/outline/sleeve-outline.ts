@@ -1,28 +1,38 @@
-import type { PieceName } from '../messages/advice.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { GarmentModel } from '../model/garment-model.ts';
-import { makesHalf, type Outline } from './half-shape.ts';
-import { lengthOf, mirrored, type Path, type Point, type ValueOf, withoutRepeats } from '../model/path.ts';
+import { closed, mirroredEdges, pathOf, type DrawnEdge, type Outline } from './drawn-edge.ts';
+import { makesHalf } from './half-shape.ts';
+import { lengthOf, mirrored, type Path, type Point, type ValueOf } from '../model/path.ts';
 
-/** A sleeve, cuff down; null where it makes no shape. */
+/** The wearer’s left sleeve, seen from outside, cuff down: its back is on the right. Null where it makes no shape. */
 export function sleeveOutline(v: ValueOf, m: GarmentModel): Outline | null {
   const construction = CONSTRUCTIONS[m.choices.construction];
   const cuff = v(m.sleeve!.cuff);
   const middle = cuff / 2;
   const above = construction.sleeveTopPath(v, m, middle);
-  const side = sideOf(v, m, middle);
-  const right: Path = [...side, ...above];
-  if (!makesHalf(right, middle)) return null;
-  const edge = lengthOf(construction.comparesRises ? above.slice(0, 3) : above);
-  const front: PieceName = m.choices.silhouette === 'cardigan' ? 'left-front' : 'front';
-  return {
-    outline: withoutRepeats([[0, 0], ...right, ...mirrored(right, middle)]),
-    joins: [
-      { edge: 'back armhole edge', with: 'back', length: edge },
-      { edge: 'front armhole edge', with: front, length: edge },
-      { edge: 'underarm', with: 'sleeve', length: seamOf([...side, above[0]!]) },
+  const side = [...sideOf(v, m, middle), above[0]!];
+  // A raglan's top is an edge of its own; the top of a cap, or of a straight sleeve, is sewn to the armhole.
+  const raglan = construction.comparesRises;
+  const right: readonly DrawnEdge[] = [
+    { edge: 'right-seam', path: side, length: seamOf(side), kind: cuff === v(m.sleeve!.top) ? 'straight' : 'slope' },
+    { edge: 'back-underarm', path: above.slice(0, 2) },
+    raglan ? { edge: 'back-raglan', path: above.slice(1, 3) } : { edge: 'back-armhole', path: above.slice(1) },
+  ];
+  const top = raglan ? above.slice(2) : [];
+  if (!makesHalf([...pathOf(right), ...top], middle)) return null;
+  const bottom: DrawnEdge = {
+    edge: 'cuff',
+    path: [
+      [0, 0],
+      [cuff, 0],
     ],
   };
+  return closed([
+    bottom,
+    ...right,
+    ...(raglan ? [{ edge: 'top', path: [...top, ...mirrored(top, middle)] } as const] : []),
+    ...mirroredEdges(right, middle),
+  ]);
 }
 
 /** The side of a sleeve below the underarm: the cuff's rib goes straight up, and the sleeve begins wider above it. */

@@ -1,13 +1,16 @@
 import { times, type Quantity } from '#measure';
-import type { ASSEMBLED_NAMES, PieceName } from '../messages/advice.ts';
+import type { ASSEMBLED_NAMES } from '../messages/advice.ts';
 import { CONSTRUCTIONS } from '../constructions/index.ts';
 import type { GarmentModel } from '../model/garment-model.ts';
 import { INPUTS } from '../model/inputs.ts';
+import { backPiece, frontPiece, halfFrontPiece } from './body-pieces.ts';
 import {
   across,
   along,
   byItself,
   derived,
+  equalTo,
+  term,
   type Planned,
   type PlannedOnPiece,
   type PlannedPiece,
@@ -69,8 +72,8 @@ function assembledByName(m: GarmentModel): Readonly<Record<AssembledName, Assemb
 export function pieces(m: GarmentModel): PlannedPiece[] {
   const cardigan = m.choices.silhouette === 'cardigan';
   return [
-    bodyPiece('back', m),
-    ...(cardigan ? [bodyPiece('left-front', m), bodyPiece('right-front', m)] : [bodyPiece('front', m)]),
+    backPiece(m),
+    ...(cardigan ? [halfFrontPiece('left-front', m), halfFrontPiece('right-front', m)] : [frontPiece(m)]),
     ...(m.sleeve ? [sleevePiece(m)] : []),
     ...(cardigan ? [frontBandPiece(m)] : []),
     // A band of no depth is no piece.
@@ -78,63 +81,36 @@ export function pieces(m: GarmentModel): PlannedPiece[] {
   ];
 }
 
-function bodyPiece(piece: PieceName, m: GarmentModel): PlannedPiece {
-  const { girths, armhole, neck, body, rounded, choices } = m;
-  const construction = CONSTRUCTIONS[choices.construction];
-  const half = piece.endsWith('-front') ? body.half : null;
-  const front = piece !== 'back';
-  const { shoulders } = body;
-  // A front with a band is joined at its side; its other edge carries the band.
-  const sides = half ? 1 : 2;
-  const panel = half?.panel ?? (front ? girths.frontPanel : girths.backPanel);
-  const hem = half?.hem ?? (front ? girths.frontHem : girths.backHem);
-  return {
-    piece,
-    make: 1,
-    workedFrom: 'hem',
-    dimensions: [
-      across('width', panel, sides, rounded.chest),
-      across('hem-width', hem, sides, rounded.hem),
-      ...(shoulders && !half
-        ? [across('cross-back-width', front ? shoulders.frontWidth : shoulders.backWidth, sides, rounded.width!)]
-        : []),
-      ...(shoulders ? [along('shoulder-to-hem', body.shoulderToHem, 1, rounded.length)] : []),
-      // A front with shoulders has no centre back.
-      ...(front && shoulders ? [] : [along('centre-back-length', body.pieceLength, 1, rounded.length)]),
-      along('body-to-underarm', body.pieceToUnderarm, 0, rounded.length),
-      ...construction.bodyDimensions(m, front),
-      across('neck-width', half?.neck ?? armhole.pieceNeck.width, 0, rounded.neckWidth),
-      ...(front ? [along('front-neck-depth', armhole.pieceNeck.front, 0, byItself(neck.front))] : []),
-      ...(!front && shoulders ? [along('back-neck-depth', armhole.pieceNeck.back, 0, byItself(neck.back))] : []),
-      ...(half ? [along('front-edge', half.edge, 0)] : []),
-      along('rib-depth', body.rib, 0, byItself(body.rib), 'rib'),
-    ],
-  };
-}
-
 function sleevePiece(m: GarmentModel): PlannedPiece {
   const sleeve = m.sleeve!;
   const rounded = m.rounded.sleeve!;
+  const top = across('sleeve-top-width', sleeve.top, 2, m.rounded.sleeveTop);
+  const above = CONSTRUCTIONS[m.choices.construction].sleeveDimensions(m);
   const dimensions: PlannedOnPiece[] = [
-    across('sleeve-top-width', sleeve.top, 2, m.rounded.sleeveTop),
+    sleeve.topIs === 'seam' ? equalTo(top, term(2, 'armhole-depth', 'back')) : top,
     across('cuff-width', sleeve.cuff, 2, rounded.cuff, 'rib'),
     across('above-rib-width', sleeve.aboveRib, 2),
     along('sleeve-length', sleeve.length, 1, rounded.length),
-    along('underarm-seam', sleeve.underarmSeam, 0, rounded.underarmSeam),
-    ...CONSTRUCTIONS[m.choices.construction].sleeveDimensions(m),
-    along('rib-depth', m.body.rib, 0, byItself(m.body.rib), 'rib'),
+    equalTo(
+      along('underarm-seam', sleeve.underarmSeam, 0, rounded.underarmSeam),
+      term(1, 'sleeve-length'),
+      // What rises above the underarm comes first.
+      ...above.slice(0, 1).map(({ name }) => term(-1, name)),
+    ),
+    ...above,
+    equalTo(along('rib-depth', m.body.rib, 0, byItself(m.body.rib), 'rib'), term(1, 'rib-depth', 'back')),
   ];
-  return { piece: 'sleeve', make: 2, workedFrom: 'cuff', dimensions };
+  return { piece: 'sleeve', make: 2, mirrored: 1, workedFrom: 'cuff', dimensions };
 }
 
 function frontBandPiece({ body }: GarmentModel): PlannedPiece {
   const { edge } = body.half!;
   const dimensions = [
-    across('front-edge', edge, 0, byItself(edge), 'rib'),
+    equalTo(across('front-edge', edge, 0, byItself(edge), 'rib'), term(1, 'front-edge', 'left-front')),
     along('band-depth', frontBand, 1, byItself(frontBand), 'rib'),
     along('band-overlap', overlap, 0, byItself(overlap), 'rib'),
   ];
-  return { piece: 'front-band', make: 2, workedFrom: 'edge', dimensions };
+  return { piece: 'front-band', make: 2, mirrored: 1, workedFrom: 'edge', dimensions };
 }
 
 function neckBandPiece({ neck, rounded }: GarmentModel): PlannedPiece {
@@ -142,7 +118,7 @@ function neckBandPiece({ neck, rounded }: GarmentModel): PlannedPiece {
     derived(across('neck-edge', neck.edge, 0, byItself(neck.edge), 'rib')),
     along('band-depth', neck.band, 1, rounded.band, 'rib'),
   ];
-  return { piece: 'neck-band', make: 1, workedFrom: 'edge', dimensions };
+  return { piece: 'neck-band', make: 1, mirrored: 0, workedFrom: 'edge', dimensions };
 }
 
 /** A vest's, along both halves of an armhole. */
@@ -150,7 +126,7 @@ function armholeBandPiece({ armhole, neck, rounded }: GarmentModel): PlannedPiec
   const edge = times(2, armhole.pieceEdge);
   const dimensions = [
     derived(across('armhole-edge', edge, 0, byItself(edge), 'rib')),
-    along('band-depth', neck.band, 1, rounded.band, 'rib'),
+    equalTo(along('band-depth', neck.band, 1, rounded.band, 'rib'), term(1, 'band-depth', 'neck-band')),
   ];
-  return { piece: 'armhole-band', make: 2, workedFrom: 'edge', dimensions };
+  return { piece: 'armhole-band', make: 2, mirrored: 1, workedFrom: 'edge', dimensions };
 }

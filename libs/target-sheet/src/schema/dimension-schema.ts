@@ -79,6 +79,15 @@ export const pieceDimensionSchema: JsonSchema = {
       name: oneOf(meanings(PIECE_DIMENSION_NAMES), PIECE_DIMENSION_NAMES),
       axis: oneOf('across: stitches make it; along: rows make it.', ['across', 'along']),
       fabric: oneOf('Which gauge it is made in.', ['main', 'rib']),
+      defining: {
+        type: 'boolean',
+        description: 'Round it by itself. Any other follows by an identity of its piece, or is derived.',
+      },
+      derived: {
+        type: 'boolean',
+        description: 'Worked out from the shape, as the length of an edge. Absent for all else.',
+        const: true,
+      },
       ...core,
       allowance: number('Seam allowance to add to the value, in the sheet’s unit; 0 for none.', { minimum: 0 }),
       asMade: orNull(
@@ -88,7 +97,7 @@ export const pieceDimensionSchema: JsonSchema = {
         ),
       ),
     },
-    optional,
+    [...optional, 'derived'],
   ),
   ...valueOrReason,
 };

@@ -1,11 +1,13 @@
+import { CRAFTS, STITCHES } from '#fabric';
 import { FORMAT, SCHEMA_PATH, SHEET_UNITS } from '../target-sheet.ts';
 import { checkSchema, collisionSchema } from './check-schema.ts';
 import { designSchema } from './design-schema.ts';
 import { assembledSchema, becauseSchema, noAdviceSchema, pieceDimensionSchema } from './dimension-schema.ts';
 import { fabricSchema } from './fabric-schema.ts';
-import { listOf, objectOf, oneOf, text, type JsonSchema } from './json-schema.ts';
+import { listOf, objectOf, oneOf, orNull, text, type JsonSchema } from './json-schema.ts';
 import { codeAndParams } from './message-schema.ts';
-import { joinSchema, pieceSchema, pointSchema } from './piece-schema.ts';
+import { edgeSchema, identitySchema, joinSchema, pieceSchema, pointSchema, regionSchema } from './piece-schema.ts';
+import { yarnSchema } from './yarn-schema.ts';
 
 /** Longest title, in characters (Unicode code points). */
 export const MAX_TITLE = 200;
@@ -45,9 +47,12 @@ export const targetSheetSchema: JsonSchema = {
       },
       title: { type: 'string', description: 'The maker’s own; may be empty.', maxLength: MAX_TITLE },
       unit: oneOf('The unit of every length: millimetres, centimetres or inches of 25.4 mm.', SHEET_UNITS),
+      craft: oneOf('How it is made.', CRAFTS),
+      stitch: orNull(oneOf('The stitch of the main fabric; null where none was said.', STITCHES)),
       rulesVersion: text('Version of the rules the sheet was made with.'),
       design: { $ref: '#/$defs/design' },
       fabric: { $ref: '#/$defs/fabric' },
+      yarn: { $ref: '#/$defs/yarn' },
       assembled: listOf('Dimensions of the finished garment.', { $ref: '#/$defs/assembledDimension' }),
       pieces: listOf('The pieces to make.', { $ref: '#/$defs/piece' }),
       checks: listOf('Whether it goes on and stays on.', { $ref: '#/$defs/check' }),
@@ -55,16 +60,21 @@ export const targetSheetSchema: JsonSchema = {
       cautions: listOf('Where the work can hurt someone. Always show them.', { $ref: '#/$defs/note' }),
       notes: listOf('What else to know.', { $ref: '#/$defs/note' }),
     },
+    ['yarn'],
   ),
   $defs: {
     design: designSchema,
     fabric: fabricSchema,
+    yarn: yarnSchema,
     because: becauseSchema,
     noAdvice: noAdviceSchema,
     assembledDimension: assembledSchema,
     pieceDimension: pieceDimensionSchema,
     point: pointSchema,
     join: joinSchema,
+    edge: edgeSchema,
+    region: regionSchema,
+    identity: identitySchema,
     piece: pieceSchema,
     check: checkSchema,
     collision: collisionSchema,

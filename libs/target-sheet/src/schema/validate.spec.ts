@@ -128,6 +128,8 @@ function mutate(document: unknown, path: Path, what: string, value: unknown): vo
     .slice(0, -1)
     .reduce<unknown>((at, step) => (at as Record<string, unknown> | null)?.[step], document);
   if (key === undefined || typeof holder !== 'object' || holder === null) return;
+  // A list that stands where an object was has a length of its own.
+  if (Array.isArray(holder) && !/^\d+$/.test(key)) return;
   const target = holder as Record<string, unknown>;
   if (what === 'add' && !Array.isArray(target)) target['fresh'] = value;
   else if (what === 'delete' && !Array.isArray(target)) delete target[key];
