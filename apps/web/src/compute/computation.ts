@@ -1,5 +1,4 @@
 import type { BodyDimension, BodyProfile } from '#body';
-import type { Favourites, ResolvedWearer } from '#fit';
 import type { GarmentDimension } from '#garment';
 import type { Favourites, ResolvedWearer } from '#fit';
 import type { SheetInput, TargetSheet } from '#target-sheet';

@@ -1,4 +1,3 @@
-import { text } from '#advice-text';
 import { evidenceNotes, garmentNames } from '#fit';
 import { GARMENT_DIMENSIONS, type GarmentDimension } from '#garment';
 import { garmentBesideBody } from '#target-sheet';
@@ -10,7 +9,6 @@ import type { Tape, Typed } from '../notebook/typed.ts';
 import { showLength } from '../reading/numbers.ts';
 import { namesUnit, valueIn } from '../reading/read.ts';
 import { lengthText } from './apply-remedy.ts';
-import type { Computation } from './computation.ts';
 import { lengthOf } from './to-garment.ts';
 
 type GarmentQuestion = ValueQuestion<GarmentDimension>;
@@ -29,8 +27,8 @@ export function garmentQuestions(notes: GarmentNotes, computation: Computation, 
     const own = garmentNames(input.garments)[place]!;
     for (const note of evidenceNotes(wearer)) {
       const among = note.code === 'garment-beside-tape' ? [note.params.garment] : note.params.garments;
-      const question = { text: text('note', note, { tape }), repairs: [], mayBeRight: true };
-      if (among.includes(own)) questions[note.params.measure] = question;
+      if (!among.includes(own)) continue;
+      questions[note.params.measure] = { text: besideText(note, own, tape), repairs: [], mayBeRight: true };
     }
   }
   for (const name of GARMENT_DIMENSIONS) {
@@ -39,7 +37,7 @@ export function garmentQuestions(notes: GarmentNotes, computation: Computation, 
   }
   for (const { name, code, wouldBe } of garment === undefined ? [] : garmentBesideBody(garment, profile)) {
     const typed = notes.measures[name];
-    if (typed === undefined || isConfirmed(notes, name)) continue;
+    if (typed === undefined || notes.confirmed[name] === typed.text) continue;
     const repair = {
       label: say.body.itIs(showLength(wouldBe, typed.tape)),
       to: { [name]: lengthText(wouldBe, typed.tape) },
@@ -49,29 +47,16 @@ export function garmentQuestions(notes: GarmentNotes, computation: Computation, 
   return questions;
 }
 
-/** What a contradiction asks of the sweater of this name; null where it is about others. */
-function questionOf(
-  contradiction: Contradiction,
-  own: string,
-  tape: Tape,
-): { readonly name: GarmentDimension; readonly text: string } | null {
-  const { besideTape, besideSweater } = say.garment.contradicts;
-  const show = (mm: number): string => showLength(Math.abs(mm), tape);
-  if (contradiction.between === 'tape') {
-    const { source, id, difference } = contradiction.observation;
-    if (source !== own) return null;
-    return { name: id as GarmentDimension, text: besideTape(show(difference), difference > 0) };
-  }
-  const { id, sources, difference } = contradiction;
-  if (!sources.includes(own)) return null;
-  const [first, second] = sources;
+/** What a contradiction asks of the sweater of this name, short enough to stand at the measure. */
+function besideText(note: ReturnType<typeof evidenceNotes>[number], own: string, tape: Tape): string {
+  const { besideTape, besideSweater, numbered } = say.garment.contradicts;
+  const { moreMm } = note.params;
+  const by = showLength(Math.abs(moreMm), tape);
+  if (note.code === 'garment-beside-tape') return besideTape(by, moreMm > 0);
+  const [first, second] = note.params.garments;
   const other = own === first ? second : first;
-  const more = own === second ? difference > 0 : difference < 0;
-  return { name: id as GarmentDimension, text: besideSweater(show(difference), more, nameOf(other)) };
+  return besideSweater(by, (own === second) === moreMm > 0, /^\d+$/.test(other) ? numbered(other) : other);
 }
-
-/** A sweater without a name is called by its number. */
-const nameOf = (name: string): string => (/^\d+$/.test(name) ? say.garment.numbered(name) : name);
 
 /** The question about an impossible value; a number without a unit may have been meant in the other. */
 function outOfReach(name: GarmentDimension, { text, tape }: Typed): GarmentQuestion {

@@ -7,8 +7,7 @@ export function memoizeLast<A extends readonly unknown[], R>(compute: (...args: 
   let last: { readonly args: A; readonly result: R } | null = null;
   return (...args) => {
     const before = last?.args;
-    if (last === null || args.length !== before?.length || args.some((arg, i) => arg !== before?.[i]))
-      last = { args, result: compute(...args) };
+    if (last === null || args.some((arg, i) => arg !== before?.[i])) last = { args, result: compute(...args) };
     return last.result;
   };
 }

@@ -4,7 +4,6 @@ import { LayerFields } from '../field/LayerFields.tsx';
 import { say } from '../messages.ts';
 import type { DesignNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
-import type { Decided } from './decided.ts';
 import { DesignChoices } from './DesignChoices.tsx';
 import { EaseFields } from './EaseFields.tsx';
 import { FinerFields } from './FinerFields.tsx';

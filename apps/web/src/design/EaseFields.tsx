@@ -5,7 +5,7 @@ import { LengthField } from '../field/LengthField.tsx';
 import { say } from '../messages.ts';
 import type { DesignNotes, EaseNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { showSigned } from '../reading/numbers.ts';
+import { showLength, showSigned } from '../reading/numbers.ts';
 import { writeDesign } from './write-design.ts';
 import textStyles from '../ui/text.module.css';
 import fieldStyles from '../field/Field.module.css';
@@ -14,7 +14,6 @@ import styles from './EaseFields.module.css';
 /** The ease: as a sweater has it, a band and a place in it, or a number; and the result. Every part keeps its place. */
 export function EaseFields({
   notes,
-  ease,
   tape,
   outcome,
   hasGarment,
@@ -80,7 +79,7 @@ function EaseDetail({
         <p className={textStyles.hint}>
           {favourites === null
             ? words.noFavourites
-            : words.favourites(favourites.count, showSigned(favourites.mean, tape), showSigned(favourites.sd, tape))}
+            : words.favourites(favourites.count, showSigned(favourites.mean, tape), showLength(favourites.sd, tape))}
         </p>
       );
     case 'own':

@@ -36,32 +36,6 @@ export const AboutGarment = memo(function AboutGarment({
   const words = say.garment;
   return (
     <>
-      <div className={styles.wears}>
-        <Select
-          label={words.fits.label}
-          value={fits ?? ''}
-          options={[
-            { value: '', label: words.fits.unsaid },
-            ...EASE_CATEGORIES.map((value) => ({ value, label: say.design.ease[value].toLowerCase() })),
-          ]}
-          onValue={(to) => writeGarment((it) => ({ ...it, fits: to === '' ? null : to }))}
-        />
-        <Select
-          label={words.neckline.label}
-          value={neckline ?? ''}
-          options={[
-            { value: '', label: words.neckline.unsaid },
-            ...NECKLINES.map((value) => ({ value, label: say.design.neckline[value] })),
-          ]}
-          onValue={(to) => writeGarment((it) => ({ ...it, neckline: to === '' ? null : to }))}
-        />
-        <Select
-          label={words.sleeve.label}
-          value={sleeve}
-          options={SLEEVES.map((value) => ({ value, label: words.sleeve[value] }))}
-          onValue={(to) => writeGarment((it) => ({ ...it, sleeve: to }))}
-        />
-      </div>
       <Choice
         legend={words.sleeveFrom.legend}
         value={sleeveFrom}

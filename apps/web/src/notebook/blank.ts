@@ -69,7 +69,7 @@ export const blankDesign = (tape: Tape): DesignNotes => ({
 export const blankNotebook = (tape: Tape): Notebook => ({
   tape,
   bodies: newCollection('body-1', blankBody()),
-  garments: newCollection('garment-1', { ...blankGarment(tape), wearer: 'body-1' }),
+  garments: newCollection('garment-1', blankGarment(tape)),
   yarns: newCollection('yarn-1', blankYarn(tape)),
   design: blankDesign(tape),
   made: {},

@@ -1,26 +1,21 @@
 import { expect, it } from 'vitest';
 import { blankBody, blankDesign, blankGarment } from './blank.ts';
-import { newCollection, newEntry, withAdded, type Collection } from './collection.ts';
+import { newCollection, newEntry, withAdded } from './collection.ts';
 import { designFromEarlier, garmentsFromEarlier } from './from-earlier.ts';
-import type { BodyNotes, GarmentNotes } from './notebook.ts';
+import type { GarmentNotes } from './notebook.ts';
 
-const { moreThanGarment: _, ...before } = blankDesign('in');
+const { change: _, ...before } = blankDesign('in');
 const earlier = { ...before, length: 'regular', hem: 'straight', ease: 'classic' } as const;
-const more = { text: '2', tape: 'in' } as const;
+const easeChange = { text: '2', tape: 'in' } as const;
+const ofEarlier = (basis: 'body' | 'garment' | 'both') =>
+  designFromEarlier({ ...earlier, basis, easeChange } as unknown as Parameters<typeof designFromEarlier>[0]);
 
-it('takes the ease of a design that was based on a sweater from that sweater, with its change', () => {
-  expect(designFromEarlier({ ...earlier, basis: 'garment', easeChange: more })).toMatchObject({
-    basis: 'garment',
-    ease: 'garment',
-    moreThanGarment: more,
-    length: 'regular',
-  });
+it.each(['garment', 'both'] as const)('takes the ease of a design on the basis “%s” from the sweater', (basis) => {
+  expect(ofEarlier(basis)).toMatchObject({ basis, ease: 'garment', change: easeChange, length: 'regular' });
 });
 
 it('keeps the choices of a design that was based on the body', () => {
-  const design = designFromEarlier({ ...earlier, basis: 'body', easeChange: more });
-  expect(design).toMatchObject({ basis: 'body', ease: 'classic', moreThanGarment: { text: '', tape: 'in' } });
-  expect(design).not.toHaveProperty('easeChange');
+  expect(ofEarlier('body')).toEqual({ ...blankDesign('in'), ...earlier, basis: 'body' });
 });
 
 it('leaves a design of now as it is, whatever it is based on', () => {
@@ -28,26 +23,24 @@ it('leaves a design of now as it is, whatever it is based on', () => {
   expect(designFromEarlier(design)).toEqual(design);
 });
 
+const { fits: _fits, neckline: _neckline, sleeve: _sleeve, wearer: _wearer, ...old } = blankGarment('cm');
+const saved = (name: string) => ({ ...old, name }) as GarmentNotes;
+const filled = { fits: null, neckline: null, sleeve: 'long' } as const;
+
 it('fills in what a saved sweater does not have yet, in a version that conflicts too', () => {
-  const { fits: _fits, neckline: _neckline, sleeve: _sleeve, wearer: _wearer, ...saved } = blankGarment('cm');
-  const notes = { ...saved, name: 'Blue' } as GarmentNotes;
-  const collection = newCollection('one', notes);
-  const conflict = { notes: { ...notes, name: 'Red' }, etag: '"2"' };
-  const garments = { ...collection, entries: [{ ...collection.entries[0]!, conflict }] };
-  const { entries } = garmentsFromEarlier(garments, newCollection('me', blankBody()));
-  const filled = { fits: null, neckline: null, sleeve: 'long' };
-  expect(entries[0]).toMatchObject({
-    notes: { ...filled, name: 'Blue', wearer: 'me' },
+  const { entries, ...collection } = newCollection('one', saved('Blue'));
+  const conflict = { notes: saved('Red'), etag: '"2"' };
+  const garments = { ...collection, entries: [{ ...entries[0]!, conflict }] };
+  expect(garmentsFromEarlier(garments, newCollection('me', blankBody())).entries[0]).toMatchObject({
+    notes: { ...filled, name: 'Blue' },
     conflict: { notes: { ...filled, name: 'Red' } },
   });
 });
 
-it('gives the open sweater to the open body, and the others where there is but one', () => {
-  const { wearer: _, ...saved } = blankGarment('cm');
-  const garments = withAdded(newCollection('a', saved as GarmentNotes), newEntry('b', saved as GarmentNotes));
-  const wearers = (bodies: Collection<BodyNotes>) =>
-    garmentsFromEarlier(garments, bodies).entries.map(({ notes }) => notes.wearer);
-  const one = newCollection('me', blankBody());
-  expect(wearers(one)).toEqual(['me', 'me']);
-  expect(wearers(withAdded(one, newEntry('him', blankBody())))).toEqual([null, 'him']);
+it('gives the sweater that was open to the body that was open, once', () => {
+  const garments = withAdded(newCollection('a', saved('Blue')), newEntry('b', saved('Red')));
+  const bodies = withAdded(newCollection('me', blankBody()), newEntry('him', blankBody()));
+  const first = garmentsFromEarlier(garments, bodies);
+  expect(first.entries.map(({ notes }) => notes.wearer)).toEqual([null, 'him']);
+  expect(garmentsFromEarlier(first, { ...bodies, open: 'me' })).toEqual(first);
 });

@@ -1,25 +1,24 @@
 import { MOST_GARMENTS } from '#target-sheet';
-import { openEntry, type Entry } from './collection.ts';
+import { openEntry, type Collection, type Entry } from './collection.ts';
 import { isBlank } from './kinds.ts';
-import { NOBODY, type GarmentNotes, type Notebook } from './notebook.ts';
+import { NOBODY, type BodyNotes, type GarmentNotes } from './notebook.ts';
 
-type GarmentEntry = Entry<GarmentNotes>;
-
-/** Whether a sweater counts for the open body. One of which that was not said counts while it is open, and where there is but one body. */
-export function countsForBody({ bodies, garments }: Notebook, { key, notes: { wearer } }: GarmentEntry): boolean {
-  if (wearer === NOBODY) return false;
-  const isSaid = bodies.entries.some((body) => body.key === wearer);
-  if (isSaid) return wearer === openEntry(bodies).key;
-  return key === openEntry(garments).key || bodies.entries.length === 1;
+/** Whom a garment fits: a body, by its key, or nobody. The first body where that was not said, or where she is gone. */
+export function wearerOfGarment({ wearer }: Pick<GarmentNotes, 'wearer'>, { entries }: Collection<BodyNotes>): string {
+  const isThere = wearer === NOBODY || entries.some(({ key }) => key === wearer);
+  return isThere && wearer !== null ? wearer : (entries[0]?.key ?? NOBODY);
 }
 
-/** The sweaters that count for the open body; with more than a sheet takes, the first, and always the open one. */
-export function garmentsOfBody(notebook: Notebook): readonly GarmentEntry[] {
-  const { key: open } = openEntry(notebook.garments);
-  const counting = notebook.garments.entries.filter(
-    (entry) => !isBlank('garments', entry.notes) && countsForBody(notebook, entry),
+/** The garments that fit the open body. Of more than a sheet takes the first, and always the open one. */
+export function garmentsOfBody(
+  garments: Collection<GarmentNotes>,
+  bodies: Collection<BodyNotes>,
+): readonly Entry<GarmentNotes>[] {
+  const { key: body } = openEntry(bodies);
+  const fitting = garments.entries.filter(
+    ({ notes }) => !isBlank('garments', notes) && wearerOfGarment(notes, bodies) === body,
   );
-  const first = counting.slice(0, MOST_GARMENTS);
-  const opened = counting.find(({ key }) => key === open);
+  const first = fitting.slice(0, MOST_GARMENTS);
+  const opened = fitting.find(({ key }) => key === garments.open);
   return opened === undefined || first.includes(opened) ? first : [...first.slice(0, -1), opened];
 }

@@ -1,7 +1,7 @@
 import { blankBody, blankGarment, blankYarn } from './blank.ts';
 import type { BodyNotes, GarmentNotes, Notebook, YarnNotes } from './notebook.ts';
 import { newKey } from './new-key.ts';
-import { newEntry, openEntry, withAdded, withoutEntry, type Entry, type Collection } from './collection.ts';
+import { newEntry, withAdded, withoutEntry, type Entry, type Collection } from './collection.ts';
 import type { Tape } from './typed.ts';
 
 /** The three shelves, and what lies on each. */
@@ -28,14 +28,8 @@ export const updateCollection = <K extends Kind>(
   how: (collection: Collection<Kinds[K]>) => Collection<Kinds[K]>,
 ): Notebook => ({ ...notebook, [kind]: how(collectionOf(notebook, kind)) });
 
-/** A new garment fits the body that is open. */
-const blankEntry = <K extends Kind>({ tape, bodies }: Notebook, kind: K): Entry<Kinds[K]> => {
-  const notes = BLANK[kind](tape);
-  return newEntry<Kinds[K]>(newKey(), 'wearer' in notes ? { ...notes, wearer: openEntry(bodies).key } : notes);
-};
-
-/** What says nothing of a thing itself. */
-const ASIDE: readonly string[] = ['tape', 'record', 'wearer'];
+const blankEntry = <K extends Kind>(kind: K, tape: Tape): Entry<Kinds[K]> =>
+  newEntry<Kinds[K]>(newKey(), BLANK[kind](tape));
 
 /** True while nothing was written on it. */
 export function isBlank<K extends Kind>(kind: K, notes: Kinds[K]): boolean {
@@ -54,7 +48,7 @@ function forOpenBody<K extends Kind>(notebook: Notebook, kind: K): Entry<Kinds[K
 }
 
 export const removed = <K extends Kind>(notebook: Notebook, kind: K, key: string): Notebook =>
-  updateCollection(notebook, kind, (collection) => withoutEntry(collection, key, blankEntry(notebook, kind)));
+  updateCollection(notebook, kind, (collection) => withoutEntry(collection, key, blankEntry(kind, notebook.tape)));
 
 /** Brought back as something the store does not know: it is stored anew. */
 export const restored = <K extends Kind>(notebook: Notebook, kind: K, entry: Entry<Kinds[K]>): Notebook =>

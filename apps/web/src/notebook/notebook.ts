@@ -34,7 +34,7 @@ export interface LayerNotes {
   readonly thickness: Typed;
 }
 
-/** The wearer of a garment that does not count. */
+/** The wearer of a garment that is left out. */
 export const NOBODY = 'nobody';
 
 export interface GarmentNotes {

@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import { DesignFields } from '../design/DesignFields.tsx';
-import { decided } from '../design/decided.ts';
 import { easeOutcome } from '../design/ease-outcome.ts';
 import { BodySection } from '../body/BodySection.tsx';
 import { GarmentSection } from '../garment/GarmentSection.tsx';

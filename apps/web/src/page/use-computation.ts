@@ -6,7 +6,7 @@ import { lazyModule } from '../ui/lazy-module.ts';
 import type { OpenQuestions, Computation } from '../compute/computation.ts';
 
 const useComputeModule = lazyModule(() => import('../compute/compute.ts'));
-/** A separate file, loaded when the first measurement of an adult is there to estimate the others from. */
+/** A separate file, loaded when the first measurement of an adult or a sweater is there to estimate the others from. */
 const useBodyModel = lazyModule(async () => (await import('../compute/compute.ts')).loadBodyModel());
 
 interface ComputedNotebook {

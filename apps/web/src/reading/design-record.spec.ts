@@ -19,7 +19,7 @@ it.each([
   ['loose', { category: 'loose', place: 0.5 }],
 ] as const)('takes an ease of “%s” there and back', (ease, written) => {
   const more = ease === 'garment' ? { text: '−3', tape: 'cm' as const } : empty('cm');
-  const notes: DesignNotes = { ...blankDesign('cm'), length: 'as-garment', ease, moreThanGarment: more };
+  const notes: DesignNotes = { ...blankDesign('cm'), length: 'as-garment', ease, change: more };
   expect(toDesignRecord(notes)).toMatchObject({ length: 'as-garment', ease: written });
   expect(there(notes)).toEqual(notes);
 });

@@ -40,13 +40,16 @@ export function toGarmentRecord(notes: GarmentNotes): GarmentRecord {
   const carry = carrying<GarmentNotes, StoredGarment>(notes, fromGarmentRecord);
   const measureOf = (name: GarmentDimension): MeasureRecord | null => {
     const measure = carry<MeasureRecord | null>(
-      (it) => [it.measures[name], isConfirmed(it, name)],
+      ({ measures }) => measures[name],
       ({ measures }) => measures.find((it) => it.name === name) ?? null,
-      () => writtenMeasure(name, notes),
+      () => writtenMeasure(name, notes.measures[name]),
     );
     if (measure === null) return null;
-    const confirmed = notes.confirmed[name] !== undefined && notes.confirmed[name] === notes.measures[name]?.text;
-    return { ...measure, confirmed, ...(name === 'sleeve-length' && { from: notes.sleeveFrom }) };
+    return {
+      ...measure,
+      confirmed: isConfirmed(notes, name),
+      ...(name === 'sleeve-length' && { from: notes.sleeveFrom }),
+    };
   };
   return {
     ...notes.record,
@@ -76,10 +79,9 @@ const inOrder = (record: StoredGarment | undefined): readonly GarmentDimension[]
 export const isConfirmed = ({ measures, confirmed }: GarmentNotes, name: GarmentDimension): boolean =>
   confirmed[name] !== undefined && confirmed[name] === measures[name]?.text;
 
-function writtenMeasure(name: GarmentDimension, notes: GarmentNotes): MeasureRecord | null {
-  const typed = notes.measures[name];
+function writtenMeasure(name: GarmentDimension, typed: Typed | undefined): MeasureRecord | null {
   const size = lengthOf(name, typed) === null ? null : toSize(typed, 'length');
-  return size === null ? null : { name, ...size, ...(isConfirmed(notes, name) && { confirmed: true }) };
+  return size === null ? null : { name, ...size };
 }
 
 const writtenThickness = (typed: Typed) => (thicknessOf(typed) === null ? null : toSize(typed, 'small'));
@@ -97,7 +99,6 @@ export function fromGarmentRecord(given: GarmentRecord): GarmentNotes {
     measure.name,
     fromMeasured(measure, 'length'),
   ]);
-  const confirmed = record.measures.filter((measure) => measure.confirmed);
   return {
     name: record.title,
     construction: record.construction,

@@ -6,7 +6,7 @@ import { fromDesignRecord } from '../reading/design-record.ts';
 import { fromGarmentRecord } from '../reading/garment-record.ts';
 import { fromYarnRecord } from '../reading/yarn-record.ts';
 import { exampleKey } from '../notebook/example-key.ts';
-import { isBlank, collectionOf, withWearers, type Kind, type Kinds } from '../notebook/kinds.ts';
+import { isBlank, collectionOf, type Kind, type Kinds } from '../notebook/kinds.ts';
 import type { Notebook } from '../notebook/notebook.ts';
 import { newEntry, type Entry, type Collection } from '../notebook/collection.ts';
 
@@ -34,7 +34,7 @@ function exampleCollection<K extends Kind, R>(
 
 export function withExample(notebook: Notebook): Notebook {
   const request = demoRequests[SHOWN] as unknown as Schemas['ComputeSheetDto'];
-  const filled: Notebook = {
+  return {
     ...notebook,
     bodies: exampleCollection(notebook, 'bodies', demoRecords.bodies as Schemas['BodyDto'][], fromBodyRecord),
     garments: exampleCollection(
@@ -46,5 +46,4 @@ export function withExample(notebook: Notebook): Notebook {
     yarns: exampleCollection(notebook, 'yarns', demoRecords.fabrics as Schemas['FabricDto'][], fromYarnRecord),
     design: fromDesignRecord(request.design, request.title ?? '', notebook.tape),
   };
-  return withWearers(filled);
 }
