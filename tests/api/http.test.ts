@@ -190,7 +190,7 @@ describe('the service', () => {
     for (const { id } of sizes.body.items) await api.http.get(`/v1/sizes/${id}`).expect(200);
     await api.http.get('/v1/sizes/nothing').expect(404);
     const schema = await api.http.get('/v1/schemas/target-sheet/1').expect(200);
-    expect(JSON.parse(schema.text).$id).toBe('/v1/schemas/target-sheet/1');
+    expect(JSON.parse(schema.text).$id).toBe('urn:easewright:schema:target-sheet:1');
   });
 });
 

@@ -103,7 +103,7 @@ describe('the laws of a sheet', () => {
     expect(() => holdsSheetLaws(longer)).toThrow(/with an ease of 4/);
     const checks = [
       ...longer.checks.filter(({ check }) => check !== 'seam'),
-      { check: 'seam' as const, comfort: false, verdict: 'fine' as const, advice: '' },
+      { check: 'seam' as const, unit: 'mm' as const, comfort: false, verdict: 'fine' as const, advice: '' },
     ];
     expect(() => holdsSheetLaws({ ...longer, checks })).not.toThrow(/ease/);
   });

@@ -2761,11 +2761,8 @@ export interface components {
              * @enum {string}
              */
             craft: "knit" | "crochet";
-            /**
-             * @description The stitch of the main fabric; null where none was said.
-             * @enum {string|null}
-             */
-            stitch: "stockinette" | "single-crochet" | null;
+            /** @description The stitch of the main fabric; null where none was said. */
+            stitch: ("stockinette" | "single-crochet") | null;
             /** @description Version of the rules the sheet was made with. */
             rulesVersion: string;
             design: components["schemas"]["TargetSheetDesign"];
@@ -2823,11 +2820,8 @@ export interface components {
             };
             /** @description Ease at the chest; lengths in the sheet’s unit. */
             ease: {
-                /**
-                 * @description The chosen band of ease; null for a plain number.
-                 * @enum {string|null}
-                 */
-                category: "very-close" | "close" | "classic" | "loose" | "oversized" | null;
+                /** @description The chosen band of ease; null for a plain number. */
+                category: ("very-close" | "close" | "classic" | "loose" | "oversized") | null;
                 /** @description Where in the band: 0 its closer end, 1 its looser. */
                 place: number | null;
                 /** @description Chosen ease, said for an ordinary fabric and no extra layer; null where only a garment is known. */
@@ -3208,6 +3202,11 @@ export interface components {
              * @enum {string}
              */
             verdict: "fine" | "tight" | "fails" | "poor" | "unknown" | "n/a";
+            /**
+             * @description The unit of its numbers: that of the sheet; 1 for a ratio.
+             * @enum {string}
+             */
+            unit: "mm" | "cm" | "in" | "1";
             /** @description What is needed, in the sheet’s unit; a plain ratio for negative-ease, sleeve-taper and raglan-slope. */
             need?: number;
             /** @description What there is, in the sheet’s unit; a plain ratio for negative-ease, sleeve-taper and raglan-slope. */
@@ -3243,16 +3242,24 @@ export interface components {
         /** @description Two wishes that cannot both be had. */
         TargetSheetCollision: {
             /** @description The two wishes. */
-            wishes: ({
+            wishes: {
                 /** @description What the text beside it says: stable, lower-case with hyphens. */
-                code: string;
+                code?: string;
                 /** @description The values in that text, by name. A number whose name ends in Mm is a length in millimetres, whatever the sheet’s unit. */
-                params: Record<string, never>;
+                params?: Record<string, never>;
                 /** @description In words. */
                 text: string;
-            } | string)[];
-            /** @description The dimension where they collide. */
-            dimension: string;
+            }[];
+            /**
+             * @description Where they collide: on the finished garment, or on a piece.
+             * @enum {string}
+             */
+            piece: "assembled" | "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band" | "armhole-band";
+            /**
+             * @description The dimension there.
+             * @enum {string}
+             */
+            dimension: "chest-width" | "hem-width" | "cross-back-width" | "centre-back-length" | "shoulder-to-hem" | "body-to-underarm" | "armhole-depth" | "shoulder-width" | "shoulder-fall" | "neck-width" | "front-neck-depth" | "back-neck-depth" | "neck-opening" | "opening-length" | "raglan-depth" | "sleeve-top-width" | "sleeve-length" | "underarm-seam" | "cuff-width" | "neck-to-cuff" | "band-depth" | "band-overlap" | "rib-depth" | "width" | "armhole-inset" | "underarm-bind-off" | "neck-edge" | "armhole-edge" | "front-edge" | "above-rib-width" | "cap-height" | "cap-top-width" | "raglan-bind-off" | "sleeve-raglan-depth";
         };
         /** @description Something to tell the maker. */
         TargetSheetNote: {

@@ -1,5 +1,6 @@
 import type { Craft } from '#fabric';
 import type { CheckName } from '#fit';
+import { RATIO_CHECKS } from './ratio-checks.ts';
 
 type Json = Readonly<Record<string, unknown>>;
 const isRecord = (json: unknown): json is Json => typeof json === 'object' && json !== null && !Array.isArray(json);
@@ -39,11 +40,22 @@ function withOpening(json: Json, design: Json): Json {
   };
 }
 
-/** Each dimension defines its piece: how they follow each other was not said. */
+/** A wish was its words alone, and had no place; a check did not say its unit. Each dimension defines its piece: how they follow each other was not said. */
 const withEdges = (json: Json, craft: Craft): Json => ({
   ...json,
   craft,
   stitch: null,
+  collisions: each(json['collisions'], ({ wishes, ...collision }) => ({
+    ...collision,
+    wishes: Array.isArray(wishes)
+      ? wishes.map((wish: unknown) => (typeof wish === 'string' ? { text: wish } : wish))
+      : wishes,
+    piece: 'assembled',
+  })),
+  checks: each(json['checks'], (check) => ({
+    ...check,
+    unit: RATIO_CHECKS.some((ratio) => ratio === check['check']) ? '1' : json['unit'],
+  })),
   pieces: each(json['pieces'], ({ joins: _, ...piece }) => ({
     ...piece,
     edges: [],

@@ -1,5 +1,5 @@
 import { MM_PER_UNIT } from '#measure';
-import type { Check, PieceDimension, SheetDesign, Term } from './sheet-parts.ts';
+import type { PieceDimension, SheetDesign, Term } from './sheet-parts.ts';
 import type { AnyDimension, SheetUnit, TargetSheet } from './target-sheet.ts';
 
 /** Millimetres in one of a sheet's units (exact by definition). */
@@ -8,9 +8,6 @@ export const MM_PER_SHEET_UNIT: Readonly<Record<SheetUnit, number>> = {
   cm: MM_PER_UNIT.cm,
   in: MM_PER_UNIT['[in_i]'],
 };
-
-/** Checks whose need, have, margin and u are ratios, not lengths. */
-export const RATIO_CHECKS: readonly Check['check'][] = ['sleeve-taper', 'raglan-slope', 'negative-ease'];
 
 type Convert = (length: number) => number;
 
@@ -48,9 +45,7 @@ export function inUnit(sheet: TargetSheet, unit: SheetUnit): TargetSheet {
       dimensions: piece.dimensions.map((dimension) => pieceDimensionIn(dimension, convert)),
     })),
     checks: sheet.checks.map((check) =>
-      RATIO_CHECKS.includes(check.check)
-        ? check
-        : { ...check, ...converted(check, ['need', 'have', 'margin', 'u'], convert) },
+      check.unit === '1' ? check : { ...check, unit, ...converted(check, ['need', 'have', 'margin', 'u'], convert) },
     ),
   };
 }

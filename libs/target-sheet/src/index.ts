@@ -1,6 +1,6 @@
 export {
   FORMAT,
-  SCHEMA_PATH,
+  SCHEMA_ID,
   SHEET_UNITS,
   VERSION,
   type AnyDimension,
@@ -16,7 +16,8 @@ export {
   type StoredSheetGarment,
 } from './sheet-garment-record.ts';
 export { wearerOf } from './wearer.ts';
-export { MM_PER_SHEET_UNIT, RATIO_CHECKS, inUnit } from './in-unit.ts';
+export { MM_PER_SHEET_UNIT, inUnit } from './in-unit.ts';
+export { RATIO_CHECKS } from './ratio-checks.ts';
 export { MAX_TITLE, targetSheetSchema } from './schema/target-sheet-schema.ts';
 export type { JsonSchema } from './schema/json-schema.ts';
 export { validateAgainst } from './schema/validate.ts';
@@ -32,7 +33,6 @@ export type { DrawnPiece, Line, Measure } from './drawing/draw-piece.ts';
 export type { Point } from './drawing/plane.ts';
 export { composeSheet } from './compose-sheet.ts';
 export { withText, type AdviceInWords } from './with-text.ts';
-export { wishText } from './wish-text.ts';
 export type * from './sheet-parts.ts';
 export { garmentBesideBody } from './garment-beside-body.ts';
 export { nextToTake, type NextToTake } from './next-to-take.ts';

@@ -48,16 +48,18 @@ export interface Remedy extends Coded {
 
 /** A check, with what to change in words. */
 export interface Check extends Coded, Pick<AdvisedCheck, 'check' | 'comfort' | 'verdict' | CheckNumber> {
+  /** Of its numbers: that of the sheet, or 1 for a ratio. */
+  readonly unit: 'mm' | 'cm' | 'in' | '1';
   readonly advice: string;
   readonly needs?: readonly BodyDimension[];
   readonly remedies?: readonly Remedy[];
 }
 type CheckNumber = 'need' | 'have' | 'margin' | 'u' | 'chanceOfFailing';
 
-/** A wish in words; the words alone in sheets made before texts had codes. */
-export type Wish = string | (Coded & { readonly text: string });
+/** A wish in words. */
+export type Wish = Coded & { readonly text: string };
 
-export interface Collision extends Pick<AdvisedCollision, 'dimension'> {
+export interface Collision extends Pick<AdvisedCollision, 'piece' | 'dimension'> {
   readonly wishes: readonly [Wish, Wish];
 }
 

@@ -12,8 +12,8 @@ import type { SheetYarn } from './sheet-yarn.ts';
 
 export const FORMAT = 'easewright/target-sheet';
 export const VERSION = '1.0';
-/** Where the API serves the schema; the schema's `$id`. */
-export const SCHEMA_PATH = '/v1/schemas/target-sheet/1';
+/** The schema's `$id`: its name, wherever it is served. */
+export const SCHEMA_ID = 'urn:easewright:schema:target-sheet:1';
 
 /** The unit of every length in a sheet. */
 export const SHEET_UNITS = ['mm', 'cm', 'in'] as const;

@@ -91,7 +91,7 @@ describe('a sheet as plain text', () => {
     const compared = { verdict: 'tight', need: 12, have: 25, margin: 13, u: 20, chanceOfFailing: 0.26 } as const;
     const checks = pulloverSheet.checks.map((check) =>
       check.check === 'seam'
-        ? { check: check.check, comfort: check.comfort, advice: check.advice, ...compared }
+        ? { check: check.check, unit: check.unit, comfort: check.comfort, advice: check.advice, ...compared }
         : check,
     );
     expect(toText({ ...pulloverSheet, checks })).toContain('seam: difference 1.2 cm, at most 2.5 cm;');

@@ -7,7 +7,6 @@ import { differsUnwashed, dimensionTable, hasSeams } from './text/dimension-tabl
 import type { MakersUnit } from './text/length-text.ts';
 import { heading, widthOf, wrap } from './text/lines.ts';
 import { printed } from './text/printed.ts';
-import { wishText } from './wish-text.ts';
 
 /**
  * A sheet as plain text to print or read in a terminal: lines of at most 80 characters, every dimension in centimetres
@@ -48,7 +47,7 @@ const pieceTitle = ({ piece, make, mirrored, workedFrom }: Piece): string =>
   printed('piece', { piece, make, mirrored, workedFrom });
 
 const collisionLines = ({ wishes: [one, other], dimension }: Collision): string[] =>
-  wrap(printed('collision', { wishes: [wishText(one), wishText(other)], dimension }), '  - ');
+  wrap(printed('collision', { wishes: [one.text, other.text], dimension }), '  - ');
 
 const noteLines = ({ text, source }: SheetNote): string[] =>
   wrap(source === undefined ? text : `${text} (${source})`, '  - ');

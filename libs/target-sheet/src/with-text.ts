@@ -1,6 +1,7 @@
 import { text, type Language, type Reader } from '#advice-text';
 import type { Advice, Because, NoAdvice as NoAdviceMessage } from '#fit';
 import type { Message } from '#measure';
+import { RATIO_CHECKS } from './ratio-checks.ts';
 import type {
   AssembledDimension,
   Check,
@@ -103,6 +104,7 @@ class Writer {
   check({ remedies, ...check }: Advice['checks'][number]): Check {
     return {
       ...check,
+      unit: RATIO_CHECKS.includes(check.check) ? '1' : 'mm',
       advice: this.#text('check', check),
       ...(remedies && {
         remedies: remedies.map((remedy) => ({
@@ -115,9 +117,9 @@ class Writer {
     };
   }
 
-  collision({ wishes: [one, other], dimension }: Advice['collisions'][number]): Collision {
+  collision({ wishes: [one, other], piece, dimension }: Advice['collisions'][number]): Collision {
     const wish = (code: typeof one) => ({ code, params: {}, text: this.#text('wish', { code, params: {} }) });
-    return { wishes: [wish(one), wish(other)], dimension };
+    return { wishes: [wish(one), wish(other)], piece, dimension };
   }
 
   note(kind: 'note' | 'caution', message: Advice['notes' | 'cautions'][number]): SheetNote {

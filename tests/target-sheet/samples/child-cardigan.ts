@@ -239,9 +239,10 @@ export const childCardigan: AdviceInWords = {
   ],
   pieces: [back, front('left-front'), front('right-front'), sleeve, frontBand, neckBand],
   checks: [
-    { check: 'head-through-neck', comfort: false, verdict: 'n/a', advice: 'A cardigan opens.' },
+    { check: 'head-through-neck', unit: 'mm', comfort: false, verdict: 'n/a', advice: 'A cardigan opens.' },
     {
       check: 'upper-arm',
+      unit: 'mm',
       comfort: false,
       verdict: 'fine',
       need: 203,

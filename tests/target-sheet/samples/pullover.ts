@@ -165,6 +165,7 @@ export const pullover: AdviceInWords = {
   checks: [
     {
       check: 'head-through-neck',
+      unit: 'mm',
       comfort: false,
       verdict: 'tight',
       need: 561,
@@ -176,6 +177,7 @@ export const pullover: AdviceInWords = {
     },
     {
       check: 'sleeve-taper',
+      unit: '1',
       comfort: true,
       verdict: 'fine',
       need: 0.35,
@@ -187,14 +189,16 @@ export const pullover: AdviceInWords = {
     },
     {
       check: 'cuff-stays',
+      unit: 'mm',
       comfort: true,
       verdict: 'unknown',
       advice: 'Measure round the hand.',
       needs: ['hand-girth'],
     },
-    { check: 'seam', comfort: false, verdict: 'n/a', advice: 'Nothing is made yet.' },
+    { check: 'seam', unit: 'mm', comfort: false, verdict: 'n/a', advice: 'Nothing is made yet.' },
     {
       check: 'hip',
+      unit: 'mm',
       comfort: false,
       verdict: 'fails',
       need: 1010,
@@ -206,7 +210,13 @@ export const pullover: AdviceInWords = {
       remedies: [{ text: 'Crop it', change: { length: 'cropped' } }],
     },
   ],
-  collisions: [{ wishes: ['a classic fit at the chest', 'a hem that passes the hip'], dimension: 'chest-width' }],
+  collisions: [
+    {
+      wishes: [{ text: 'a classic fit at the chest' }, { text: 'a hem that passes the hip' }],
+      piece: 'assembled',
+      dimension: 'chest-width',
+    },
+  ],
   cautions: [{ code: 'fibre-allergy', text: 'Some people cannot wear wool. Try a swatch on the skin first.' }],
   notes: [
     {

@@ -1,5 +1,5 @@
 import { memo } from 'react';
-import { wishText, type TargetSheet } from '#target-sheet';
+import type { TargetSheet } from '#target-sheet';
 import { say } from '../messages.ts';
 import { TO_MAKE } from './to-make.ts';
 import styles from './Remarks.module.css';
@@ -25,9 +25,7 @@ export const Remarks = memo(function Remarks({ sheet }: { readonly sheet: Target
           <h3>{words.collisions}</h3>
           <ul>
             {sheet.collisions.map(({ wishes, dimension }) => (
-              <li key={`${dimension} ${wishText(wishes[0])}`}>
-                {words.collide(wishText(wishes[0]), wishText(wishes[1]))}
-              </li>
+              <li key={`${dimension} ${wishes[0].text}`}>{words.collide(wishes[0].text, wishes[1].text)}</li>
             ))}
           </ul>
         </section>

@@ -46,7 +46,10 @@ export function advise(request: FitRequest): Advice {
     checks,
     collisions: judged
       .filter(({ check }) => check.verdict === 'fails')
-      .map(({ rule: { wishes, dimension } }) => ({ wishes, dimension })),
+      .map(({ rule: { wishes, dimension } }) => {
+        const place = model.placed.find(({ planned }) => planned.name === dimension);
+        return { wishes, piece: place?.piece ?? 'assembled', dimension };
+      }),
     cautions: cautionsFor(request.body, evaluation.value(model.garment.girths.bodyFlat)),
     notes: notesOn(computed, checks, pieces),
   };

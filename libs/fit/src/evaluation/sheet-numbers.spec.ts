@@ -166,6 +166,8 @@ describe('a check that fails already', () => {
     const advice = adviceOn({ body, fabric: UNYIELDING });
     const { low, value, high } = dimension(advice, 'back/width');
     expect([low! - value!, high! - value!]).toEqual([expect.closeTo(-12.5, 6), expect.closeTo(12.5, 6)]);
-    expect(advice.collisions).toEqual([{ dimension: 'chest-width', wishes: ['goes-over-shoulders', 'close-ease'] }]);
+    expect(advice.collisions).toEqual([
+      { piece: 'assembled', dimension: 'chest-width', wishes: ['goes-over-shoulders', 'close-ease'] },
+    ]);
   });
 });

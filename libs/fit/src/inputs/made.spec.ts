@@ -151,7 +151,11 @@ describe('pieces made apart', () => {
     const pieces = [made('back/armhole-depth', 250), made('sleeve/sleeve-top-width', 470)];
     const advice = adviceOn({ made: pieces });
     expect(check(advice, 'seam')).toMatchObject({ need: 30, have: 15, verdict: 'fails' });
-    expect(advice.collisions).toContainEqual({ dimension: 'width', wishes: ['edges-join', 'pieces-as-made'] });
+    expect(advice.collisions).toContainEqual({
+      piece: 'back',
+      dimension: 'width',
+      wishes: ['edges-join', 'pieces-as-made'],
+    });
   });
 
   /** A front's armhole of 270 beside a back's of 250: 20 apart, of max(10, 0.03 × 270 = 8.1). The back's counts for the rest. */

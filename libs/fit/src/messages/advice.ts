@@ -107,7 +107,8 @@ export type Remedy = RemedyMessage & { readonly change: Readonly<Record<string, 
 /** Two wishes that cannot both be had, at a dimension. */
 export interface Collision {
   readonly wishes: readonly [WishCode, WishCode];
-  readonly dimension: string;
+  readonly piece: PieceName | 'assembled';
+  readonly dimension: DimensionName;
 }
 
 /** Where the work can hurt someone. */

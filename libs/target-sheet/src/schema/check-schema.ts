@@ -1,7 +1,7 @@
 import { meaning } from '#advice-text';
-import { CHECKS, VERDICTS } from '#fit';
+import { ASSEMBLED_NAMES, CHECKS, PIECE_DIMENSION_NAMES, PIECES, VERDICTS } from '#fit';
 import { bodyDimensionName } from './dimension-schema.ts';
-import { listOf, number, objectOf, oneOf, text, type JsonSchema } from './json-schema.ts';
+import { listOf, number, objectOf, oneOf, text } from './json-schema.ts';
 import { CODE_AND_PARAMS, codeAndParams } from './message-schema.ts';
 
 const meanings = CHECKS.map((name) => `${name}: ${meaning('check', name)}`).join('; ') + '.';
@@ -18,7 +18,7 @@ const remedySchema = objectOf(
         'What to choose instead. A name that ends in Mm is a length in millimetres, whatever the sheet’s unit: in a request it is ' +
         'the design’s field of that name without Mm, as value and unit. rules/<name> is a number of that name among the rules. ' +
         'opening is a place: in a request, the at of the design’s opening. Any other is the design’s field of that name.',
-      additionalProperties: { type: ['number', 'string'] },
+      additionalProperties: { anyOf: [{ type: 'number' }, { type: 'string' }] },
     },
   },
   CODE_AND_PARAMS,
@@ -36,6 +36,7 @@ export const checkSchema = objectOf(
       'fine; tight: holds, but the chance that it does not is above 5 % (of comfort: 25 %); fails; poor: a matter of comfort that does not hold: it can be made and worn, and would not sit well; unknown: a measure is missing; n/a: does not apply.',
       VERDICTS,
     ),
+    unit: oneOf('The unit of its numbers: that of the sheet; 1 for a ratio.', ['mm', 'cm', 'in', '1']),
     need: number(`What is needed, ${sized}.`),
     have: number(`What there is, ${sized}.`),
     margin: number(`have − need, ${sized}.`),
@@ -49,15 +50,10 @@ export const checkSchema = objectOf(
   ['need', 'have', 'margin', 'u', 'chanceOfFailing', ...CODE_AND_PARAMS, 'needs', 'remedies'],
 );
 
-const wishSchema: JsonSchema = {
-  ...objectOf('One wish; its words alone in sheets made before texts had codes.', {
-    ...codeAndParams,
-    text: text('In words.'),
-  }),
-  type: ['object', 'string'],
-};
+const wishSchema = objectOf('One wish.', { ...codeAndParams, text: text('In words.') }, CODE_AND_PARAMS);
 
 export const collisionSchema = objectOf('Two wishes that cannot both be had.', {
   wishes: { ...listOf('The two wishes.', wishSchema), minItems: 2, maxItems: 2 },
-  dimension: text('The dimension where they collide.'),
+  piece: oneOf('Where they collide: on the finished garment, or on a piece.', ['assembled', ...PIECES]),
+  dimension: oneOf('The dimension there.', [...new Set([...ASSEMBLED_NAMES, ...PIECE_DIMENSION_NAMES])]),
 });

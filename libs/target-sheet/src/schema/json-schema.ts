@@ -8,9 +8,11 @@ export interface JsonSchema {
   readonly $defs?: Readonly<Record<string, JsonSchema>>;
   readonly title?: string;
   readonly description?: string;
-  readonly type?: TypeName | readonly TypeName[];
+  readonly type?: TypeName;
+  /** One of these holds; what is wrong is said by the first. */
+  readonly anyOf?: readonly JsonSchema[];
   readonly const?: string | number | boolean | null;
-  readonly enum?: readonly (string | null)[];
+  readonly enum?: readonly string[];
   readonly properties?: Readonly<Record<string, JsonSchema>>;
   readonly required?: readonly string[];
   readonly additionalProperties?: boolean | JsonSchema;
@@ -54,7 +56,7 @@ export const number = (description: string, limits: Pick<JsonSchema, 'minimum' |
   ...limits,
 });
 /** The same, or null. */
-export const orNull = (schema: JsonSchema): JsonSchema => {
-  const types = [schema.type ?? []].flat();
-  return { ...schema, type: [...types, 'null'], ...(schema.enum && { enum: [...schema.enum, null] }) };
-};
+export const orNull = ({ description, ...schema }: JsonSchema): JsonSchema => ({
+  ...(description !== undefined && { description }),
+  anyOf: [schema, { type: 'null' }],
+});

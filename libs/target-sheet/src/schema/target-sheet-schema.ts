@@ -1,5 +1,5 @@
 import { CRAFTS, STITCHES } from '#fabric';
-import { FORMAT, SCHEMA_PATH, SHEET_UNITS } from '../target-sheet.ts';
+import { FORMAT, SCHEMA_ID, SHEET_UNITS } from '../target-sheet.ts';
 import { checkSchema, collisionSchema } from './check-schema.ts';
 import { designSchema } from './design-schema.ts';
 import { assembledSchema, becauseSchema, noAdviceSchema, pieceDimensionSchema } from './dimension-schema.ts';
@@ -28,7 +28,7 @@ const noteSchema = objectOf(
  */
 export const targetSheetSchema: JsonSchema = {
   $schema: 'https://json-schema.org/draft/2020-12/schema',
-  $id: SCHEMA_PATH,
+  $id: SCHEMA_ID,
   title: 'Target sheet, version 1',
   ...objectOf(
     'The finished measurements of a hand-made sweater and of each of its pieces, with how sure they are and what may still go wrong. Every length is in the unit that `unit` names, unrounded; fractions and probabilities are plain numbers. To make the garment, read `pieces`; to show it, read `assembled`. Ignore fields you do not know: a newer 1.x may add some.',

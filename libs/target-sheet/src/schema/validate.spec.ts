@@ -6,13 +6,15 @@ import type { JsonSchema } from './json-schema.ts';
 import { targetSheetSchema } from './target-sheet-schema.ts';
 import { validateAgainst } from './validate.ts';
 
-const ajv = new Ajv2020({ allErrors: true, strict: true, strictTypes: true, allowUnionTypes: true });
+const ajv = new Ajv2020({ allErrors: true, strict: true });
 const byAjv = ajv.compile(targetSheetSchema);
 
-/** Where ajv sees a flaw. An `if` is reported by ajv once more for itself. */
+/** Where ajv sees a flaw. An `if` and an `anyOf` are reported by ajv once more for themselves, and an `anyOf` for each of its schemas. */
 function ajvPointers(value: unknown): string[] {
   byAjv(value);
-  const errors = (byAjv.errors ?? []).filter(({ keyword }) => keyword !== 'if');
+  const errors = (byAjv.errors ?? []).filter(
+    ({ keyword, schemaPath }) => keyword !== 'if' && keyword !== 'anyOf' && !/\/anyOf\/[1-9]/.test(schemaPath),
+  );
   return [...new Set(errors.map(({ instancePath }) => instancePath))].toSorted();
 }
 const ourPointers = (value: unknown): string[] =>
@@ -29,7 +31,7 @@ describe('our validator', () => {
         kind: { type: 'string', enum: ['knit', 'crochet'] },
         sizes: { type: 'array', items: { type: 'number', minimum: 0, maximum: 9 }, minItems: 1, maxItems: 2 },
         made: { type: 'integer' },
-        'a/b~c': { type: ['number', 'null'] },
+        'a/b~c': { anyOf: [{ type: 'number' }, { type: 'null' }] },
         name: { type: 'string', minLength: 1, maxLength: 3, pattern: '^[a-z]*$' },
       },
       required: ['kind'],

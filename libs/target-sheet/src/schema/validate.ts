@@ -10,6 +10,10 @@ export function validateAgainst(schema: JsonSchema, value: unknown): Flaw[] {
 
 function* flaws(schema: JsonSchema, value: unknown, pointer: string, defs: Defs): Generator<Flaw> {
   if (schema.$ref !== undefined) yield* flaws(resolve(schema.$ref, defs), value, pointer, defs);
+  if (schema.anyOf) {
+    yield* noneOf(schema.anyOf, value, pointer, defs);
+    return;
+  }
   const wrong = [wrongKind, wrongNumber, wrongString, wrongSize].flatMap((look) => look(schema, value) ?? []);
   yield* wrong.map((flaw) => ({ ...flaw, pointer }));
   if (Array.isArray(value)) yield* itemFlaws(schema, value, pointer, defs);
@@ -18,6 +22,15 @@ function* flaws(schema: JsonSchema, value: unknown, pointer: string, defs: Defs)
     const holds = flaws(schema.if, value, pointer, defs).next().done === true;
     yield* flaws((holds ? schema.then : schema.else) ?? {}, value, pointer, defs);
   }
+}
+
+/** Where none of some schemas holds: what is wrong by the first, or that it is of none of their types. */
+function* noneOf(choices: readonly JsonSchema[], value: unknown, pointer: string, defs: Defs): Generator<Flaw> {
+  const [main] = choices;
+  if (!main || choices.some((choice) => flaws(choice, value, pointer, defs).next().done === true)) return;
+  const types = choices.flatMap(({ type }) => type ?? []);
+  if (types.some((type) => typesOf(value).includes(type))) yield* flaws(main, value, pointer, defs);
+  else yield { code: 'wrong-type', params: { types, found: typesOf(value).at(-1)! }, pointer };
 }
 
 function resolve(ref: string, defs: Defs): JsonSchema {
@@ -62,9 +75,9 @@ function typesOf(value: unknown): readonly string[] {
 type Look = (schema: JsonSchema, value: unknown) => FlawMessage | undefined;
 
 const wrongKind: Look = (schema, value) => {
-  const types = [schema.type ?? []].flat();
-  if (types.length > 0 && !types.some((type) => typesOf(value).includes(type)))
-    return { code: 'wrong-type', params: { types, found: typesOf(value).at(-1)! } };
+  const { type } = schema;
+  if (type !== undefined && !typesOf(value).includes(type))
+    return { code: 'wrong-type', params: { types: [type], found: typesOf(value).at(-1)! } };
   if (schema.const !== undefined && value !== schema.const)
     return { code: 'not-the-constant', params: { constant: schema.const } };
   if (schema.enum && !schema.enum.some((word) => word === value))

@@ -1,5 +1,5 @@
 import { VERDICTS, type CheckName, type Verdict } from '#fit';
-import { RATIO_CHECKS } from '../in-unit.ts';
+import { RATIO_CHECKS } from '../ratio-checks.ts';
 import type { Check } from '../sheet-parts.ts';
 import { decimalText, type MakersUnit } from './length-text.ts';
 import { inWords, wrap } from './lines.ts';
