@@ -6,6 +6,7 @@ import type { ValueQuestion } from './value-question.ts';
 import { say } from '../messages.ts';
 import type { GarmentNotes } from '../notebook/notebook.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
+import { isConfirmed } from '../reading/garment-record.ts';
 import { showLength } from '../reading/numbers.ts';
 import { namesUnit, valueIn } from '../reading/read.ts';
 import { lengthText } from './apply-remedy.ts';
@@ -27,7 +28,7 @@ export function garmentQuestions(notes: GarmentNotes, computation: Computation, 
     const own = garmentNames(input.garments)[place]!;
     for (const note of evidenceNotes(wearer)) {
       const among = note.code === 'garment-beside-tape' ? [note.params.garment] : note.params.garments;
-      if (!among.includes(own)) continue;
+      if (!among.includes(own) || isConfirmed(notes, note.params.measure)) continue;
       questions[note.params.measure] = { text: besideText(note, own, tape), repairs: [], mayBeRight: true };
     }
   }
@@ -37,7 +38,7 @@ export function garmentQuestions(notes: GarmentNotes, computation: Computation, 
   }
   for (const { name, code, wouldBe } of garment === undefined ? [] : garmentBesideBody(garment, profile)) {
     const typed = notes.measures[name];
-    if (typed === undefined || notes.confirmed[name] === typed.text) continue;
+    if (typed === undefined || isConfirmed(notes, name)) continue;
     const repair = {
       label: say.body.itIs(showLength(wouldBe, typed.tape)),
       to: { [name]: lengthText(wouldBe, typed.tape) },

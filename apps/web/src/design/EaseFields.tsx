@@ -93,7 +93,11 @@ function EaseDetail({
           onTyped={(ownEase) => writeDesign((it) => ({ ...it, ownEase }))}
         />
       );
-    default:
+    case 'very-close':
+    case 'close':
+    case 'classic':
+    case 'loose':
+    case 'oversized':
       return (
         <div className={fieldStyles.field}>
           <label htmlFor={place}>{words.place}</label>
