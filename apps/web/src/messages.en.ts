@@ -104,7 +104,7 @@ export const en = {
     },
     estimate: (value: string, low: string, high: string) => `about ${value}, ${low} to ${high}`,
     fromTable: (value: string) => `about ${value}, from a size table`,
-    outsideSurveys: (estimate: string) => `${estimate}. Few of this size were surveyed: measure it.`,
+    outsideSurveys: (estimate: string) => `${estimate}. Measure it.`,
     noEstimate: 'Not guessed. Measure it.',
     slip: {
       'inches-as-centimetres': 'Very small beside the rest. Were they inches?',
