@@ -7,7 +7,7 @@ export default defineConfig({
   resolve: { conditions },
   ssr: { resolve: { conditions } },
   test: {
-    include: ['{apps/api,libs}/**/*.spec.ts', 'tests/**/*.test.ts'],
+    include: ['{apps,libs}/**/*.spec.ts', 'tests/**/*.test.ts'],
     globalSetup: 'tests/support/postgres.ts',
     setupFiles: 'tests/support/property-seed.ts',
     testTimeout: 180_000,

@@ -1,63 +1,87 @@
-import { expect, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { inBrowser } from './support/chromium.ts';
-import { eachVisit } from './support/open-page.ts';
+import { quiet, servePage, type Served } from './support/open-page.ts';
 import { soon } from './support/soon.ts';
-import { choose, field, strip, toSheet, turnTo, write } from './support/write.ts';
+import { choose, field, pieces, storageStatus, stored, strip, toSheet, turnTo, write } from './support/write.ts';
 
 inBrowser('sweaters that fit', () => {
+  let served: Served;
   let page: Page;
-  eachVisit((to) => void (page = to));
-
-  const another = () => page.locator('#garment').getByRole('button', { name: 'Another one' }).click();
-
-  it('one alone leads to a whole sheet, without a basis being chosen', async () => {
-    await write(page, 'garment', { 'A Chest, across': '50', 'C Shoulder to hem': '60' });
-    await soon(() => strip(page).innerText()).toMatch(/50 cm/);
-    await turnTo(page, 'design');
-    for (const label of ['As long as the sweater', 'As the sweater'])
-      expect(await page.getByRole('radio', { name: label, exact: true }).isChecked()).toBe(true);
-    await toSheet(page);
-    expect(
-      await page
-        .locator('#sheet')
-        .getByText(/no advice/i)
-        .count(),
-    ).toBe(0);
+  beforeAll(async () => {
+    served = await servePage();
+    page = await served.visit({ viewport: { width: 360, height: 740 } });
   });
+  afterAll(() => served.stop());
 
-  it('two offer the ease of those that she likes', async () => {
+  const design = () => page.locator('#design');
+  const garment = () => page.locator('#garment');
+  const ease = (name: string) => design().getByRole('radio', { name, exact: true });
+
+  it('makes a whole sheet from one width of a sweater and nothing else', async () => {
     await write(page, 'garment', { 'A Chest, across': '50' });
-    await another();
-    await write(page, 'garment', { 'A Chest, across': '52' });
+    await soon(() => strip(page).innerText()).toContain('50 cm');
+    await toSheet(page);
+    expect(await pieces(page).count()).toBe(4);
+    expect(await page.locator('#sheet').innerText()).not.toContain('Not given');
+    expect(await ease('As the sweater').isChecked()).toBe(true);
+    expect(await ease('As the sweaters I like').count()).toBe(0);
+    expect(await design().getByRole('radio', { name: 'Regular', exact: true }).isChecked()).toBe(true);
+  });
+
+  it('shows on the leaf of the body what the sweater says of it', async () => {
+    await turnTo(page, 'body');
+    const chest = page.locator('#body li', { has: page.locator('#measure-chest-girth') });
+    await soon(() => chest.getByRole('emphasis').innerText()).toMatch(/^about \d/);
+  });
+
+  it('keeps the length of a sweater that has one', async () => {
+    await write(page, 'garment', { 'C Shoulder to hem': '58' });
+    await turnTo(page, 'design');
+    await soon(() => design().getByRole('radio', { name: 'As long as the sweater', exact: true }).count()).toBe(1);
+    expect(await design().getByRole('radio', { name: 'As long as the sweater', exact: true }).isChecked()).toBe(true);
+  });
+
+  it('offers the ease of the sweaters she likes from two on', async () => {
+    await turnTo(page, 'garment');
+    await garment().getByRole('button', { name: 'Another one' }).click();
+    await write(page, 'garment', { 'What you call it': 'The green one', 'A Chest, across': '52' });
+    await garment().getByLabel('How it fits', { exact: true }).selectOption('loose');
     await choose(page, 'design', 'As the sweaters I like');
-    await soon(() => page.locator('#design').innerText()).toMatch(
-      /cm of ease, give or take .*: what your 2 sweaters have/,
+    await soon(() => design().innerText()).toMatch(
+      /\+\d+(\.\d)? cm of ease, give or take \d+(\.\d)? cm: what your 2 sweaters have\./,
     );
+    await turnTo(page, 'garment');
+    await garment().getByLabel('Whom it fits').selectOption({ label: 'nobody: leave it out' });
+    await turnTo(page, 'design');
+    await design().getByText('This needs two sweaters').waitFor();
+    await turnTo(page, 'garment');
+    await garment().getByLabel('Whom it fits').selectOption({ label: 'me' });
   });
 
-  it('that contradict the tape are asked about, until she says that they are right', async () => {
-    await write(page, 'body', { Chest: '110' });
-    await write(page, 'garment', { 'A Chest, across': '44' });
-    await page.locator('#garment').getByLabel('How it fits').selectOption('Classic');
-    const question = page.locator('#flat-chest-width-below');
-    await soon(() => question.innerText()).toMatch(/your own measures count/);
-    await question.getByRole('button', { name: 'It is right' }).click();
-    await soon(() => question.innerText()).not.toMatch(/your own measures count/);
+  it('asks at the measure that contradicts the tape, takes an answer, and takes it back', async () => {
+    await write(page, 'body', { Chest: '88' });
+    await turnTo(page, 'garment');
+    await write(page, 'garment', { 'A Chest, across': '62' });
+    await field(page, 'garment', 'What you call it').focus();
+    const width = garment().locator('li', { has: page.locator('#flat-chest-width') });
+    await width.getByText('larger than your tape says').waitFor();
+    await width.getByRole('button', { name: 'It is right' }).click();
+    await width.getByText('larger than your tape says').waitFor({ state: 'detached' });
+    await field(page, 'garment', 'What you call it').focus();
+    await width.getByRole('button', { name: 'Ask me again' }).click();
+    await field(page, 'garment', 'What you call it').focus();
+    await width.getByText('larger than your tape says').waitFor();
   });
 
-  it('that were made from a kept sheet tell how the yarn grows, for the yarn to take or leave', async () => {
-    await write(page, 'body', { Chest: '94' });
-    await turnTo(page, 'keep');
-    await page.getByRole('button', { name: 'Keep this sheet' }).click();
-    await write(page, 'garment', { 'A Chest, across': '60' });
-    await page.locator('#garment').getByLabel('Made from a sheet kept here').selectOption({ index: 1 });
-    await soon(() => page.locator('#garment').innerText()).toMatch(/it has grown \d+ ?% across/);
-    const after = () =>
-      page.locator('#yarn').getByRole('group', { name: 'Across' }).first().getByRole('textbox').last();
-    await page.getByRole('button', { name: 'Reckon with that in the yarn that is open' }).click();
-    await soon(() => after().inputValue()).toMatch(/^1\d\.\d/);
-    await page.getByRole('button', { name: 'Undo' }).click();
-    await soon(() => after().inputValue()).toBe('');
+  it('stores both sweaters, and the sheet made from them', async () => {
+    await stored(page, 'garment');
+    expect(await storageStatus(page, 'garment').innerText()).toContain('Stored.');
+    const { body } = await served.app.http.get('/v1/garments').expect(200);
+    expect(body.items.map(({ fits }: { fits: string | null }) => fits).sort()).toEqual(['loose', null]);
+    await page.reload();
+    await turnTo(page, 'design');
+    await soon(() => ease('As the sweaters I like').isChecked()).toBe(true);
+    quiet(served);
   });
 });

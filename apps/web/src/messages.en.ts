@@ -104,6 +104,7 @@ export const en = {
     },
     estimate: (value: string, low: string, high: string) => `about ${value}, ${low} to ${high}`,
     fromTable: (value: string) => `about ${value}, from a size table`,
+    outsideSurveys: (estimate: string) => `${estimate}. Measure it.`,
     noEstimate: 'Not guessed. Measure it.',
     slip: {
       'inches-as-centimetres': 'Very small beside the rest. Were they inches?',
@@ -201,6 +202,15 @@ export const en = {
       neck: 'Neck',
       length: 'Length',
     },
+    contradicts: {
+      besideTape: (by: string, more: boolean) =>
+        `By this you would be ${by} ${more ? 'larger' : 'smaller'} than your tape says. The tape counts.`,
+      besideSweater: (by: string, more: boolean, other: string) =>
+        `By this you would be ${by} ${more ? 'larger' : 'smaller'} than by ${other}. Does each fit as you say?`,
+      numbered: (number: string) => `sweater ${number}`,
+    },
+    confirmed: 'You said it is right.',
+    askAgain: 'Ask me again',
     about: 'More about it',
     fits: 'How it fits',
     sleeves: {

@@ -2,8 +2,9 @@ import type { TargetSheet } from '#target-sheet';
 import { inUnit } from '#target-sheet';
 import type { GarmentNotes, Notebook } from '../notebook/notebook.ts';
 import { openEntry, type Entry } from '../notebook/collection.ts';
+import { garmentsOfBody } from '../notebook/garments-of-body.ts';
 import { toBody } from '../compute/to-body.ts';
-import { wearerOfGarment, toGarment } from '../compute/to-garment.ts';
+import { toGarment } from '../compute/to-garment.ts';
 import { isChanged } from '../records/record-text.ts';
 import { client } from './client.ts';
 import { toDesignRecord, toMadeRecord } from '../reading/design-record.ts';
@@ -63,11 +64,8 @@ const hasBody = (notebook: Notebook): boolean => {
 };
 
 /** The garments that a sheet is made from. */
-function worn({ garments, bodies }: Notebook): readonly Entry<GarmentNotes>[] {
-  return garments.entries.filter(
-    ({ notes }) => wearerOfGarment(notes, bodies) === bodies.open && toGarment(notes) !== null,
-  );
-}
+const worn = ({ garments, bodies }: Notebook): readonly Entry<GarmentNotes>[] =>
+  garmentsOfBody(garments, bodies).filter(({ notes }) => toGarment(notes) !== null);
 
 export async function storeSheet(notebook: Notebook, title: string): Promise<Answer<TargetSheet>> {
   const { data, error, response } = await client.POST('/v1/target-sheets', {

@@ -31,7 +31,9 @@ export function BodyTable({
               const found = shownValue(profile, name, tape);
               if (found === null) return [say.dimension[name], say.none, ''];
               const range = `${found.bare[1]} ${say.to} ${found.high}`;
-              return [say.dimension[name], found.value, `${how[found.how]}, ${range}`];
+              const sure = `${how[found.how]}, ${range}`;
+              const isWide = profile?.values[name]?.outsideSurveys ?? false;
+              return [say.dimension[name], found.value, isWide ? say.body.outsideSurveys(sure) : sure];
             })}
           />
           <Sources profile={profile} tape={tape} />

@@ -1,4 +1,3 @@
-import { text } from '#advice-text';
 import { evidenceNotes, garmentNames } from '#fit';
 import { GARMENT_DIMENSIONS, type GarmentDimension } from '#garment';
 import { garmentBesideBody } from '#target-sheet';
@@ -7,6 +6,7 @@ import type { ValueQuestion } from './value-question.ts';
 import { say } from '../messages.ts';
 import type { GarmentNotes } from '../notebook/notebook.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
+import { isConfirmed } from '../reading/garment-record.ts';
 import { showLength } from '../reading/numbers.ts';
 import { namesUnit, valueIn } from '../reading/read.ts';
 import { lengthText } from './apply-remedy.ts';
@@ -28,8 +28,8 @@ export function garmentQuestions(notes: GarmentNotes, computation: Computation, 
     const own = garmentNames(input.garments)[place]!;
     for (const note of evidenceNotes(wearer)) {
       const among = note.code === 'garment-beside-tape' ? [note.params.garment] : note.params.garments;
-      const question = { text: text('note', note, { tape }), repairs: [], mayBeRight: true };
-      if (among.includes(own)) questions[note.params.measure] = question;
+      if (!among.includes(own) || isConfirmed(notes, note.params.measure)) continue;
+      questions[note.params.measure] = { text: besideText(note, own, tape), repairs: [], mayBeRight: true };
     }
   }
   for (const name of GARMENT_DIMENSIONS) {
@@ -38,7 +38,7 @@ export function garmentQuestions(notes: GarmentNotes, computation: Computation, 
   }
   for (const { name, code, wouldBe } of garment === undefined ? [] : garmentBesideBody(garment, profile)) {
     const typed = notes.measures[name];
-    if (typed === undefined || notes.confirmed[name] === typed.text) continue;
+    if (typed === undefined || isConfirmed(notes, name)) continue;
     const repair = {
       label: say.body.itIs(showLength(wouldBe, typed.tape)),
       to: { [name]: lengthText(wouldBe, typed.tape) },
@@ -46,6 +46,17 @@ export function garmentQuestions(notes: GarmentNotes, computation: Computation, 
     questions[name] = { text: say.garment.slip[code], repairs: [repair], mayBeRight: true };
   }
   return questions;
+}
+
+/** What a contradiction asks of the sweater of this name, short enough to stand at the measure. */
+function besideText(note: ReturnType<typeof evidenceNotes>[number], own: string, tape: Tape): string {
+  const { besideTape, besideSweater, numbered } = say.garment.contradicts;
+  const { moreMm } = note.params;
+  const by = showLength(Math.abs(moreMm), tape);
+  if (note.code === 'garment-beside-tape') return besideTape(by, moreMm > 0);
+  const [first, second] = note.params.garments;
+  const other = own === first ? second : first;
+  return besideSweater(by, (own === second) === moreMm > 0, /^\d+$/.test(other) ? numbered(other) : other);
 }
 
 /** The question about an impossible value; a number without a unit may have been meant in the other. */

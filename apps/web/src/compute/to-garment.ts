@@ -2,6 +2,7 @@ import { GARMENT_DIMENSIONS, garmentFromRecord, type Garment } from '#garment';
 import type { SheetInput } from '#target-sheet';
 import type { FlatMeasures } from './flat-measures.ts';
 import type { Collection } from '../notebook/collection.ts';
+import { garmentsOfBody } from '../notebook/garments-of-body.ts';
 import type { BodyNotes, GarmentNotes } from '../notebook/notebook.ts';
 import { lengthOf } from '../reading/believed-garment.ts';
 import { toGarmentRecord } from '../reading/garment-record.ts';
@@ -31,15 +32,11 @@ export function toGarment(notes: GarmentNotes): Garment | null {
   return garment;
 }
 
-/** The key of the body that a garment fits: the first one, where it is not said. */
-export const wearerOfGarment = ({ wearer }: GarmentNotes, { entries }: Collection<BodyNotes>): string | undefined =>
-  wearer ?? entries[0]?.key;
-
 /** The garments that fit the body that is open; the one that is open itself is the basis. */
 export const toGarments = memoizeLast(
-  ({ entries, open }: Collection<GarmentNotes>, bodies: Collection<BodyNotes>): SheetInput['garments'] =>
-    entries.flatMap(({ key, notes }) => {
-      const garment = wearerOfGarment(notes, bodies) === bodies.open ? toGarment(notes) : null;
-      return garment === null ? [] : [{ ...garment, basis: key === open }];
+  (garments: Collection<GarmentNotes>, bodies: Collection<BodyNotes>): SheetInput['garments'] =>
+    garmentsOfBody(garments, bodies).flatMap(({ key, notes }) => {
+      const garment = toGarment(notes);
+      return garment === null ? [] : [{ ...garment, basis: key === garments.open }];
     }),
 );

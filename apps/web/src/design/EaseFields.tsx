@@ -5,7 +5,7 @@ import { LengthField } from '../field/LengthField.tsx';
 import { say } from '../messages.ts';
 import type { DesignNotes, EaseNotes } from '../notebook/notebook.ts';
 import type { Tape } from '../notebook/typed.ts';
-import { showSigned } from '../reading/numbers.ts';
+import { showLength, showSigned } from '../reading/numbers.ts';
 import { writeDesign } from './write-design.ts';
 import textStyles from '../ui/text.module.css';
 import fieldStyles from '../field/Field.module.css';
@@ -79,7 +79,7 @@ function EaseDetail({
         <p className={textStyles.hint}>
           {favourites === null
             ? words.noFavourites
-            : words.favourites(favourites.count, showSigned(favourites.mean, tape), showSigned(favourites.sd, tape))}
+            : words.favourites(favourites.count, showSigned(favourites.mean, tape), showLength(favourites.sd, tape))}
         </p>
       );
     case 'own':

@@ -6,19 +6,23 @@ import { LengthField } from '../field/LengthField.tsx';
 import { say } from '../messages.ts';
 import type { Tape, Typed } from '../notebook/typed.ts';
 import { LETTERS } from './FlatDrawing.tsx';
-import { confirmFlat, writeFlat } from './write-garment.ts';
+import { confirmFlat, doubtFlat, writeFlat } from './write-garment.ts';
+import buttonStyles from '../ui/buttons.module.css';
 
 /** The field for one measurement of the sweater laid flat, with a question beneath when the field does not have the focus. */
 export const FlatRow = memo(function FlatRow({
   name,
   typed,
   tape,
+  confirmed,
   question,
   onWriting,
 }: {
   readonly name: GarmentDimension;
   readonly typed: Typed | undefined;
   readonly tape: Tape;
+  /** She said that it is right as it is. */
+  readonly confirmed: boolean;
   /** Null while the field has the focus. */
   readonly question: ValueQuestion<GarmentDimension> | null;
   readonly onWriting: (name: GarmentDimension) => void;
@@ -36,18 +40,34 @@ export const FlatRow = memo(function FlatRow({
           tape={tape}
           whenEmpty={say.garment.how[name]}
           ask={
-            question && (
-              <QuestionBox
-                question={question}
-                onRepair={(to) => {
-                  writeFlat(to);
-                  back();
-                }}
-                onConfirm={() => {
-                  confirmFlat(name);
-                  back();
-                }}
-              />
+            question === null && confirmed ? (
+              <>
+                {say.garment.confirmed}{' '}
+                <button
+                  type="button"
+                  className={buttonStyles.quiet}
+                  onClick={() => {
+                    doubtFlat(name);
+                    back();
+                  }}
+                >
+                  {say.garment.askAgain}
+                </button>
+              </>
+            ) : (
+              question && (
+                <QuestionBox
+                  question={question}
+                  onRepair={(to) => {
+                    writeFlat(to);
+                    back();
+                  }}
+                  onConfirm={() => {
+                    confirmFlat(name);
+                    back();
+                  }}
+                />
+              )
             )
           }
           onTyped={(to) => writeFlat({ [name]: to })}

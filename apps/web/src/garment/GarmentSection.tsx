@@ -8,6 +8,7 @@ import { CollectionBar } from '../collections/CollectionBar.tsx';
 import type { Tape } from '../notebook/typed.ts';
 import type { OpenQuestions } from '../compute/computation.ts';
 import { flatMeasures } from '../compute/to-garment.ts';
+import { isConfirmed } from '../reading/garment-record.ts';
 import { AboutGarment } from './AboutGarment.tsx';
 import { FlatDrawing } from './FlatDrawing.tsx';
 import { FlatRow } from './FlatRow.tsx';
@@ -56,6 +57,7 @@ export const GarmentSection = memo(function GarmentSection({
               name={name}
               typed={measures[name]}
               tape={tape}
+              confirmed={isConfirmed(notes, name)}
               question={active === name ? null : (questions[name] ?? null)}
               onWriting={setActive}
             />

@@ -1,7 +1,8 @@
 import { Select } from '../field/Select.tsx';
 import { say } from '../messages.ts';
 import type { Collection } from '../notebook/collection.ts';
-import type { BodyNotes } from '../notebook/notebook.ts';
+import { wearerOfGarment } from '../notebook/garments-of-body.ts';
+import { NOBODY, type BodyNotes } from '../notebook/notebook.ts';
 import { writeGarment } from './write-garment.ts';
 
 /** Whom a sweater fits, and so tells of; it may be left out. */
@@ -20,8 +21,8 @@ export function WearerField({
   return (
     <Select
       label={words.legend}
-      value={wearer ?? bodies.entries[0]?.key ?? bodies.open}
-      options={[...named, { value: 'nobody', label: words.nobody }]}
+      value={wearerOfGarment({ wearer }, bodies)}
+      options={[...named, { value: NOBODY, label: words.nobody }]}
       onValue={(to) => writeGarment((it) => ({ ...it, wearer: to }))}
     />
   );

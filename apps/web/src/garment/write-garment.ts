@@ -18,6 +18,13 @@ export const writeFlat = (measures: Readonly<Partial<Record<GarmentDimension, Ty
 export const confirmFlat = (name: GarmentDimension): void =>
   writeGarment((it) => ({ ...it, confirmed: { ...it.confirmed, [name]: it.measures[name]?.text } }));
 
+/** Takes that back: it is questioned again where it looks wrong. */
+export const doubtFlat = (name: GarmentDimension): void =>
+  writeGarment((it) => {
+    const { [name]: _, ...rest } = it.confirmed;
+    return { ...it, confirmed: rest };
+  });
+
 /** A length of ten, before and after. */
 const asPair = ({ growth }: GrowthInDirection): Pair => ({
   before: { text: '10', tape: 'cm' },

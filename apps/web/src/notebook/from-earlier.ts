@@ -1,7 +1,7 @@
 import { withoutGoneRules } from '#target-sheet';
 import { blankDesign, blankGarment } from './blank.ts';
 import type { Collection } from './collection.ts';
-import type { DesignNotes, GarmentNotes } from './notebook.ts';
+import type { BodyNotes, DesignNotes, GarmentNotes } from './notebook.ts';
 import type { Typed } from './typed.ts';
 
 /** A design as it was saved while a garment was a basis that had to be chosen, and its change of ease a field of its own. */
@@ -18,11 +18,21 @@ export function designFromEarlier({ easeChange, ...saved }: EarlierDesign): Desi
   };
 }
 
-/** Saved garments: fields that they do not have yet are blank. */
-export const garmentsFromEarlier = (saved: Collection<GarmentNotes>): Collection<GarmentNotes> => ({
+/** Saved garments: fields that they do not have yet are blank. The open one fits the open body, as the sheet was of both. */
+export const garmentsFromEarlier = (
+  saved: Collection<GarmentNotes>,
+  bodies: Collection<BodyNotes>,
+): Collection<GarmentNotes> => ({
   ...saved,
   entries: saved.entries.map((entry) => ({
     ...entry,
-    notes: { ...blankGarment(entry.notes.thickness.tape), ...entry.notes },
+    notes: {
+      ...filled(entry.notes),
+      ...(isEarlier(entry.notes) && entry.key === saved.open && { wearer: bodies.open }),
+    },
+    conflict: entry.conflict && { ...entry.conflict, notes: entry.conflict.notes && filled(entry.conflict.notes) },
   })),
 });
+
+const filled = (notes: GarmentNotes): GarmentNotes => ({ ...blankGarment(notes.thickness.tape), ...notes });
+const isEarlier = (notes: GarmentNotes): boolean => !('wearer' in notes);

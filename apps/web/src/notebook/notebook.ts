@@ -34,6 +34,9 @@ export interface LayerNotes {
   readonly thickness: Typed;
 }
 
+/** The wearer of a garment that is left out. */
+export const NOBODY = 'nobody';
+
 export interface GarmentNotes {
   readonly name: string;
   readonly construction: Construction;

@@ -6,7 +6,7 @@ import { lazyModule } from '../ui/lazy-module.ts';
 import type { OpenQuestions, Computation } from '../compute/computation.ts';
 
 const useComputeModule = lazyModule(() => import('../compute/compute.ts'));
-/** A separate file, loaded when the first measurement of an adult, or of a sweater, is there to estimate the others from. */
+/** A separate file, loaded when the first measurement of an adult or a sweater is there to estimate the others from. */
 const useBodyModel = lazyModule(async () => (await import('../compute/compute.ts')).loadBodyModel());
 
 interface ComputedNotebook {
@@ -29,10 +29,10 @@ const NOT_COMPUTED = noQuestions('unknown');
 /** Computes the notebook in the same frame as the change to it. */
 export function useComputation(notebook: Notebook, wanted: boolean): ComputedNotebook {
   const { figure, measures } = openEntry(notebook.bodies).notes;
-  const isKnown = [measures, ...notebook.garments.entries.map(({ notes }) => notes.measures)].some(
-    (written) => Object.keys(written).length > 0,
-  );
-  const adult = figure !== 'child' && figure !== 'baby' && isKnown;
+  const isMeasured =
+    Object.keys(measures).length > 0 ||
+    notebook.garments.entries.some(({ notes }) => Object.keys(notes.measures).length > 0);
+  const adult = figure !== 'child' && figure !== 'baby' && isMeasured;
   const compute = useComputeModule(wanted);
   const model = useBodyModel(adult);
   useEffect(() => compute?.warmUpCompute(model), [compute, model]);

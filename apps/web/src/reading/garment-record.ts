@@ -48,8 +48,11 @@ export function toGarmentRecord(notes: GarmentNotes): GarmentRecord {
       () => writtenMeasure(name, notes.measures[name]),
     );
     if (measure === null) return null;
-    const confirmed = notes.confirmed[name] !== undefined && notes.confirmed[name] === notes.measures[name]?.text;
-    return { ...measure, confirmed, ...(name === 'sleeve-length' && { from: notes.sleeveFrom }) };
+    return {
+      ...measure,
+      confirmed: isConfirmed(notes, name),
+      ...(name === 'sleeve-length' && { from: notes.sleeveFrom }),
+    };
   };
   return {
     ...notes.record,
@@ -75,6 +78,10 @@ export function toGarmentRecord(notes: GarmentNotes): GarmentRecord {
 const inOrder = (record: StoredGarment | undefined): readonly GarmentDimension[] => [
   ...new Set([...(record?.measures.map(({ name }) => name) ?? []), ...GARMENT_DIMENSIONS]),
 ];
+
+/** Whether she said that a measure is right as it is written. */
+export const isConfirmed = ({ measures, confirmed }: GarmentNotes, name: GarmentDimension): boolean =>
+  confirmed[name] !== undefined && confirmed[name] === measures[name]?.text;
 
 function writtenMeasure(name: GarmentDimension, typed: Typed | undefined): MeasureRecord | null {
   const size = lengthOf(name, typed) === null ? null : toSize(typed, 'length');

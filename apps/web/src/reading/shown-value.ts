@@ -45,5 +45,7 @@ export function pencilled(profile: BodyProfile | null, dimension: BodyDimension,
   if (profile === null) return '';
   const found = shownValue(profile, dimension, tape);
   if (found === null) return null;
-  return isMeasured(found.how) ? '' : say.body.estimate(...found.bare, found.high);
+  if (isMeasured(found.how)) return '';
+  const estimate = say.body.estimate(...found.bare, found.high);
+  return profile.values[dimension]?.outsideSurveys ? say.body.outsideSurveys(estimate) : estimate;
 }

@@ -1,16 +1,18 @@
-import { KINDS, collectionOf } from '../notebook/kinds.ts';
 import type { Notebook } from '../notebook/notebook.ts';
 import { openEntry } from '../notebook/collection.ts';
+import { garmentsOfBody } from '../notebook/garments-of-body.ts';
 import { recordText } from './record-text.ts';
 import { toDesignRecord, toMadeRecord } from '../reading/design-record.ts';
 
 /** All inputs of the sheet as text: two sheets have the same inputs where these are equal. */
 export function sheetFingerprint(notebook: Notebook): string {
-  const entries = KINDS.map((kind) => recordText(kind, openEntry(collectionOf(notebook, kind)).notes));
+  const { bodies, garments, yarns, design, made } = notebook;
   return JSON.stringify([
-    ...entries,
-    toDesignRecord(notebook.design),
-    toMadeRecord(notebook.made),
-    notebook.design.rules,
+    recordText('bodies', openEntry(bodies).notes),
+    garmentsOfBody(garments, bodies).map(({ key, notes }) => [key === garments.open, recordText('garments', notes)]),
+    recordText('yarns', openEntry(yarns).notes),
+    toDesignRecord(design),
+    toMadeRecord(made),
+    design.rules,
   ]);
 }

@@ -48,7 +48,7 @@ function parse(text: string | null): Notebook | null {
     return {
       ...base,
       ...found,
-      garments: garmentsFromEarlier(found.garments ?? base.garments),
+      garments: garmentsFromEarlier(found.garments ?? base.garments, found.bodies ?? base.bodies),
       design: designFromEarlier({ ...base.design, ...found.design }),
     };
   } catch {
