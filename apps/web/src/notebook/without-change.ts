@@ -1,4 +1,4 @@
-import { isBlank, KINDS, updateCollection, removed, restored, collectionOf, type Kind } from './kinds.ts';
+import { isBlank, KINDS, updateCollection, removed, restored, collectionOf, type Kind, type Kinds } from './kinds.ts';
 import type { DesignNotes, Notebook } from './notebook.ts';
 
 /** Undoes one change to the notebook; what was entered after it stays. */
@@ -37,8 +37,8 @@ function designWithout(now: DesignNotes, before: DesignNotes, after: DesignNotes
 }
 
 /**
- * Restores what the change removed from a collection, and removes what it added unless that was changed since. The entry
- * that was open is open again, unless another was opened since.
+ * Restores what the change removed from a collection and what it wrote in an entry, and removes what it added unless that was changed
+ * since. The entry that was open is open again, unless another was opened since.
  */
 function collectionWithout<K extends Kind>(now: Notebook, kind: K, before: Notebook, after: Notebook): Notebook {
   const [is, was, became] = [collectionOf(now, kind), collectionOf(before, kind), collectionOf(after, kind)];
@@ -53,7 +53,13 @@ function collectionWithout<K extends Kind>(now: Notebook, kind: K, before: Noteb
   );
   const filled = back.reduce((it, entry) => restored(it, kind, entry), now);
   const cleared = gone.reduce((it, { key }) => removed(it, kind, key), filled);
-  return updateCollection(cleared, kind, (collection) =>
-    stayed && has(collection, was.open) ? { ...collection, open: was.open } : collection,
-  );
+  return updateCollection(cleared, kind, (collection) => ({
+    ...collection,
+    open: stayed && has(collection, was.open) ? was.open : collection.open,
+    entries: collection.entries.map((entry) => {
+      const [old, changed] = [was, became].map(({ entries }) => entries.find(({ key }) => key === entry.key)?.notes);
+      if (old === undefined || changed === undefined || same(old, changed)) return entry;
+      return { ...entry, notes: fieldsWithout<Kinds[K] & object>(entry.notes, old, changed) };
+    }),
+  }));
 }
