@@ -64,6 +64,7 @@ function body(piece: 'back' | 'front'): Piece {
     dimensions: [
       across('width', 17),
       across('cross-back-width', 17),
+      across('armhole-inset', 0),
       across('shoulder-width', 5.5),
       across('neck-width', 6),
       along('shoulder-to-hem', 16),
@@ -74,6 +75,13 @@ function body(piece: 'back' | 'front'): Piece {
     ],
     identities: [
       { name: 'cross-back-width', equals: [{ name: 'width', times: 1 }] },
+      {
+        name: 'armhole-inset',
+        equals: [
+          { name: 'width', times: 0.5 },
+          { name: 'cross-back-width', times: -0.5 },
+        ],
+      },
       {
         name: 'shoulder-width',
         equals: [

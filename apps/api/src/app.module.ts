@@ -15,6 +15,7 @@ import { IdempotencyModule } from './idempotency/idempotency.module.ts';
 import { RecordsModule } from './records/records.module.ts';
 import { ReferenceModule } from './reference/reference.module.ts';
 import type { Settings } from './settings/settings.ts';
+import { CountsModule } from './counts/counts.module.ts';
 import { TargetSheetsModule } from './target-sheets/target-sheets.module.ts';
 import { StorageModule } from './storage/storage.module.ts';
 
@@ -30,6 +31,7 @@ export class AppModule {
         IdempotencyModule.with(handOff.key),
         // First, since a router tries one address after the other: they have the most to do.
         TargetSheetsModule,
+        CountsModule,
         RecordsModule,
         EverythingModule,
         ReferenceModule,

@@ -192,6 +192,46 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/v1/target-sheets/compute/counts": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Count a sheet that is not kept in stitches and rows; nothing is stored
+         * @description The same as of a kept sheet, of what is sent along.
+         */
+        post: operations["Counts_compute"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/v1/target-sheets/{id}/counts": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /**
+         * Count a kept sheet in stitches and rows at a gauge
+         * @description Chosen together, so that each piece closes in stitches and joined edges agree, each dimension in its range where a count lies there.
+         */
+        post: operations["Counts_count"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/v1/bodies": {
         parameters: {
             query?: never;
@@ -1750,6 +1790,210 @@ export interface components {
             offered: components["schemas"]["GrowthDto"] | null;
             /** @description Why nothing is offered; null where it is. */
             notOffered: components["schemas"]["NotOfferedDto"] | null;
+        };
+        GaugeLengthDto: {
+            /** @description A number in `unit`. */
+            value?: number | null;
+            /**
+             * @description UCUM: mm, cm, [in_i]; `in` is understood. Beside a text: the unit of a number that names none.
+             * @enum {string|null}
+             */
+            unit?: "mm" | "cm" | "[in_i]" | "in" | null;
+            /**
+             * @description Instead of a number, as typed: `17 1/2 in`, `44,5 cm`.
+             * @example 17 1/2 in
+             */
+            text?: string | null;
+        };
+        GaugeDto: {
+            /**
+             * @description In the width named.
+             * @example 14
+             */
+            stitches: number;
+            /**
+             * @description In the same height.
+             * @example 18
+             */
+            rows: number;
+            /**
+             * @description Over what.
+             * @example {
+             *       "value": 10,
+             *       "unit": "cm"
+             *     }
+             */
+            over: components["schemas"]["GaugeLengthDto"];
+        };
+        GaugesDto: {
+            main: components["schemas"]["GaugeDto"];
+            /** @description Without it the rib is worked on the stitches of what lies above it, its rows as high as the main fabric’s. */
+            rib?: components["schemas"]["GaugeDto"] | null;
+        };
+        MultiplesDto: {
+            /**
+             * @description Of the stitches that a piece begins with.
+             * @example [
+             *       6,
+             *       2
+             *     ]
+             */
+            main?: number[] | null;
+            /**
+             * @description Of the stitches of a rib, and of a band picked up.
+             * @example [
+             *       6,
+             *       2
+             *     ]
+             */
+            rib?: number[] | null;
+        };
+        ComputeCountsDto: {
+            gauge: components["schemas"]["GaugesDto"];
+            /** @description Repeats of a stitch pattern. */
+            multiple?: components["schemas"]["MultiplesDto"] | null;
+            /**
+             * @description Of the stitches that a piece begins with.
+             * @enum {string|null}
+             */
+            parity?: "odd" | "even" | null;
+            /** @description Every length an even number of rows. Default: false. */
+            evenRows?: boolean | null;
+            /** @description What the sheet is made from. */
+            request: components["schemas"]["ComputeSheetDto"];
+        };
+        CountedDimensionDto: {
+            /** @enum {string} */
+            name: "width" | "hem-width" | "cross-back-width" | "centre-back-length" | "shoulder-to-hem" | "body-to-underarm" | "armhole-depth" | "armhole-inset" | "underarm-bind-off" | "shoulder-width" | "shoulder-fall" | "neck-width" | "front-neck-depth" | "back-neck-depth" | "neck-edge" | "armhole-edge" | "front-edge" | "band-depth" | "band-overlap" | "rib-depth" | "sleeve-length" | "underarm-seam" | "sleeve-top-width" | "cuff-width" | "above-rib-width" | "cap-height" | "cap-top-width" | "raglan-depth" | "raglan-bind-off" | "sleeve-raglan-depth";
+            /**
+             * @description In stitches, or in rows.
+             * @enum {string}
+             */
+            axis: "across" | "along";
+            /** @enum {string} */
+            fabric: "main" | "rib";
+            /** @description Whole stitches or rows, seam allowance included. */
+            count: number;
+            /** @description Finished, in the sheet’s unit. */
+            measures: number;
+            /** @description As on the sheet, moved along with what it follows. */
+            low: number | null;
+            /** @description The same. */
+            high: number | null;
+            /** @description Whether it measures from low to high. */
+            within: boolean;
+        };
+        CountedRegionDto: {
+            region: string;
+            /** @enum {string} */
+            fabric: "main" | "rib" | "other";
+            /** @description It begins with; null where the sheet names no width there. */
+            stitches: number | null;
+            rows: number;
+            /** @description Stitches to increase, spread over one row, on the way into the region above; less than 0: to decrease. */
+            changeAbove: number;
+        };
+        IntervalDto: {
+            /** @description Every so many rows. */
+            rows: number;
+            times: number;
+        };
+        HalvesDto: {
+            /**
+             * @description A centre stitch, where the number is odd.
+             * @enum {integer}
+             */
+            centre: 0 | 1;
+            /** @description On each side of it. */
+            side: number;
+        };
+        ShapingDto: {
+            /** @description The edge it is along, as the sheet names it. */
+            edge: string;
+            /**
+             * @description How many sides of the piece are shaped so.
+             * @enum {integer}
+             */
+            sides: 1 | 2;
+            /** @enum {string} */
+            kind: "increase" | "decrease" | "bind-off" | "cast-on" | "curve";
+            /** @description On one side; of a neck, all. */
+            stitches: number;
+            /** @description Over so many; 0 for what is done at once. */
+            rows: number;
+            /** @description Rows worked before it begins. */
+            fromRow: number;
+            /** @description One stitch at a time, spread evenly. Empty for what is done at once and for a curve; null where there are more stitches than rows. */
+            every: components["schemas"]["IntervalDto"][] | null;
+            /** @description Of a neck that lies on a middle line. */
+            halves?: components["schemas"]["HalvesDto"];
+        };
+        PickedUpDto: {
+            /** @enum {string} */
+            piece: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band" | "armhole-band";
+            edge: string;
+            /** @description In the sheet’s unit. */
+            length: number;
+            stitches: number;
+            /** @description Of an edge that runs along rows, else null. */
+            rows: number | null;
+            /** @description Stitches picked up a row there. */
+            perRow: number | null;
+        };
+        CountedPieceDto: {
+            /** @enum {string} */
+            piece: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band" | "armhole-band";
+            dimensions: components["schemas"]["CountedDimensionDto"][];
+            /** @description From where work begins. */
+            regions: components["schemas"]["CountedRegionDto"][];
+            /** @description From where work begins. */
+            shaping: components["schemas"]["ShapingDto"][];
+            /** @description Of a band: along which edges. */
+            pickUp: components["schemas"]["PickedUpDto"][];
+            /** @description The sheet’s, with every point where the counts bring it; null where the sheet draws none. */
+            outline: number[][] | null;
+        };
+        OutsideRangeDto: {
+            /** @enum {string} */
+            piece: "back" | "front" | "left-front" | "right-front" | "sleeve" | "front-band" | "neck-band" | "armhole-band";
+            /** @enum {string} */
+            name: "width" | "hem-width" | "cross-back-width" | "centre-back-length" | "shoulder-to-hem" | "body-to-underarm" | "armhole-depth" | "armhole-inset" | "underarm-bind-off" | "shoulder-width" | "shoulder-fall" | "neck-width" | "front-neck-depth" | "back-neck-depth" | "neck-edge" | "armhole-edge" | "front-edge" | "band-depth" | "band-overlap" | "rib-depth" | "sleeve-length" | "underarm-seam" | "sleeve-top-width" | "cuff-width" | "above-rib-width" | "cap-height" | "cap-top-width" | "raglan-depth" | "raglan-bind-off" | "sleeve-raglan-depth";
+            count: number;
+            /** @description In the sheet’s unit. */
+            measures: number;
+            /** @description In the sheet’s unit. */
+            low: number;
+            /** @description In the sheet’s unit. */
+            high: number;
+            /**
+             * @description No whole number lies in the range; or none does that closes with the others.
+             * @enum {string}
+             */
+            reason: "no-count" | "not-together";
+        };
+        CountsAnswerDto: {
+            /** @enum {string} */
+            unit: "mm" | "cm" | "in";
+            /**
+             * @description How the rib’s stitches come.
+             * @enum {string}
+             */
+            rib: "own-gauge" | "as-above";
+            pieces: components["schemas"]["CountedPieceDto"][];
+            /** @description What could not be kept in its range. */
+            outside: components["schemas"]["OutsideRangeDto"][];
+        };
+        CountsDto: {
+            gauge: components["schemas"]["GaugesDto"];
+            /** @description Repeats of a stitch pattern. */
+            multiple?: components["schemas"]["MultiplesDto"] | null;
+            /**
+             * @description Of the stitches that a piece begins with.
+             * @enum {string|null}
+             */
+            parity?: "odd" | "even" | null;
+            /** @description Every length an even number of rows. Default: false. */
+            evenRows?: boolean | null;
         };
         KeptBodySize: {
             /**
@@ -4139,6 +4383,243 @@ export interface operations {
             };
             /** @description There is none with this id. */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Counts_compute: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "request": {
+                 *         "body": {
+                 *           "title": "Me, in March",
+                 *           "figure": "woman",
+                 *           "measures": [
+                 *             {
+                 *               "name": "chest-girth",
+                 *               "value": 94,
+                 *               "unit": "cm"
+                 *             },
+                 *             {
+                 *               "name": "hip-girth",
+                 *               "text": "39 in"
+                 *             },
+                 *             {
+                 *               "name": "back-waist-length",
+                 *               "value": 43.7,
+                 *               "unit": "cm"
+                 *             },
+                 *             {
+                 *               "name": "nape-to-cuff",
+                 *               "text": "29 1/4 in",
+                 *               "how": "home"
+                 *             }
+                 *           ]
+                 *         },
+                 *         "fabric": {
+                 *           "title": "Grey, worsted",
+                 *           "craft": "crochet",
+                 *           "thickness": {
+                 *             "value": 6,
+                 *             "unit": "mm"
+                 *           }
+                 *         },
+                 *         "design": {
+                 *           "silhouette": "pullover",
+                 *           "construction": "drop-shoulder",
+                 *           "length": "regular",
+                 *           "neckline": "crew",
+                 *           "ease": {
+                 *             "category": "classic",
+                 *             "place": 0.5
+                 *           }
+                 *         },
+                 *         "unit": "cm"
+                 *       },
+                 *       "gauge": {
+                 *         "main": {
+                 *           "stitches": 14,
+                 *           "rows": 18,
+                 *           "over": {
+                 *             "value": 10,
+                 *             "unit": "cm"
+                 *           }
+                 *         }
+                 *       },
+                 *       "multiple": {
+                 *         "main": [
+                 *           2,
+                 *           1
+                 *         ]
+                 *       },
+                 *       "evenRows": true
+                 *     }
+                 */
+                "application/json": components["schemas"]["ComputeCountsDto"];
+            };
+        };
+        responses: {
+            /** @description Whole stitches and rows, and what lies between them. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CountsAnswerDto"];
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is not JSON in UTF-8. */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Any other problem. */
+            default: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+        };
+    };
+    Counts_count: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                /**
+                 * @example {
+                 *       "gauge": {
+                 *         "main": {
+                 *           "stitches": 14,
+                 *           "rows": 18,
+                 *           "over": {
+                 *             "value": 10,
+                 *             "unit": "cm"
+                 *           }
+                 *         }
+                 *       },
+                 *       "multiple": {
+                 *         "main": [
+                 *           2,
+                 *           1
+                 *         ]
+                 *       },
+                 *       "evenRows": true
+                 *     }
+                 */
+                "application/json": components["schemas"]["CountsDto"];
+            };
+        };
+        responses: {
+            /** @description Whole stitches and rows, and what lies between them. */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["CountsAnswerDto"];
+                };
+            };
+            /** @description Not readable: the place in the text, or the parameter. */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description There is none with this id. */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is too large: 64 kB at most, 512 kB for a sheet that is read in. */
+            413: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description The body is not JSON in UTF-8. */
+            415: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemDto"];
+                };
+            };
+            /** @description Fields that cannot be used, all of them, with their places. */
+            422: {
                 headers: {
                     [name: string]: unknown;
                 };

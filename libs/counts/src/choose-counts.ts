@@ -91,6 +91,8 @@ class Chooser implements ChosenCounts {
       this.choose(component);
     };
     for (const component of components) visit(component);
+    // What others take away from each other is nothing: the inset of a straight armhole.
+    for (const [key, form] of this.system.forms) if (form.size === 0) this.counts.set(key, 0);
   }
 
   private restsOn({ nodes, unknowns }: Component): string[] {

@@ -60,3 +60,21 @@ export interface CountablePiece {
 export interface CountableSheet {
   readonly pieces: readonly CountablePiece[];
 }
+
+/** What a piece of a sheet that was kept long ago may lack. */
+type Newer = 'edges' | 'regions' | 'identities';
+
+/** A sheet as it comes. */
+export interface SheetToCount {
+  readonly pieces: readonly (Omit<CountablePiece, Newer> & Partial<Pick<CountablePiece, Newer>>)[];
+}
+
+/** A sheet with nothing missing: a piece that names no edges, regions or identities has none. */
+export const countableSheet = ({ pieces }: SheetToCount): CountableSheet => ({
+  pieces: pieces.map(({ edges = [], regions = [], identities = [], ...piece }) => ({
+    ...piece,
+    edges,
+    regions,
+    identities,
+  })),
+});

@@ -116,6 +116,7 @@ describe('whatever the gauge', () => {
           const of = (name: string): number => countOf(counts, `${piece}/${name}`);
           expect(of('width')).toBe(of('neck-width') + 2 * of('shoulder-width'));
           expect(of('shoulder-to-hem')).toBe(of('body-to-underarm') + of('armhole-depth'));
+          expect(of('armhole-inset')).toBe(0);
           expect(of('width')).toBe(countOf(counts, 'back/width'));
         }
         const outside = new Set(counts.outside.map(({ piece, name }) => `${piece}/${name}`));

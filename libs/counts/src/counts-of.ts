@@ -1,6 +1,6 @@
 import { checkRequest } from './check-request.ts';
 import { chooseCounts, type ChosenCounts } from './choose-counts.ts';
-import type { CountablePiece, CountableSheet } from './countable-sheet.ts';
+import { countableSheet, type CountablePiece, type SheetToCount } from './countable-sheet.ts';
 import { countedOutline } from './counted-outline.ts';
 import type { CountedDimension, CountedPiece, Counts, OutsideRange, PickedUp } from './counts.ts';
 import { countsError } from './counts-errors.ts';
@@ -26,8 +26,9 @@ import { systemOf } from './system.ts';
  * @throws DomainError `gauge-out-of-range`, `multiple-unusable`, `multiple-larger-than-piece`, `counts-close-nowhere`,
  * `nothing-to-count`, each with a pointer into the request where it is to blame
  */
-export function countsOf(sheet: CountableSheet, request: CountsRequest, hundred: number): Counts {
+export function countsOf(toCount: SheetToCount, request: CountsRequest, hundred: number): Counts {
   checkRequest(request, hundred);
+  const sheet = countableSheet(toCount);
   const system = systemOf(sheet, nodesOf(sheet, request));
   if (system.nodes.size === 0) throw countsError('nothing-to-count', {});
   const symmetric = new Set(sheet.pieces.filter((piece) => middleOf(piece).symmetric).map(({ piece }) => piece));

@@ -1,4 +1,4 @@
-export type { CountableSheet } from './countable-sheet.ts';
+export type { CountableSheet, SheetToCount } from './countable-sheet.ts';
 export { PARITIES, type CountsRequest, type Gauge, type Multiple, type Parity } from './counts-request.ts';
 export type { CountsErrors } from './counts-errors.ts';
 export { GAUGE_LIMITS, LARGEST_MULTIPLE } from './check-request.ts';

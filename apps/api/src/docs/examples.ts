@@ -28,6 +28,11 @@ const design = {
 };
 const id = '01900000-0000-7000-8000-000000000002';
 const keep = { title: 'Grey pullover', bodyId: id, fabricId: id, design, unit: 'cm' };
+const counts = {
+  gauge: { main: { stitches: 14, rows: 18, over: { value: 10, unit: 'cm' } } },
+  multiple: { main: [2, 1] },
+  evenRows: true,
+};
 const planner = {
   title: 'Row by row',
   address: 'https://planner.example/take',
@@ -51,6 +56,8 @@ export const EXAMPLES: Readonly<Record<string, object>> = {
   Profile_compute: { body },
   Compute_compute: { title: 'Grey pullover', body, fabric, design, unit: 'cm' },
   Compute_run: { table: 'craft-yarn-council-woman', sizes: ['S', 'M'], fabric, design },
+  Counts_compute: { request: { body, fabric, design, unit: 'cm' }, ...counts },
+  Counts_count: counts,
   TargetSheets_keep: keep,
   Planners_create: planner,
   Planners_replace: planner,

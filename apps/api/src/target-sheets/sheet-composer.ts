@@ -10,9 +10,9 @@ import {
   type PublishedSizes,
   type SizeRow,
 } from '#body';
-import { DomainError } from '#measure';
 import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
 import { ApiError } from '../http/api-error.ts';
+import { pointing } from '../http/pointing.ts';
 import { clock } from '../clock/steady-clock.ts';
 import { BODY_MODEL } from '../body-model/body-model.module.ts';
 import { sheetInput } from './sheet-input.ts';
@@ -79,12 +79,4 @@ function rowsOf(id: string, sizes: readonly string[] | null): readonly SizeRow[]
   return sizes === null
     ? table.rows
     : sizes.map((size, index) => pointing(`/sizes/${index}`, () => sizeRow(table, size)));
-}
-
-function pointing<T>(pointer: string, find: () => T): T {
-  try {
-    return find();
-  } catch (error) {
-    throw error instanceof DomainError ? error.under(pointer) : error;
-  }
 }
