@@ -248,6 +248,12 @@ function addChosen(filling: Filling, request: FitRequest, sized: Rules): void {
   own('ownBackNeck', design.backNeckDepthMm, plain('own-back-neck-depth'));
 }
 
+/** What the body, and with it the ease of a garment, was found from; the model where no garment was evidence. */
+function evidenceOf({ body }: FitRequest): Source {
+  const found = Object.values(body?.values ?? {}).find(({ from }) => from.code === 'evidence');
+  return found?.from ?? ESTIMATED;
+}
+
 /** Fills in every input from what the maker gave and the rules at her size. `madeInputs` come from pieces already made. */
 export function inputsOf(
   request: FitRequest,
@@ -262,7 +268,7 @@ export function inputsOf(
   addStiff(filling, request, sized);
   if (request.garment) {
     const { ease, title } = request.garment;
-    filling.add('garmentEase', ease.value, { code: 'garment-ease', params: { title } }, ESTIMATED, ease.u);
+    filling.add('garmentEase', ease.value, { code: 'garment-ease', params: { title } }, evidenceOf(request), ease.u);
     addGarment(filling, request.garment);
   }
   addRuled(filling, request, sized);
