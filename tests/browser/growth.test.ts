@@ -21,7 +21,7 @@ inBrowser('a sweater that was made from a kept sheet', () => {
     await page.locator('#yarn summary', { hasText: 'wash' }).click();
     const after = page.locator('#yarn').getByRole('group', { name: 'Across' }).first().getByRole('textbox').last();
     await turnTo(page, 'garment');
-    await page.getByRole('button', { name: 'Reckon with that in the yarn that is open' }).click();
+    await page.getByRole('button', { name: 'Use this growth for the yarn that is open' }).click();
     await turnTo(page, 'yarn');
     await soon(() => after.inputValue()).toMatch(/^1\d\.\d/);
     await page.getByRole('button', { name: 'Undo' }).click();

@@ -228,7 +228,7 @@ export const en = {
       wider: (share: string, u: string) => `${share} across (± ${u})`,
       learned: (along: string | null, across: string | null) =>
         `Since it came off the needles it has grown ${[along, across].filter((part) => part !== null).join(' and ')}.`,
-      take: 'Reckon with that in the yarn that is open',
+      take: 'Use this growth for the yarn that is open',
       taken: 'The growth was written to the yarn.',
     },
     wearer: { legend: 'Whom it fits', me: 'me', nobody: 'nobody: leave it out' },

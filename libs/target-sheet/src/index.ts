@@ -15,6 +15,7 @@ export {
   type SheetGarmentRecord,
   type StoredSheetGarment,
 } from './sheet-garment-record.ts';
+export { atPointer } from './at-pointer.ts';
 export { wearerOf } from './wearer.ts';
 export { MM_PER_SHEET_UNIT, inUnit } from './in-unit.ts';
 export { RATIO_CHECKS } from './ratio-checks.ts';

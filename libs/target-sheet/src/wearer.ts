@@ -6,7 +6,7 @@ import type { SheetInput } from './sheet-input.ts';
 
 /**
  * The wearer of an input, by her body and the garments that fit her. Without a model an adult's other measures come from the published tables.
- * `wanted`: what the body is resolved for, where no garment is known; default: what a sheet needs.
+ * `wanted`: the dimensions that are asked for; default: what a sheet needs.
  * @throws DomainError of the body, a garment or the rules, with a JSON Pointer into the input
  */
 export function wearerOf(

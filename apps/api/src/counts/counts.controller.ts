@@ -1,9 +1,8 @@
 import { Body, Controller, HttpCode, Post } from '@nestjs/common';
 import { ApiOkResponse, ApiOperation, ApiParam, ApiTags } from '@nestjs/swagger';
-import type { TargetSheet } from '#target-sheet';
+import { atPointer, type TargetSheet } from '#target-sheet';
 import { ApiProblems, BODY_PROBLEMS } from '../http/api-problems.ts';
 import { Id } from '../http/id.ts';
-import { pointing } from '../http/pointing.ts';
 import { MakerId } from '../maker/maker-id.ts';
 import { SheetComposer } from '../target-sheets/sheet-composer.ts';
 import { sheetRequest } from '../target-sheets/sheet-request.ts';
@@ -33,7 +32,7 @@ export class CountsController {
   @ApiProblems(...BODY_PROBLEMS)
   compute(@Body() { request, ...dto }: ComputeCountsDto): CountsAnswerDto {
     return answer(
-      pointing('/request', () => this.composer.compose(sheetRequest(request))),
+      atPointer('/request', () => this.composer.compose(sheetRequest(request))),
       dto,
     );
   }

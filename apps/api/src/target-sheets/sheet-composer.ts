@@ -10,9 +10,8 @@ import {
   type PublishedSizes,
   type SizeRow,
 } from '#body';
-import { composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
+import { atPointer, composeSheet, type SheetInput, type TargetSheet } from '#target-sheet';
 import { ApiError } from '../http/api-error.ts';
-import { pointing } from '../http/pointing.ts';
 import { clock } from '../clock/steady-clock.ts';
 import { BODY_MODEL } from '../body-model/body-model.module.ts';
 import { sheetInput } from './sheet-input.ts';
@@ -70,7 +69,7 @@ const SIZED_BY: readonly BodyDimension[] = ['chest-girth', 'hip-girth'];
 const hasSizes = ({ measures }: PublishedSizes): boolean => measures.some(({ name }) => SIZED_BY.includes(name));
 
 function rowsOf(id: string, sizes: readonly string[] | null): readonly SizeRow[] {
-  const table = pointing('/table', () => sizeTable(id));
+  const table = atPointer('/table', () => sizeTable(id));
   if (!hasSizes(table)) {
     const others = publishedSizes().filter(hasSizes);
     const text = `"${id}" has neither chest nor hip, so it gives no sizes to make; these do: ${others.map((each) => each.id).join(', ')}.`;
@@ -78,5 +77,5 @@ function rowsOf(id: string, sizes: readonly string[] | null): readonly SizeRow[]
   }
   return sizes === null
     ? table.rows
-    : sizes.map((size, index) => pointing(`/sizes/${index}`, () => sizeRow(table, size)));
+    : sizes.map((size, index) => atPointer(`/sizes/${index}`, () => sizeRow(table, size)));
 }

@@ -69,11 +69,7 @@ function waitingNotes({ request: { garment, design }, choices: { kept } }: Compu
     void notes.push({ code: 'garment-measure-waits', params });
   const [lacking] = CONSTRUCTIONS[garment.construction].refSleeveNeeds;
   if (lacking && has['sleeve-length'] && garment.sleeve === 'long' && !kept.napeToCuff && design.silhouette !== 'vest')
-    add({
-      given: 'sleeve-length',
-      lacking,
-      kept: 'nape-to-cuff',
-    });
+    add({ given: 'sleeve-length', lacking });
   return notes;
 }
 

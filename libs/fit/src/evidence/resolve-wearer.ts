@@ -9,7 +9,7 @@ import {
   type Comparison,
   type Contradiction,
 } from '#body';
-import type { GarmentProfile } from '#garment';
+import { easeInTableTerms, type GarmentProfile } from '#garment';
 import { kappaOf, rulesAtSize } from '../design/scale.ts';
 import type { Rules } from '../design/rules.ts';
 import { easePrior } from './ease-prior.ts';
@@ -35,7 +35,7 @@ const NOBODY: WearerBody = { figure: 'unsaid', ageYears: null, measures: [], est
 
 /**
  * One body from all that is known: tape, size, age, and the garments that fit. Without a model an adult's garments tell nothing but their ease, beside a chest that was
- * measured. `wanted`: what the body is resolved for, where no garment is known.
+ * measured. `wanted`: the dimensions that are asked for; what a garment rests on is answered too.
  * @throws DomainError as `resolveBody` does
  */
 export function resolveWearer(
@@ -107,10 +107,10 @@ function easeByChest(sweater: Sweater, { values }: BodyProfile, sized: Rules): G
   const { mean, sd } = easePrior(sweater, sized);
   const [width, chest] = [sweater.values['chest-width'], values['chest-girth']];
   if (width === undefined || chest === undefined) return { value: mean, u: sd, covariances: {} };
-  const layer = 2 * Math.PI * (sweater.layer?.thicknessMm ?? 0);
-  const thicker = 4 * (sweater.thicknessMm - sized['ordinary-thickness']);
+  const layer = sweater.layer?.thicknessMm ?? 0;
+  const ordinary = sized['ordinary-thickness'];
   return {
-    value: 2 * width.value - chest.value - layer - thicker,
+    value: easeInTableTerms(2 * width.value, chest.value, layer, sweater.thicknessMm, ordinary),
     u: Math.hypot(2 * width.u, chest.u),
     covariances: { 'chest-girth': -(chest.u ** 2) },
   };

@@ -49,7 +49,6 @@ export interface NoteCodes {
   readonly 'garment-measure-waits': {
     readonly given: GarmentDimension;
     readonly lacking: GarmentDimension;
-    readonly kept: 'nape-to-cuff';
   };
   readonly 'squared-as-drop': { readonly hardlyWider: boolean };
   /** How much larger each part of a neck became than its rule, percent. */
